@@ -1,0 +1,87 @@
+package changeover.contracts.tenants;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Table;
+import jakarta.persistence.Version;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/** A person works in a business, in one role, until a day. The person is the sign-in's subject. */
+@Entity
+@Table(name = "membership")
+public class Membership extends Owned {
+
+    @Column(name = "person_id", updatable = false)
+    private UUID personId = new UUID(0, 0);
+
+    private String name = "";
+    private String email = "";
+    private @Nullable String phone;
+    private String language = "en";
+    private String role = "";
+
+    @Column(name = "until_day")
+    private @Nullable LocalDate untilDay;
+
+    @Version
+    private int version;
+
+    public static Membership begin(UUID personId, String name, String email, String language, Role role) {
+        var membership = new Membership();
+        membership.personId = personId;
+        membership.rewrite(name, email, null, language);
+        membership.role = role.code();
+        return membership;
+    }
+
+    public void rewrite(String newName, String newEmail, @Nullable String newPhone, String newLanguage) {
+        name = newName;
+        email = newEmail;
+        phone = newPhone;
+        language = newLanguage;
+    }
+
+    public void become(Role newRole) {
+        role = newRole.code();
+    }
+
+    /** The person's last day here; their past stays theirs. */
+    public void end(LocalDate lastDay) {
+        untilDay = lastDay;
+    }
+
+    public UUID personId() {
+        return personId;
+    }
+
+    public String name() {
+        return name;
+    }
+
+    public String email() {
+        return email;
+    }
+
+    public Optional<String> phone() {
+        return Optional.ofNullable(phone);
+    }
+
+    public String language() {
+        return language;
+    }
+
+    public Role role() {
+        return Role.of(role);
+    }
+
+    public Optional<LocalDate> untilDay() {
+        return Optional.ofNullable(untilDay);
+    }
+
+    public int version() {
+        return version;
+    }
+}

@@ -1,0 +1,57 @@
+package changeover.contracts.tenants;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** The people of the current business. */
+@ApplicationScoped
+public class People {
+
+    @Inject
+    EntityManager rows;
+
+    public Membership add(Membership membership) {
+        rows.persist(membership);
+        rows.flush();
+        return membership;
+    }
+
+    public Ticket add(Ticket ticket) {
+        rows.persist(ticket);
+        rows.flush();
+        return ticket;
+    }
+
+    public List<Membership> all() {
+        return rows.createQuery("from Membership order by name", Membership.class)
+                .getResultList();
+    }
+
+    public List<Membership> technicians(LocalDate day) {
+        return rows.createQuery(
+                        "from Membership where role = 'technician' and (untilDay is null or untilDay >= :day) order by name",
+                        Membership.class)
+                .setParameter("day", day)
+                .getResultList();
+    }
+
+    public Optional<Membership> of(UUID personId) {
+        return rows
+                .createQuery("from Membership where personId = :person", Membership.class)
+                .setParameter("person", personId)
+                .getResultStream()
+                .findFirst();
+    }
+
+    public List<Ticket> ticketsOf(UUID personId) {
+        return rows
+                .createQuery("from Ticket where personId = :person order by kind", Ticket.class)
+                .setParameter("person", personId)
+                .getResultList();
+    }
+}
