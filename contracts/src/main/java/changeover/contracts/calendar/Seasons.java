@@ -1,0 +1,58 @@
+package changeover.contracts.calendar;
+
+import java.time.MonthDay;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** The seasons of one business; a new business gets those of a cold climate and edits them. */
+public record Seasons(List<Season> all) {
+
+    public static final String COOLING = "cooling";
+    public static final String HEATING = "heating";
+    public static final String SUMMER = "summer";
+    public static final String WINTER = "winter";
+    public static final String MIDWINTER = "midwinter";
+    public static final String HUMIDIFIER_OFF = "humidifier-off";
+    /** Outdoor air warm enough for a cooling reading: in a Quebec spring rarely before the middle of May. */
+    public static final String WARM = "warm";
+
+    private static final Seasons COLD_CLIMATE = new Seasons(List.of(
+            season(COOLING, "cooling changeover", "passage à la climatisation", 4, 1, 6, 15, Changeover.COOLING),
+            season(HEATING, "heating changeover", "passage au chauffage", 9, 1, 11, 15, Changeover.HEATING),
+            season(SUMMER, "cooling season", "saison de climatisation", 6, 16, 8, 31, null),
+            season(WINTER, "heating season", "saison de chauffage", 11, 16, 3, 31, null),
+            season(MIDWINTER, "midwinter", "cœur de l’hiver", 1, 10, 2, 28, null),
+            season(HUMIDIFIER_OFF, "humidifier shut-down", "arrêt de l’humidificateur", 5, 1, 6, 30, null),
+            season(WARM, "warm months", "mois chauds", 5, 15, 9, 15, null)));
+
+    public Seasons {
+        all = List.copyOf(all);
+    }
+
+    public static Seasons ofColdClimate() {
+        return COLD_CLIMATE;
+    }
+
+    public Optional<Season> find(String code) {
+        return all.stream().filter(season -> season.code().equals(code)).findFirst();
+    }
+
+    /** The changeovers in the order of the year. */
+    public List<Season> changeovers() {
+        return all.stream().filter(season -> season.changeover() != null).toList();
+    }
+
+    private static Season season(
+            String code,
+            String en,
+            String fr,
+            int fromMonth,
+            int fromDay,
+            int lastMonth,
+            int lastDay,
+            @Nullable Changeover changeover) {
+        return new Season(
+                code, en, fr, MonthDay.of(fromMonth, fromDay), MonthDay.of(lastMonth, lastDay), changeover);
+    }
+}
