@@ -59,8 +59,7 @@ public class Businesses {
                 30,
                 "system")));
         rows.flush();
-        opened.fire(new BusinessOpened(
-                business.id(), business.country(), business.region(), business.language(), day));
+        opened.fire(new BusinessOpened(business.id(), business.country(), business.region(), business.language(), day));
         return business;
     }
 

@@ -22,8 +22,7 @@ import java.util.UUID;
 @ApplicationScoped
 public class Doors {
 
-    private static final String MEMBER =
-            """
+    private static final String MEMBER = """
             select b.id, b.slug, b.name, b.zone, b.language, m.role, m.until_day
               from membership m join business b on b.id = m.tenant_id
              where m.person_id = ?

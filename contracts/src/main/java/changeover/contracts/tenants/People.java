@@ -41,16 +41,14 @@ public class People {
     }
 
     public Optional<Membership> of(UUID personId) {
-        return rows
-                .createQuery("from Membership where personId = :person", Membership.class)
+        return rows.createQuery("from Membership where personId = :person", Membership.class)
                 .setParameter("person", personId)
                 .getResultStream()
                 .findFirst();
     }
 
     public List<Ticket> ticketsOf(UUID personId) {
-        return rows
-                .createQuery("from Ticket where personId = :person order by kind", Ticket.class)
+        return rows.createQuery("from Ticket where personId = :person order by kind", Ticket.class)
                 .setParameter("person", personId)
                 .getResultList();
     }

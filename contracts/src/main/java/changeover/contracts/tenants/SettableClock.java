@@ -7,13 +7,13 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
-import java.util.concurrent.atomic.AtomicReference;
+import java.util.concurrent.atomic.AtomicLong;
 
 /** A clock that goes on ticking from whichever day it was set to; unset, it tells the real time. */
 public class SettableClock extends Clock {
 
     private final Clock real;
-    private final AtomicReference<Duration> ahead;
+    private final AtomicLong millisAhead;
 
     /** For the proxy. */
     protected SettableClock() {
@@ -21,26 +21,27 @@ public class SettableClock extends Clock {
     }
 
     public SettableClock(Clock real) {
-        this(real, new AtomicReference<>(Duration.ZERO));
+        this(real, new AtomicLong());
     }
 
-    private SettableClock(Clock real, AtomicReference<Duration> ahead) {
+    private SettableClock(Clock real, AtomicLong millisAhead) {
         this.real = real;
-        this.ahead = ahead;
+        this.millisAhead = millisAhead;
     }
 
     /** Sets the day, at fifteen hours of universal time: late morning in the zones of the east. */
     public void setDay(LocalDate day) {
-        ahead.set(Duration.between(real.instant(), day.atTime(LocalTime.of(15, 0)).toInstant(ZoneOffset.UTC)));
+        ahead.set(
+                Duration.between(real.instant(), day.atTime(LocalTime.of(15, 0)).toInstant(ZoneOffset.UTC)));
     }
 
     /** Back to the real time. */
     public void reset() {
-        ahead.set(Duration.ZERO);
+        millisAhead.set(0);
     }
 
     public boolean isSet() {
-        return !ahead.get().isZero();
+        return millisAhead.get() != 0;
     }
 
     @Override
@@ -50,11 +51,11 @@ public class SettableClock extends Clock {
 
     @Override
     public Clock withZone(ZoneId zone) {
-        return new SettableClock(real.withZone(zone), ahead);
+        return new SettableClock(real.withZone(zone), millisAhead);
     }
 
     @Override
     public Instant instant() {
-        return real.instant().plus(ahead.get());
+        return real.instant().plusMillis(millisAhead.get());
     }
 }

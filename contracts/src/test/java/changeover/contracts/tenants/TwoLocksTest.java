@@ -38,11 +38,23 @@ class TwoLocksTest {
 
     private UUID open(String slug) {
         UUID tenant = UUID.randomUUID();
-        current.run(tenant, CurrentTenant.NOBODY, () -> businesses.open(
-                new NewBusiness(
-                        slug, "Northlamp " + slug, "1 Kiln Lane, Port Ambrose", Place.of("CA-ON"), "en", null, null,
-                        null, null, null, true),
-                DAY));
+        current.run(
+                tenant,
+                CurrentTenant.NOBODY,
+                () -> businesses.open(
+                        new NewBusiness(
+                                slug,
+                                "Northlamp " + slug,
+                                "1 Kiln Lane, Port Ambrose",
+                                Place.of("CA-ON"),
+                                "en",
+                                null,
+                                null,
+                                null,
+                                null,
+                                null,
+                                true),
+                        DAY));
         return tenant;
     }
 
@@ -51,8 +63,10 @@ class TwoLocksTest {
         UUID first = open("first-lamp");
         UUID second = open("second-lamp");
         UUID person = UUID.randomUUID();
-        current.run(first, person, () ->
-                people.add(Membership.begin(person, "Ida Roe", "ida@example.com", "en", Role.OWNER)));
+        current.run(
+                first,
+                person,
+                () -> people.add(Membership.begin(person, "Ida Roe", "ida@example.com", "en", Role.OWNER)));
 
         assertEquals(1, current.run(first, person, () -> people.all().size()));
         assertEquals(0, current.run(second, person, () -> people.all().size()));
@@ -66,8 +80,10 @@ class TwoLocksTest {
     void one_transaction_is_for_one_business() {
         UUID first = open("third-lamp");
         UUID second = open("fourth-lamp");
-        assertThrows(IllegalStateException.class, () -> current.run(first, CurrentTenant.NOBODY, () ->
-                current.run(second, CurrentTenant.NOBODY, () -> 1)));
+        assertThrows(
+                IllegalStateException.class,
+                () -> current.run(
+                        first, CurrentTenant.NOBODY, () -> current.run(second, CurrentTenant.NOBODY, () -> 1)));
     }
 
     @Test
@@ -83,14 +99,16 @@ class TwoLocksTest {
     void a_row_of_another_business_is_refused_by_the_database_itself() {
         UUID first = open("sixth-lamp");
         UUID second = open("seventh-lamp");
-        assertThrows(Exception.class, () -> current.run(first, CurrentTenant.NOBODY, () -> {
-            try (var connection = datasource.getConnection();
-                    var insert = connection.prepareStatement(
-                            "insert into day_passed (tenant_id, day) values (?, current_date)")) {
-                insert.setObject(1, second);
-                return insert.executeUpdate();
-            }
-        }));
+        assertThrows(
+                Exception.class,
+                () -> current.run(first, CurrentTenant.NOBODY, () -> {
+                    try (var connection = datasource.getConnection();
+                            var insert = connection.prepareStatement(
+                                    "insert into day_passed (tenant_id, day) values (?, current_date)")) {
+                        insert.setObject(1, second);
+                        return insert.executeUpdate();
+                    }
+                }));
     }
 
     private int count(String sql) throws Exception {
