@@ -51,10 +51,7 @@ public final class Holidays {
 
     private static final List<Row> QUEBEC = List.of(
             NEW_YEAR,
-            new Row(
-                    "National Patriots’ Day",
-                    "Journée nationale des patriotes",
-                    new MondayPreceding(MAY, 25)),
+            new Row("National Patriots’ Day", "Journée nationale des patriotes", new MondayPreceding(MAY, 25)),
             new Row("Quebec’s National Holiday", "fête nationale du Québec", new FixedNotSunday(JUNE, 24)),
             new Row("Canada Day", "fête du Canada", new FixedNotSunday(JULY, 1)),
             LABOUR,
@@ -119,7 +116,8 @@ public final class Holidays {
     }
 
     public static boolean isHoliday(String place, LocalDate day, EasterDay easterDay) {
-        return in(place, day.getYear(), easterDay).stream().anyMatch(holiday -> holiday.day().equals(day));
+        return in(place, day.getYear(), easterDay).stream()
+                .anyMatch(holiday -> holiday.day().equals(day));
     }
 
     private static List<Row> rows(String place) {

@@ -16,7 +16,12 @@ import org.jspecify.annotations.Nullable;
  * @param changeover the changeover made in it, if it is one
  */
 public record Season(
-        String code, String nameEn, String nameFr, MonthDay first, MonthDay last, @Nullable Changeover changeover) {
+        String code,
+        String nameEn,
+        String nameFr,
+        MonthDay first,
+        MonthDay last,
+        @Nullable Changeover changeover) {
 
     public String name(Locale locale) {
         return locale.getLanguage().equals("fr") ? nameFr : nameEn;
@@ -41,6 +46,7 @@ public record Season(
     }
 
     public boolean contains(LocalDate day) {
-        return opening(day.getYear()).contains(day) || opening(day.getYear() - 1).contains(day);
+        return opening(day.getYear()).contains(day)
+                || opening(day.getYear() - 1).contains(day);
     }
 }

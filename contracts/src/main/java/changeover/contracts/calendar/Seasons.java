@@ -52,7 +52,6 @@ public record Seasons(List<Season> all) {
             int lastMonth,
             int lastDay,
             @Nullable Changeover changeover) {
-        return new Season(
-                code, en, fr, MonthDay.of(fromMonth, fromDay), MonthDay.of(lastMonth, lastDay), changeover);
+        return new Season(code, en, fr, MonthDay.of(fromMonth, fromDay), MonthDay.of(lastMonth, lastDay), changeover);
     }
 }

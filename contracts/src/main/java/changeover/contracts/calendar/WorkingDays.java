@@ -26,12 +26,7 @@ public record WorkingDays(String place, Set<DayOfWeek> weekdays, EasterDay easte
     public static WorkingDays mondayToFriday(String place) {
         return new WorkingDays(
                 place,
-                Set.of(
-                        DayOfWeek.MONDAY,
-                        DayOfWeek.TUESDAY,
-                        DayOfWeek.WEDNESDAY,
-                        DayOfWeek.THURSDAY,
-                        DayOfWeek.FRIDAY),
+                Set.of(DayOfWeek.MONDAY, DayOfWeek.TUESDAY, DayOfWeek.WEDNESDAY, DayOfWeek.THURSDAY, DayOfWeek.FRIDAY),
                 EasterDay.GOOD_FRIDAY,
                 Set.of());
     }
@@ -53,6 +48,7 @@ public record WorkingDays(String place, Set<DayOfWeek> weekdays, EasterDay easte
 
     /** How many days of the window are worked. */
     public int count(Window window) {
-        return (int) window.from().datesUntil(window.until()).filter(this::isWorked).count();
+        return (int)
+                window.from().datesUntil(window.until()).filter(this::isWorked).count();
     }
 }

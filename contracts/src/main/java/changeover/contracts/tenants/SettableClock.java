@@ -31,8 +31,9 @@ public class SettableClock extends Clock {
 
     /** Sets the day, at fifteen hours of universal time: late morning in the zones of the east. */
     public void setDay(LocalDate day) {
-        ahead.set(
-                Duration.between(real.instant(), day.atTime(LocalTime.of(15, 0)).toInstant(ZoneOffset.UTC)));
+        millisAhead.set(
+                Duration.between(real.instant(), day.atTime(LocalTime.of(15, 0)).toInstant(ZoneOffset.UTC))
+                        .toMillis());
     }
 
     /** Back to the real time. */
