@@ -1,0 +1,22 @@
+package changeover.billing.pricing;
+
+import changeover.contracts.words.Wording;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * What a closed visit used up.
+ *
+ * @param promisedMinutes spent on what the plan promised; nought where there is no plan
+ * @param extraMinutes spent on anything else
+ */
+public record ClosedVisit(
+        LocalDate day, VisitKind kind, int promisedMinutes, int extraMinutes, List<UsedPart> parts) {
+
+    /**
+     * @param kind what of a machine it fits (filter, pad…), as the plan's included parts name it
+     * @param unit UN/ECE Recommendation 20
+     */
+    public record UsedPart(String code, String kind, Wording name, BigDecimal quantity, String unit) {}
+}

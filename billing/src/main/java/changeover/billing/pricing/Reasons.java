@@ -1,0 +1,69 @@
+package changeover.billing.pricing;
+
+import changeover.contracts.words.Wording;
+import java.math.BigDecimal;
+
+/** The reason that stands under a line, in both languages, always with the figure that decided it. */
+final class Reasons {
+
+    static final Wording LABOUR = new Wording("Labour", "Main-d’œuvre");
+    static final Wording PROMISED = new Wording("Work promised by the plan", "Travaux promis par le forfait");
+    static final Wording TRAVEL = new Wording("Travel to the home", "Déplacement au domicile");
+    static final Wording RETURN = new Wording(
+            "No charge: we came back for our own work.", "Sans frais : nous sommes revenus pour notre propre travail.");
+    static final Wording NO_PLAN = new Wording("Not covered by a plan.", "Non couvert par un forfait.");
+
+    private Reasons() {}
+
+    static Wording promised(Coverage coverage) {
+        Wording plan = coverage.plan();
+        return plan == null
+                ? new Wording("No charge.", "Sans frais.")
+                : new Wording("Included in your plan " + plan.en() + ".", "Compris dans votre forfait " + plan.fr() + ".");
+    }
+
+    static Wording minutes(int used, int left) {
+        return new Wording(
+                "Included: " + left + " minutes of the plan’s extra work were left, " + used + " are used here.",
+                "Compris : il restait " + left + " minutes de travaux additionnels au forfait, " + used
+                        + " servent ici.");
+    }
+
+    static Wording part(Coverage.Cap cap) {
+        return new Wording(
+                "Included: the plan gives " + plain(cap.cap()) + " a term, " + plain(cap.left()) + " left before this.",
+                "Compris : le forfait en donne " + comma(cap.cap()) + " par contrat, il en restait " + comma(cap.left())
+                        + ".");
+    }
+
+    static Wording notIncluded(Coverage coverage, Coverage.@org.jspecify.annotations.Nullable Cap cap) {
+        if (coverage.plan() == null) {
+            return NO_PLAN;
+        }
+        Wording beyond = cap == null
+                ? new Wording("Not included in the plan", "Non compris dans le forfait")
+                : new Wording(
+                        "Beyond the " + plain(cap.cap()) + " a term that the plan gives",
+                        "Au-delà des " + comma(cap.cap()) + " par contrat que donne le forfait");
+        BigDecimal percent = coverage.discountPercent();
+        return percent.signum() == 0
+                ? new Wording(beyond.en() + ".", beyond.fr() + ".")
+                : new Wording(
+                        beyond.en() + "; your plan takes " + plain(percent) + "% off.",
+                        beyond.fr() + "; votre forfait accorde " + comma(percent) + "\u00a0% de rabais.");
+    }
+
+    static Wording quarterHours(int minutes, Wording before) {
+        return new Wording(
+                minutes + " minutes, counted up to the next quarter hour. " + before.en(),
+                minutes + " minutes, comptées jusqu’au quart d’heure suivant. " + before.fr());
+    }
+
+    private static String plain(BigDecimal number) {
+        return number.stripTrailingZeros().toPlainString();
+    }
+
+    private static String comma(BigDecimal number) {
+        return plain(number).replace('.', ',');
+    }
+}

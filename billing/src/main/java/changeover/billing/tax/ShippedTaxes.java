@@ -1,0 +1,64 @@
+package changeover.billing.tax;
+
+import changeover.contracts.words.Wording;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/** The dated table that comes with the product ({@code taxes.json}), each row with its source. */
+public final class ShippedTaxes {
+
+    private static final List<TaxRow> ROWS = read();
+
+    private ShippedTaxes() {}
+
+    public static List<TaxRow> rows() {
+        return ROWS;
+    }
+
+    private static List<TaxRow> read() {
+        try (var in = ShippedTaxes.class.getResourceAsStream("/changeover/billing/taxes.json")) {
+            List<TaxRow> rows = new ArrayList<>();
+            for (JsonNode row : new ObjectMapper().readTree(Objects.requireNonNull(in)).get("rows")) {
+                rows.add(row(row));
+            }
+            return List.copyOf(rows);
+        } catch (IOException cause) {
+            throw new UncheckedIOException(cause);
+        }
+    }
+
+    private static TaxRow row(JsonNode row) {
+        Tax tax = new Tax(
+                row.get("code").asText(),
+                new Wording(row.get("en").asText(), row.get("fr").asText()),
+                row.get("category").asText(),
+                new BigDecimal(row.get("percent").asText()),
+                row.get("region").asText(),
+                null,
+                row.get("source").asText(),
+                row.get("read").asBoolean());
+        String property = text(row, "property");
+        String work = text(row, "work");
+        String form = text(row, "form");
+        String until = text(row, "until");
+        return new TaxRow(
+                tax,
+                property == null ? null : PropertyUse.of(property),
+                work == null ? null : Work.of(work),
+                form == null ? null : ContractForm.of(form),
+                LocalDate.parse(row.get("from").asText()),
+                until == null ? null : LocalDate.parse(until));
+    }
+
+    private static @Nullable String text(JsonNode row, String name) {
+        return row.hasNonNull(name) ? row.get(name).asText() : null;
+    }
+}

@@ -1,0 +1,18 @@
+package changeover.billing.tax;
+
+import java.util.Locale;
+
+/** What is done for the money: upkeep on a schedule, mending what is broken, or putting in something new. */
+public enum Work {
+    MAINTENANCE,
+    REPAIR,
+    INSTALLATION;
+
+    public static Work of(String code) {
+        return valueOf(code.toUpperCase(Locale.ROOT));
+    }
+
+    public String code() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+}
