@@ -183,6 +183,17 @@ create table number_counter (
 );
 call owned('number_counter');
 
+-- How the business writes its numbers, F-{year}-{number:4}; without a row the language's own way holds.
+create table numbering (
+  tenant_id uuid not null default current_tenant() references business (id),
+  id uuid not null default uuidv7(),
+  kind text not null check (kind in ('invoice', 'credit')),
+  pattern text not null,
+  primary key (tenant_id, id),
+  constraint one_pattern_a_kind unique (tenant_id, kind)
+);
+call owned('numbering');
+
 -- An issued document never changes. A draft's change waits for an issue in progress, then is refused.
 create function say_issued_never_changes(named text) returns void language plpgsql as $$
 begin

@@ -1,0 +1,87 @@
+package changeover.billing;
+
+import changeover.contracts.tenants.Businesses;
+import changeover.contracts.tenants.CurrentTenant;
+import changeover.contracts.tenants.NewBusiness;
+import changeover.contracts.tenants.Place;
+import io.agroal.api.AgroalDataSource;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.UUID;
+import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicInteger;
+
+/** Businesses for the tests: each test opens its own, so that none sees another's rows. */
+@ApplicationScoped
+public class ABusiness {
+
+    private static final AtomicInteger COUNT = new AtomicInteger();
+
+    @Inject
+    CurrentTenant current;
+
+    @Inject
+    Businesses businesses;
+
+    @Inject
+    AgroalDataSource datasource;
+
+    /** In Quebec, working in French, registered for both taxes. */
+    public UUID quebec() {
+        return open("CA-QC", "fr", "123456789 RT0001", "1234567890 TQ0001", false);
+    }
+
+    public UUID open(String place, String language, String gst, String qst, boolean smallSupplier) {
+        UUID tenant = UUID.randomUUID();
+        String slug = "lampe-" + COUNT.incrementAndGet() + "-" + tenant.toString().substring(0, 8);
+        current.run(
+                tenant,
+                CurrentTenant.NOBODY,
+                () -> businesses.open(
+                        new NewBusiness(
+                                slug,
+                                "Lampe du Nord",
+                                "1, rue du Four, Port-Ambroise",
+                                Place.of(place),
+                                language,
+                                null,
+                                null,
+                                gst,
+                                qst,
+                                null,
+                                smallSupplier),
+                        LocalDate.of(2026, 1, 1)));
+        return tenant;
+    }
+
+    public <T> T in(UUID tenant, Callable<T> work) {
+        return current.run(tenant, CurrentTenant.NOBODY, work);
+    }
+
+    public void in(UUID tenant, Runnable work) {
+        current.run(tenant, CurrentTenant.NOBODY, work);
+    }
+
+    /** Inside {@link #in}: runs one statement as the application. */
+    public int execute(String sql) {
+        try (var connection = datasource.getConnection();
+                var statement = connection.createStatement()) {
+            return statement.executeUpdate(sql);
+        } catch (SQLException cause) {
+            throw new IllegalStateException(sql, cause);
+        }
+    }
+
+    /** Inside {@link #in}: the first column of the first row as text. */
+    public String one(String sql) {
+        try (var connection = datasource.getConnection();
+                var statement = connection.createStatement();
+                var row = statement.executeQuery(sql)) {
+            return row.next() ? row.getString(1) : "none";
+        } catch (SQLException cause) {
+            throw new IllegalStateException(sql, cause);
+        }
+    }
+}
