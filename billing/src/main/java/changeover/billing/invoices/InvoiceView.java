@@ -1,0 +1,88 @@
+package changeover.billing.invoices;
+
+import changeover.contracts.money.Money;
+import changeover.contracts.words.Wording;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Currency;
+import java.util.List;
+import java.util.Locale;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A document as it is printed: of an issued one every word is the frozen row's, of a draft it is what issuing on
+ * {@code day} would give.
+ *
+ * @param label the number as printed, {@code F-2026-0391}; null on a draft
+ * @param creditsLabel the number of the invoice that a credit note corrects
+ * @param taxDay the day whose rates were used: the earlier of the day paid and the invoice's date
+ * @param works where the work was done: one place, or several on one payer's joint invoice
+ * @param language of the document, the customer's
+ */
+public record InvoiceView(
+        UUID id,
+        DocumentKind kind,
+        @Nullable String label,
+        @Nullable UUID creditsId,
+        @Nullable String creditsLabel,
+        LocalDate day,
+        LocalDate taxDay,
+        LocalDate dueDay,
+        UUID customerId,
+        @Nullable UUID homeId,
+        @Nullable UUID agreementId,
+        @Nullable UUID visitId,
+        Locale language,
+        Currency currency,
+        Seller seller,
+        Buyer buyer,
+        List<WorkPlace> works,
+        @Nullable String purchaseOrder,
+        @Nullable Wording reason,
+        List<Line> lines,
+        List<Tax> taxes,
+        Money subtotal,
+        Money tax,
+        Money total) {
+
+    public boolean issued() {
+        return label != null;
+    }
+
+    /**
+     * @param coverage included, discounted or billable
+     * @param why the reason that stands under the line
+     * @param unitPrice null on a draft while the price book has none
+     * @param home the place of this line's work, null where the document has one place only
+     */
+    public record Line(
+            int position,
+            String kind,
+            @Nullable String itemCode,
+            String coverage,
+            LocalDate day,
+            Wording words,
+            Wording why,
+            BigDecimal quantity,
+            String unit,
+            @Nullable Money unitPrice,
+            BigDecimal discountPercent,
+            Money discount,
+            Money net,
+            @Nullable UUID homeId,
+            @Nullable UUID visitId) {}
+
+    /** @param registration the number under which this tax is collected, null where there is none */
+    public record Tax(
+            String code,
+            Wording label,
+            String category,
+            BigDecimal percent,
+            Money base,
+            Money amount,
+            String region,
+            @Nullable String registration,
+            String source,
+            List<Integer> lines) {}
+}
