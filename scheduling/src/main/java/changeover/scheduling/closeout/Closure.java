@@ -1,0 +1,120 @@
+package changeover.scheduling.closeout;
+
+import changeover.contracts.tenants.Owned;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Table;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/** A visit is closed once: by whom, on which day, how long it took, and who received the work. */
+@Entity
+@Table(name = "closure")
+public class Closure extends Owned {
+
+    @Column(name = "visit_id")
+    private UUID visitId = new UUID(0, 0);
+
+    @Column(name = "home_id")
+    private UUID homeId = new UUID(0, 0);
+
+    @Column(name = "technician_id")
+    private UUID technicianId = new UUID(0, 0);
+
+    private LocalDate day = LocalDate.EPOCH;
+
+    @Column(name = "arrived_at")
+    private @Nullable Instant arrivedAt;
+
+    @Column(name = "left_at")
+    private @Nullable Instant leftAt;
+
+    private int minutes;
+
+    @Column(name = "minutes_planned")
+    private int minutesPlanned;
+
+    @Column(name = "extra_minutes")
+    private int extraMinutes;
+
+    @Column(name = "extra_why")
+    private @Nullable String extraWhy;
+
+    @Column(name = "received_by")
+    private @Nullable String receivedBy;
+
+    @Column(name = "nobody_why")
+    private @Nullable String nobodyWhy;
+
+    @Column(name = "household_note")
+    private @Nullable String householdNote;
+
+    @Column(name = "closed_at")
+    private Instant closedAt = Instant.EPOCH;
+
+    private int version;
+
+    public UUID visitId() {
+        return visitId;
+    }
+
+    public UUID homeId() {
+        return homeId;
+    }
+
+    public UUID technicianId() {
+        return technicianId;
+    }
+
+    public LocalDate day() {
+        return day;
+    }
+
+    public Optional<Instant> arrivedAt() {
+        return Optional.ofNullable(arrivedAt);
+    }
+
+    public Optional<Instant> leftAt() {
+        return Optional.ofNullable(leftAt);
+    }
+
+    public int minutes() {
+        return minutes;
+    }
+
+    public int minutesPlanned() {
+        return minutesPlanned;
+    }
+
+    public int extraMinutes() {
+        return extraMinutes;
+    }
+
+    public Optional<String> extraWhy() {
+        return Optional.ofNullable(extraWhy);
+    }
+
+    public Optional<String> receivedBy() {
+        return Optional.ofNullable(receivedBy);
+    }
+
+    public Optional<String> nobodyWhy() {
+        return Optional.ofNullable(nobodyWhy);
+    }
+
+    public Optional<String> householdNote() {
+        return Optional.ofNullable(householdNote);
+    }
+
+    public Instant closedAt() {
+        return closedAt;
+    }
+
+    /** 1 when closed, one more for each amendment. */
+    public int version() {
+        return version;
+    }
+}

@@ -1,0 +1,134 @@
+package changeover.scheduling.closeout;
+
+import changeover.contracts.tenants.OwnedWithGivenId;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Table;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/** A value measured at a visit, in SI, beside what was typed and where it stood against its band that day. */
+@Entity
+@Table(name = "reading")
+public class Reading extends OwnedWithGivenId {
+
+    @Column(name = "visit_id")
+    private UUID visitId = new UUID(0, 0);
+
+    @Column(name = "visit_task_id")
+    private UUID visitTaskId = new UUID(0, 0);
+
+    @Column(name = "home_id")
+    private UUID homeId = new UUID(0, 0);
+
+    @Column(name = "equipment_id")
+    private @Nullable UUID equipmentId;
+
+    private String code = "";
+
+    private @Nullable BigDecimal value;
+
+    private @Nullable String unit;
+
+    @Column(name = "entered_value")
+    private String enteredValue = "";
+
+    @Column(name = "entered_unit")
+    private @Nullable String enteredUnit;
+
+    @Column(name = "running_state")
+    private @Nullable String runningState;
+
+    private @Nullable BigDecimal volts;
+
+    private @Nullable BigDecimal low;
+
+    private @Nullable BigDecimal high;
+
+    private String standing = "";
+
+    @Column(name = "action_en")
+    private @Nullable String actionEn;
+
+    @Column(name = "action_fr")
+    private @Nullable String actionFr;
+
+    private LocalDate day = LocalDate.EPOCH;
+
+    public UUID visitId() {
+        return visitId;
+    }
+
+    public UUID visitTaskId() {
+        return visitTaskId;
+    }
+
+    public UUID homeId() {
+        return homeId;
+    }
+
+    public Optional<UUID> equipmentId() {
+        return Optional.ofNullable(equipmentId);
+    }
+
+    public String code() {
+        return code;
+    }
+
+    /** In the SI unit; empty for yes or no, words and days. */
+    public Optional<BigDecimal> value() {
+        return Optional.ofNullable(value);
+    }
+
+    /** The SI unit. */
+    public Optional<String> unit() {
+        return Optional.ofNullable(unit);
+    }
+
+    public String enteredValue() {
+        return enteredValue;
+    }
+
+    public Optional<String> enteredUnit() {
+        return Optional.ofNullable(enteredUnit);
+    }
+
+    public Optional<String> runningState() {
+        return Optional.ofNullable(runningState);
+    }
+
+    /** Measured while the reading was taken. */
+    public Optional<BigDecimal> volts() {
+        return Optional.ofNullable(volts);
+    }
+
+    /** Lower end of the expected band, in the SI unit. */
+    public Optional<BigDecimal> low() {
+        return Optional.ofNullable(low);
+    }
+
+    /** Upper end of the expected band, in the SI unit. */
+    public Optional<BigDecimal> high() {
+        return Optional.ofNullable(high);
+    }
+
+    /** within, low, high, past_limit or no_band. */
+    public String standing() {
+        return standing;
+    }
+
+    public Optional<String> actionEn() {
+        return Optional.ofNullable(actionEn);
+    }
+
+    public Optional<String> actionFr() {
+        return Optional.ofNullable(actionFr);
+    }
+
+    public LocalDate day() {
+        return day;
+    }
+}

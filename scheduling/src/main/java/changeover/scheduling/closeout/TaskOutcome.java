@@ -1,0 +1,42 @@
+package changeover.scheduling.closeout;
+
+import changeover.contracts.tenants.OwnedWithGivenId;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Table;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/** What became of a task: done, not applicable, or deferred for a reason. */
+@Entity
+@Table(name = "task_outcome")
+public class TaskOutcome extends OwnedWithGivenId {
+
+    @Column(name = "visit_id")
+    private UUID visitId = new UUID(0, 0);
+
+    @Column(name = "visit_task_id")
+    private UUID visitTaskId = new UUID(0, 0);
+
+    private String outcome = "";
+
+    private @Nullable String reason;
+
+    public UUID visitId() {
+        return visitId;
+    }
+
+    public UUID visitTaskId() {
+        return visitTaskId;
+    }
+
+    /** done, not_applicable or deferred. */
+    public String outcome() {
+        return outcome;
+    }
+
+    public Optional<String> reason() {
+        return Optional.ofNullable(reason);
+    }
+}
