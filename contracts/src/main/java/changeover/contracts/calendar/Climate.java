@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** The seasons of one business; a new business gets those of a cold climate and edits them. */
-public record Seasons(List<Season> all) {
+/** The seasons of one business, by its climate; a new business gets those of a cold climate and edits them. */
+public record Climate(List<Season> seasons) {
 
     public static final String COOLING = "cooling";
     public static final String HEATING = "heating";
@@ -17,7 +17,7 @@ public record Seasons(List<Season> all) {
     /** Outdoor air warm enough for a cooling reading: in a Quebec spring rarely before the middle of May. */
     public static final String WARM = "warm";
 
-    private static final Seasons COLD_CLIMATE = new Seasons(List.of(
+    private static final Climate COLD = new Climate(List.of(
             season(COOLING, "cooling changeover", "passage à la climatisation", 4, 1, 6, 15, Changeover.COOLING),
             season(HEATING, "heating changeover", "passage au chauffage", 9, 1, 11, 15, Changeover.HEATING),
             season(SUMMER, "cooling season", "saison de climatisation", 6, 16, 8, 31, null),
@@ -26,21 +26,21 @@ public record Seasons(List<Season> all) {
             season(HUMIDIFIER_OFF, "humidifier shut-down", "arrêt de l’humidificateur", 5, 1, 6, 30, null),
             season(WARM, "warm months", "mois chauds", 5, 15, 9, 15, null)));
 
-    public Seasons {
-        all = List.copyOf(all);
+    public Climate {
+        seasons = List.copyOf(seasons);
     }
 
-    public static Seasons ofColdClimate() {
-        return COLD_CLIMATE;
+    public static Climate cold() {
+        return COLD;
     }
 
     public Optional<Season> find(String code) {
-        return all.stream().filter(season -> season.code().equals(code)).findFirst();
+        return seasons.stream().filter(season -> season.code().equals(code)).findFirst();
     }
 
     /** The changeovers in the order of the year. */
     public List<Season> changeovers() {
-        return all.stream().filter(season -> season.changeover() != null).toList();
+        return seasons.stream().filter(season -> season.changeover() != null).toList();
     }
 
     private static Season season(

@@ -1,0 +1,51 @@
+package changeover.contracts.catalogue;
+
+import com.fasterxml.jackson.annotation.JsonSubTypes;
+import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import java.math.BigDecimal;
+import org.jspecify.annotations.Nullable;
+
+/** What a reading is expected to be: figures of the trade, or figures that follow from this machine's own plate. */
+@JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "of")
+@JsonSubTypes({
+    @JsonSubTypes.Type(value = Band.Fixed.class, name = "fixed"),
+    @JsonSubTypes.Type(value = Band.Answer.class, name = "answer"),
+    @JsonSubTypes.Type(value = Band.PlateTolerance.class, name = "plate-tolerance"),
+    @JsonSubTypes.Type(value = Band.PlateRange.class, name = "plate-range"),
+    @JsonSubTypes.Type(value = Band.ElementAmps.class, name = "element-amps"),
+    @JsonSubTypes.Type(value = Band.ElementOhms.class, name = "element-ohms"),
+    @JsonSubTypes.Type(value = Band.Imbalance.class, name = "imbalance")
+})
+public sealed interface Band {
+
+    /** Between two figures in the reading's own unit, both in; a null end is open. */
+    record Fixed(@Nullable BigDecimal low, @Nullable BigDecimal high) implements Band {}
+
+    /** The answer that is good. */
+    record Answer(boolean yes) implements Band {}
+
+    /** The plate's figure, so many percent either way (a capacitor's microfarads, the supply's volts). */
+    record PlateTolerance(String plate, BigDecimal percent) implements Band {}
+
+    /** Between two figures of the plate, both in; a null name leaves that end open (not above the plate's amps). */
+    record PlateRange(@Nullable String low, @Nullable String high) implements Band {}
+
+    /**
+     * The amps of a resistance element at the volts measured: R = V²/P from the plate, I = V measured / R, so many
+     * percent either way.
+     *
+     * @param volts code of the reading that gives the volts measured
+     */
+    record ElementAmps(String kilowatts, String plateVolts, String volts, BigDecimal percent) implements Band {}
+
+    /** The ohms of a resistance element, cold and isolated: V²/P from the plate, so many percent either way. */
+    record ElementOhms(String kilowatts, String plateVolts, BigDecimal percent) implements Band {}
+
+    /**
+     * The difference of two flows as a share of the larger, |S - E| / max(S, E), at most so many percent.
+     *
+     * @param supply code of the reading of the supply flow
+     * @param exhaust code of the reading of the exhaust flow
+     */
+    record Imbalance(String supply, String exhaust, BigDecimal percent) implements Band {}
+}

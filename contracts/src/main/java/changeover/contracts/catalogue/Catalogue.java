@@ -1,0 +1,143 @@
+package changeover.contracts.catalogue;
+
+import com.fasterxml.jackson.core.type.TypeReference;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.NoSuchElementException;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * All kinds of equipment, tasks, parts, cautions and finding sentences that a business knows: those shipped in the jar,
+ * and over them its own.
+ */
+public final class Catalogue {
+
+    private static final Catalogue SHIPPED = new Catalogue(
+            byCode(CatalogueJson.resource("kinds.json", new TypeReference<List<Kind>>() {}), Kind::code),
+            byCode(CatalogueJson.resource("tasks.json", new TypeReference<List<Task>>() {}), Task::code),
+            byCode(CatalogueJson.resource("parts.json", new TypeReference<List<PartKind>>() {}), PartKind::code),
+            byCode(CatalogueJson.resource("cautions.json", new TypeReference<List<Caution>>() {}), Caution::code),
+            byCode(CatalogueJson.resource("sentences.json", new TypeReference<List<Sentence>>() {}), Sentence::code));
+
+    private final Map<String, Kind> kinds;
+    private final Map<String, Task> tasks;
+    private final Map<String, PartKind> parts;
+    private final Map<String, Caution> cautions;
+    private final Map<String, Sentence> sentences;
+
+    private Catalogue(
+            Map<String, Kind> kinds,
+            Map<String, Task> tasks,
+            Map<String, PartKind> parts,
+            Map<String, Caution> cautions,
+            Map<String, Sentence> sentences) {
+        this.kinds = kinds;
+        this.tasks = tasks;
+        this.parts = parts;
+        this.cautions = cautions;
+        this.sentences = sentences;
+    }
+
+    /** What every business begins with. */
+    public static Catalogue shipped() {
+        return SHIPPED;
+    }
+
+    /** This catalogue with a business's own kinds and tasks added; one with a shipped code takes its place. */
+    public Catalogue with(Collection<Kind> ownKinds, Collection<Task> ownTasks) {
+        return new Catalogue(
+                over(kinds, ownKinds, Kind::code), over(tasks, ownTasks, Task::code), parts, cautions, sentences);
+    }
+
+    /** This catalogue with a business's own finding sentences added. */
+    public Catalogue withSentences(Collection<Sentence> own) {
+        return new Catalogue(kinds, tasks, parts, cautions, over(sentences, own, Sentence::code));
+    }
+
+    public Collection<Kind> kinds() {
+        return kinds.values();
+    }
+
+    public Collection<Task> tasks() {
+        return tasks.values();
+    }
+
+    public Collection<PartKind> parts() {
+        return parts.values();
+    }
+
+    public Collection<Caution> cautions() {
+        return cautions.values();
+    }
+
+    public Collection<Sentence> sentences() {
+        return sentences.values();
+    }
+
+    public Optional<Kind> findKind(String code) {
+        return Optional.ofNullable(kinds.get(code));
+    }
+
+    public Optional<Task> findTask(String code) {
+        return Optional.ofNullable(tasks.get(code));
+    }
+
+    public Optional<Caution> findCaution(String code) {
+        return Optional.ofNullable(cautions.get(code));
+    }
+
+    public Optional<PartKind> findPart(String code) {
+        return Optional.ofNullable(parts.get(code));
+    }
+
+    public Optional<Sentence> findSentence(String code) {
+        return Optional.ofNullable(sentences.get(code));
+    }
+
+    /** @throws NoSuchElementException when no kind has that code */
+    public Kind kind(String code) {
+        return findKind(code).orElseThrow(() -> new NoSuchElementException("kind " + code));
+    }
+
+    /** @throws NoSuchElementException when no task has that code */
+    public Task task(String code) {
+        return findTask(code).orElseThrow(() -> new NoSuchElementException("task " + code));
+    }
+
+    /** The tasks for one machine: of its kind, and for the facts that are known of it. */
+    public List<Task> tasksFor(String kind, Map<String, String> fits) {
+        return tasks.values().stream().filter(task -> task.isFor(kind, fits)).toList();
+    }
+
+    /** Every task that a kind can have, whatever the machine. */
+    public List<Task> tasksOf(String kind) {
+        return tasks.values().stream()
+                .filter(task -> task.kinds().contains(kind))
+                .toList();
+    }
+
+    public List<Sentence> sentencesFor(String kind) {
+        return sentences.values().stream()
+                .filter(sentence -> sentence.fits(kind))
+                .toList();
+    }
+
+    private static <T> Map<String, T> byCode(List<T> rows, Function<T, String> code) {
+        Map<String, T> byCode = new LinkedHashMap<>();
+        for (T row : rows) {
+            if (byCode.put(code.apply(row), row) != null) {
+                throw new IllegalStateException("twice: " + code.apply(row));
+            }
+        }
+        return byCode;
+    }
+
+    private static <T> Map<String, T> over(Map<String, T> shipped, Collection<T> own, Function<T, String> code) {
+        Map<String, T> merged = new LinkedHashMap<>(shipped);
+        own.forEach(row -> merged.put(code.apply(row), row));
+        return merged;
+    }
+}
