@@ -23,7 +23,7 @@ import java.util.UUID;
 public class Doors {
 
     private static final String MEMBER = """
-            select b.id, b.slug, b.name, b.zone, b.language, m.role, m.until_day
+            select b.id, b.slug, b.name, b.zone, b.language, m.role, m.until_day, m.language
               from membership m join business b on b.id = m.tenant_id
              where m.person_id = ?
             """;
@@ -73,7 +73,8 @@ public class Doors {
                 row.getString(3),
                 zone,
                 row.getString(5),
-                Role.of(row.getString(6))));
+                Role.of(row.getString(6)),
+                row.getString(8)));
     }
 
     private interface Reading<T> {

@@ -1,0 +1,54 @@
+package changeover.web.session;
+
+import changeover.contracts.tenants.CurrentTenant;
+import changeover.contracts.words.Constraints;
+import changeover.contracts.words.Refusal;
+import changeover.contracts.words.Refused;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Function;
+
+/**
+ * How every form is answered: the deed in one transaction, then a redirect; when it is refused, by a rule or by the
+ * database, the deed is rolled back and the form comes back as typed with the sentences in it.
+ */
+@ApplicationScoped
+public class Desk {
+
+    @Inject
+    CurrentTenant current;
+
+    /**
+     * @param deed what the form asks for; its answer is where to go next, inside the business
+     * @param again the form once more, made in a transaction of its own; status 422
+     */
+    public Response answer(Callable<String> deed, Function<List<Refusal>, TemplateInstance> again) {
+        try {
+            return goTo(current.run(current.id(), current.person(), deed));
+        } catch (RuntimeException failure) {
+            List<Refusal> refusals = refusals(failure).orElseThrow(() -> failure);
+            String page = current.run(current.id(), current.person(), () -> again.apply(refusals).render());
+            return Response.status(422).type("text/html;charset=UTF-8").entity(page).build();
+        }
+    }
+
+    public static Response goTo(String path) {
+        return Response.seeOther(URI.create(path)).build();
+    }
+
+    /** The sentences that a failure stands for, wherever they hide; empty when it is a bug. */
+    public static Optional<List<Refusal>> refusals(Throwable failure) {
+        for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+            if (cause instanceof Refused refused) {
+                return Optional.of(refused.refusals());
+            }
+        }
+        return Constraints.refusal(failure).map(List::of);
+    }
+}

@@ -1,0 +1,96 @@
+package changeover.web.session;
+
+import changeover.contracts.tenants.Door;
+import changeover.contracts.tenants.Doors;
+import changeover.contracts.tenants.Role;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import io.quarkus.security.Authenticated;
+import io.quarkus.security.identity.SecurityIdentity;
+import io.vertx.ext.web.RoutingContext;
+import jakarta.annotation.security.PermitAll;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.inject.Inject;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.util.List;
+import java.util.UUID;
+
+/** The pages before any shop: which business, what one had written, and the way out. */
+@Path("/")
+@Produces(MediaType.TEXT_HTML)
+class DoorPages {
+
+    @CheckedTemplate(basePath = "session")
+    static class Pages {
+        static native TemplateInstance businesses(List<Door> doors, String language);
+
+        static native TemplateInstance again(
+                String action, List<KeptForm.Field> fields, List<KeptForm.Field> shown, String language);
+
+        static native TemplateInstance out(String language);
+
+        private Pages() {}
+    }
+
+    @Inject
+    Doors doors;
+
+    @Inject
+    KeptForms forms;
+
+    @Inject
+    SecurityIdentity identity;
+
+    @Inject
+    RoutingContext context;
+
+    /** One business: straight in. Several: the list of doors. */
+    @GET
+    @Authenticated
+    public Object businesses() {
+        List<Door> mine = doors.ofPerson(UUID.fromString(identity.getPrincipal().getName()));
+        return mine.size() == 1 ? Desk.goTo(firstPage(mine.getFirst())) : Pages.businesses(mine, language());
+    }
+
+    @GET
+    @Path("{slug}")
+    @RolesAllowed({"owner", "office", "technician"})
+    public Response in(@PathParam("slug") String slug) {
+        Door door = identity.getAttribute(AtTheDoor.DOOR);
+        return Desk.goTo(firstPage(door));
+    }
+
+    @GET
+    @Path("{slug}/again/{id}")
+    @RolesAllowed({"owner", "office", "technician"})
+    public TemplateInstance again(@PathParam("slug") String slug, @PathParam("id") UUID id) {
+        KeptForm form = forms.take(id)
+                .filter(kept -> kept.action().startsWith("/" + slug + "/"))
+                .orElseThrow(NotFoundException::new);
+        List<KeptForm.Field> shown = form.withoutToken().stream()
+                .filter(field -> !field.value().isBlank() && !field.name().equals("version"))
+                .toList();
+        return Pages.again(form.action(), form.withoutToken(), shown, language());
+    }
+
+    @GET
+    @Path("signed-out")
+    @PermitAll
+    public TemplateInstance out() {
+        return Pages.out(language());
+    }
+
+    private static String firstPage(Door door) {
+        return "/" + door.slug() + (door.role() == Role.TECHNICIAN ? "/field" : "/today");
+    }
+
+    private String language() {
+        return Mishaps.locale(context).getLanguage().equals("fr") ? "fr-CA" : "en";
+    }
+}

@@ -1,0 +1,48 @@
+package changeover.web.session;
+
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A form as its writer left it: where it was going, and its fields in order. */
+record KeptForm(String action, List<Field> fields) {
+
+    record Field(String name, String value) {}
+
+    /** The token of the page it was written on; it has served when the form comes back. */
+    private static final String CSRF = "csrf";
+
+    /** @param body as {@code application/x-www-form-urlencoded} */
+    static KeptForm of(String action, String body) {
+        var fields = new ArrayList<Field>();
+        for (String pair : body.split("&")) {
+            int at = pair.indexOf('=');
+            if (at > 0) {
+                fields.add(new Field(decoded(pair.substring(0, at)), decoded(pair.substring(at + 1))));
+            }
+        }
+        return new KeptForm(action, fields);
+    }
+
+    /** The token that came with the form, or an empty text. */
+    String token() {
+        return fields.stream()
+                .filter(field -> field.name().equals(CSRF))
+                .map(Field::value)
+                .findFirst()
+                .orElse("");
+    }
+
+    List<Field> withoutToken() {
+        return fields.stream().filter(field -> !field.name().equals(CSRF)).toList();
+    }
+
+    private static String decoded(String text) {
+        try {
+            return URLDecoder.decode(text, StandardCharsets.UTF_8);
+        } catch (IllegalArgumentException notEncoded) {
+            return text;
+        }
+    }
+}

@@ -1,0 +1,183 @@
+package changeover.web.session;
+
+import changeover.contracts.money.Money;
+import changeover.contracts.words.Refusal;
+import changeover.contracts.words.Refused;
+import jakarta.ws.rs.core.MultivaluedMap;
+import java.math.BigDecimal;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a person typed into a form. Every question answers a value, or a stand-in when the field was not understood; the
+ * sentence for that field is then kept, and {@link #understood} stops with all of them at once.
+ */
+public final class Typed {
+
+    /** The longest text that any field takes, in characters. */
+    public static final int LONGEST = 10_000;
+
+    private final MultivaluedMap<String, String> fields;
+    private final List<Refusal> refusals = new ArrayList<>();
+
+    public Typed(MultivaluedMap<String, String> fields) {
+        this.fields = fields;
+    }
+
+    /** A text that must be there, at most so many characters. */
+    public String text(String field, int most) {
+        String text = line(field, most);
+        if (text == null) {
+            refuse("typed.missing", field);
+            return "";
+        }
+        return text;
+    }
+
+    /** A text that may be left out; blanks at both ends do not count. */
+    public @Nullable String line(String field, int most) {
+        String text = raw(field);
+        if (text.chars().anyMatch(c -> c < ' ' && c != '\n' && c != '\r' && c != '\t' || c == 0x7f)) {
+            refuse("typed.control", field);
+            return null;
+        }
+        if (text.length() > most) {
+            refusals.add(Refusal.of("typed.too-long", Map.of("most", most)).at(field));
+            return null;
+        }
+        return text.isEmpty() ? null : text.replace("\r\n", "\n");
+    }
+
+    public boolean ticked(String field) {
+        return !raw(field).isEmpty();
+    }
+
+    /** Every value of a field that may be given many times. */
+    public List<String> each(String field) {
+        List<String> all = fields.get(field);
+        return all == null ? List.of() : all.stream().filter(one -> !one.isBlank()).toList();
+    }
+
+    /** One of a few words; anything else is refused. */
+    public String oneOf(String field, Set<String> words) {
+        String word = raw(field);
+        if (!words.contains(word)) {
+            refuse("typed.choose", field);
+            return words.iterator().next();
+        }
+        return word;
+    }
+
+    public LocalDate day(String field) {
+        return must(field, "typed.day", LocalDate.EPOCH, LocalDate::parse);
+    }
+
+    public @Nullable LocalDate dayOrNone(String field) {
+        return raw(field).isEmpty() ? null : day(field);
+    }
+
+    public LocalTime time(String field) {
+        return must(field, "typed.time", LocalTime.MIDNIGHT, LocalTime::parse);
+    }
+
+    public UUID id(String field) {
+        return must(field, "typed.choose", new UUID(0, 0), UUID::fromString);
+    }
+
+    public @Nullable UUID idOrNone(String field) {
+        return raw(field).isEmpty() ? null : id(field);
+    }
+
+    /** A whole number from least to most. */
+    public int whole(String field, int least, int most) {
+        BigDecimal number = number(field, BigDecimal.valueOf(least), BigDecimal.valueOf(most));
+        if (number.stripTrailingZeros().scale() > 0) {
+            refusals.add(between(least, most).at(field));
+            return least;
+        }
+        return number.intValueExact();
+    }
+
+    /** A number with a point or a comma, from least to most. */
+    public BigDecimal number(String field, BigDecimal least, BigDecimal most) {
+        BigDecimal number = must(field, "typed.number", least, Typed::decimal);
+        if (number.compareTo(least) < 0 || number.compareTo(most) > 0) {
+            refusals.add(between(least, most).at(field));
+            return least;
+        }
+        return number;
+    }
+
+    /** An amount of money, not negative, to the cent and below a hundred million. */
+    public Money money(String field, Currency currency) {
+        BigDecimal amount = number(field, BigDecimal.ZERO, new BigDecimal("99999999.99"));
+        if (amount.stripTrailingZeros().scale() > currency.getDefaultFractionDigits()) {
+            refuse("typed.cents", field);
+            amount = BigDecimal.ZERO;
+        }
+        return Money.of(amount.setScale(currency.getDefaultFractionDigits()), currency);
+    }
+
+    /** Adds what a rule says about a field. */
+    public void refuse(Refusal refusal) {
+        refusals.add(refusal);
+    }
+
+    /** Stops with every sentence that was kept. */
+    public void understood() {
+        if (!refusals.isEmpty()) {
+            throw new Refused(refusals);
+        }
+    }
+
+    /** The fields as typed, to be shown again. */
+    public Map<String, List<String>> asTyped() {
+        return Map.copyOf(fields);
+    }
+
+    private static Refusal between(Object least, Object most) {
+        return Refusal.of("typed.between", Map.of("least", least, "most", most));
+    }
+
+    private void refuse(String code, String field) {
+        refusals.add(Refusal.of(code).at(field));
+    }
+
+    private String raw(String field) {
+        String text = fields.getFirst(field);
+        return text == null ? "" : text.strip();
+    }
+
+    private <T> T must(String field, String code, T standIn, Function<String, T> reading) {
+        String text = raw(field);
+        if (text.isEmpty()) {
+            refuse("typed.missing", field);
+            return standIn;
+        }
+        try {
+            return reading.apply(text);
+        } catch (IllegalArgumentException | DateTimeException notUnderstood) {
+            refuse(code, field);
+            return standIn;
+        }
+    }
+
+    private static BigDecimal decimal(String text) {
+        String bare = text.replaceAll("[\\s\u00a0\u202f$%]", "");
+        if (bare.length() > 20 || !bare.matches("-?\\d{1,15}(,\\d{3})*([.,]\\d{1,6})?")) {
+            throw new NumberFormatException("not a number");
+        }
+        boolean pointed = bare.contains(".");
+        String plain = pointed ? bare.replace(",", "") : bare.replaceFirst(",(\\d+)$", ".$1").replace(",", "");
+        return new BigDecimal(plain);
+    }
+}
