@@ -56,7 +56,8 @@ class AtTheDoor implements HttpSecurityPolicy {
         var remote = request.request().remoteAddress();
         return remote != null
                 && remote.hostAddress() != null
-                && (remote.hostAddress().startsWith("127.") || remote.hostAddress().equals("0:0:0:0:0:0:0:1"))
+                && (remote.hostAddress().startsWith("127.")
+                        || remote.hostAddress().equals("0:0:0:0:0:0:0:1"))
                 && request.request().getHeader("X-Forwarded-For") == null
                 && request.request().getHeader("Forwarded") == null;
     }

@@ -33,8 +33,12 @@ public class Desk {
             return goTo(current.run(current.id(), current.person(), deed));
         } catch (RuntimeException failure) {
             List<Refusal> refusals = refusals(failure).orElseThrow(() -> failure);
-            String page = current.run(current.id(), current.person(), () -> again.apply(refusals).render());
-            return Response.status(422).type("text/html;charset=UTF-8").entity(page).build();
+            String page = current.run(
+                    current.id(), current.person(), () -> again.apply(refusals).render());
+            return Response.status(422)
+                    .type("text/html;charset=UTF-8")
+                    .entity(page)
+                    .build();
         }
     }
 

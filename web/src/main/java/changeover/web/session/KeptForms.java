@@ -42,7 +42,9 @@ class KeptForms {
                 .emitOn(Infrastructure.getDefaultWorkerPool())
                 .map(body -> {
                     KeptForm form = KeptForm.of(action, body.toString());
-                    boolean ours = token != null && !form.token().isEmpty() && form.token().equals(token.getValue());
+                    boolean ours = token != null
+                            && !form.token().isEmpty()
+                            && form.token().equals(token.getValue());
                     return ours && body.length() <= LONGEST ? Optional.of(store(form)) : Optional.<UUID>empty();
                 });
     }
@@ -51,8 +53,8 @@ class KeptForms {
         UUID id = UUID.randomUUID();
         try (var connection = lookup.getConnection();
                 var keep = connection.prepareStatement("insert into kept_form (id, sealed) values (?, ?)");
-                var sweep = connection.prepareStatement(
-                        "delete from kept_form where kept_at < now() - interval '1 day'")) {
+                var sweep =
+                        connection.prepareStatement("delete from kept_form where kept_at < now() - interval '1 day'")) {
             keep.setObject(1, id);
             keep.setBytes(2, seal.close(json.writeValueAsBytes(form)));
             keep.executeUpdate();

@@ -38,7 +38,8 @@ class Knocking implements HttpAuthenticationMechanism {
         boolean bearer = context.request().getHeader("Authorization") != null;
         return switch (kind) {
             case OPEN, MACHINE_ROOM, CUSTOMER, NOWHERE -> Uni.createFrom().nullItem();
-            case API -> bearer ? oidc.authenticate(context, manager) : Uni.createFrom().nullItem();
+            case API ->
+                bearer ? oidc.authenticate(context, manager) : Uni.createFrom().nullItem();
             case DOORSTEP, BUSINESS -> oidc.authenticate(context, manager);
         };
     }

@@ -41,7 +41,11 @@ class Mishaps {
         int status = failure.getResponse().getStatus();
         return status >= 500
                 ? broken(failure, context)
-                : said(context, status, fr(context) ? "Cette demande n’est pas comprise." : "This is not understood.", "");
+                : said(
+                        context,
+                        status,
+                        fr(context) ? "Cette demande n’est pas comprise." : "This is not understood.",
+                        "");
     }
 
     @ServerExceptionMapper
@@ -77,11 +81,14 @@ class Mishaps {
         if (isApi(context)) {
             return Problem.of(status, sentence).response();
         }
-        String heading = status == 404
-                ? (fr(context) ? "Rien ici" : "Nothing here")
-                : (fr(context) ? "Pas fait" : "Not done");
-        String page = Pages.mishap(heading, sentence, id, fr(context) ? "fr-CA" : "en").render();
-        return Response.status(status).type("text/html;charset=UTF-8").entity(page).build();
+        String heading =
+                status == 404 ? (fr(context) ? "Rien ici" : "Nothing here") : (fr(context) ? "Pas fait" : "Not done");
+        String page = Pages.mishap(heading, sentence, id, fr(context) ? "fr-CA" : "en")
+                .render();
+        return Response.status(status)
+                .type("text/html;charset=UTF-8")
+                .entity(page)
+                .build();
     }
 
     private static String notFound(Locale locale) {

@@ -27,7 +27,8 @@ import org.jspecify.annotations.Nullable;
 public class Once {
 
     /** What a deed answers: a document, and where a thing was made, its address. */
-    public record Answer(int status, Object document, @Nullable String location) {
+    public record Answer(
+            int status, Object document, @Nullable String location) {
         public static Answer made(String location, Object document) {
             return new Answer(201, document, location);
         }
@@ -37,7 +38,11 @@ public class Once {
         }
     }
 
-    private record Given(byte[] digest, int status, String body, @Nullable String location) {}
+    private record Given(
+            byte[] digest,
+            int status,
+            String body,
+            @Nullable String location) {}
 
     @Inject
     AgroalDataSource rows;
@@ -64,7 +69,8 @@ public class Once {
                 return before.get();
             }
             Answer answer = deed.call();
-            Given now = new Given(digest, answer.status(), json.writeValueAsString(answer.document()), answer.location());
+            Given now =
+                    new Given(digest, answer.status(), json.writeValueAsString(answer.document()), answer.location());
             keep(id, now);
             return now;
         });

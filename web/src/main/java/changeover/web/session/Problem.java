@@ -14,7 +14,11 @@ import org.jspecify.annotations.Nullable;
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record Problem(
-        String type, String title, int status, String refusal, @Nullable List<Fault> refusals) {
+        String type,
+        String title,
+        int status,
+        String refusal,
+        @Nullable List<Fault> refusals) {
 
     /** One fault: the field it is about, its code, its sentence. */
     @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -28,7 +32,8 @@ public record Problem(
         List<Fault> faults = refusals.stream()
                 .map(refusal -> new Fault(refusal.field(), refusal.code(), Refusals.sentence(refusal, locale)))
                 .toList();
-        return new Problem("about:blank", title(status), status, faults.getFirst().sentence(), faults);
+        return new Problem(
+                "about:blank", title(status), status, faults.getFirst().sentence(), faults);
     }
 
     public Response response() {

@@ -64,7 +64,9 @@ public final class Typed {
     /** Every value of a field that may be given many times. */
     public List<String> each(String field) {
         List<String> all = fields.get(field);
-        return all == null ? List.of() : all.stream().filter(one -> !one.isBlank()).toList();
+        return all == null
+                ? List.of()
+                : all.stream().filter(one -> !one.isBlank()).toList();
     }
 
     /** One of a few words; anything else is refused. */
@@ -177,7 +179,9 @@ public final class Typed {
             throw new NumberFormatException("not a number");
         }
         boolean pointed = bare.contains(".");
-        String plain = pointed ? bare.replace(",", "") : bare.replaceFirst(",(\\d+)$", ".$1").replace(",", "");
+        String plain = pointed
+                ? bare.replace(",", "")
+                : bare.replaceFirst(",(\\d+)$", ".$1").replace(",", "");
         return new BigDecimal(plain);
     }
 }

@@ -67,8 +67,10 @@ class AtTheDoorTest {
 
     @Test
     void another_business_is_not_found_like_one_that_does_not_exist() {
-        String theirs = asIda().get("/quarry-road").then().statusCode(404).extract().asString();
-        String none = asIda().get("/no-such-place").then().statusCode(404).extract().asString();
+        String theirs =
+                asIda().get("/quarry-road").then().statusCode(404).extract().asString();
+        String none =
+                asIda().get("/no-such-place").then().statusCode(404).extract().asString();
         assertEquals(none, theirs);
     }
 
