@@ -60,10 +60,7 @@ class EveryTableIsLockedTest {
 
     @Test
     void row_security_is_forced_on_every_owned_table() {
-        assertEquals(
-                List.of(),
-                names(
-                        """
+        assertEquals(List.of(), names("""
                         select relname from pg_class where relkind in ('r', 'p') and relnamespace = 'public'::regnamespace
                            and not (relrowsecurity and relforcerowsecurity) order by 1
                         """));
@@ -71,10 +68,7 @@ class EveryTableIsLockedTest {
 
     @Test
     void every_owned_table_has_a_tenant_that_cannot_be_missing() {
-        assertEquals(
-                List.of(),
-                names(
-                        """
+        assertEquals(List.of(), names("""
                         select c.relname from pg_class c where relkind in ('r', 'p') and relnamespace = 'public'::regnamespace
                            and not exists (select 1 from pg_attribute a where a.attrelid = c.oid
                                             and a.attname = 'tenant_id' and a.attnotnull) order by 1
@@ -83,10 +77,7 @@ class EveryTableIsLockedTest {
 
     @Test
     void every_key_and_every_reference_carries_the_tenant() {
-        assertEquals(
-                List.of(),
-                names(
-                        """
+        assertEquals(List.of(), names("""
                         select c.relname from pg_constraint k join pg_class c on c.oid = k.conrelid
                          where c.relnamespace = 'public'::regnamespace and k.contype in ('p', 'u', 'f')
                            and k.confrelid is distinct from 'business'::regclass
@@ -97,10 +88,7 @@ class EveryTableIsLockedTest {
 
     @Test
     void no_view_looks_past_row_security() {
-        assertEquals(
-                List.of(),
-                names(
-                        """
+        assertEquals(List.of(), names("""
                         select relname from pg_class where relnamespace = 'public'::regnamespace and (relkind = 'm'
                             or relkind = 'v' and not coalesce(reloptions::text like '%security_invoker=true%', false))
                         """));
@@ -108,8 +96,7 @@ class EveryTableIsLockedTest {
 
     @Test
     void without_a_business_the_application_sees_no_row_of_any_table() {
-        for (String table : names(
-                """
+        for (String table : names("""
                 select relname from pg_class where relkind = 'r' and relnamespace = 'public'::regnamespace
                    and has_table_privilege('changeover_app', oid, 'select') order by 1
                 """)) {

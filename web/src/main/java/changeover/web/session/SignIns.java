@@ -1,0 +1,92 @@
+package changeover.web.session;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.ws.rs.core.Response;
+import java.security.SecureRandom;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.keycloak.admin.client.CreatedResponseUtil;
+import org.keycloak.admin.client.Keycloak;
+import org.keycloak.admin.client.resource.UsersResource;
+import org.keycloak.representations.idm.CredentialRepresentation;
+import org.keycloak.representations.idm.UserRepresentation;
+
+/**
+ * The sign-ins of the installation, kept by Keycloak. Called outside any business's transaction: a sign-in without a
+ * membership opens no door, so one that was made for nothing does no harm.
+ */
+@ApplicationScoped
+public class SignIns {
+
+    /** A sign-in, and for a new one the password that serves once; it is shown once and kept nowhere. */
+    public record Invited(UUID personId, Optional<String> oneTimePassword) {}
+
+    /** Letters and digits that nobody takes for one another when reading them aloud. */
+    private static final String CLEAR = "abcdefghjkmnpqrstuvwxyz23456789";
+
+    @Inject
+    Keycloak keycloak;
+
+    @ConfigProperty(name = "changeover.sign-in.realm", defaultValue = "changeover")
+    String realm;
+
+    private final SecureRandom random = new SecureRandom();
+
+    /** Finds the sign-in of a mail address, or makes one. */
+    public Invited invite(String email, String name, String language) {
+        UsersResource users = keycloak.realm(realm).users();
+        List<UserRepresentation> known = users.searchByEmail(email, true);
+        if (!known.isEmpty()) {
+            return new Invited(UUID.fromString(known.getFirst().getId()), Optional.empty());
+        }
+        String password = password();
+        try (Response made = users.create(user(email, name, language, password))) {
+            return new Invited(UUID.fromString(CreatedResponseUtil.getCreatedId(made)), Optional.of(password));
+        }
+    }
+
+    /** A new password that serves once, for somebody who has lost theirs. */
+    public String renew(UUID personId) {
+        String password = password();
+        keycloak.realm(realm).users().get(personId.toString()).resetPassword(temporary(password));
+        return password;
+    }
+
+    private static UserRepresentation user(String email, String name, String language, String password) {
+        var user = new UserRepresentation();
+        user.setUsername(email);
+        user.setEmail(email);
+        user.setEmailVerified(true);
+        user.setEnabled(true);
+        int last = name.lastIndexOf(' ');
+        user.setFirstName(last < 0 ? name : name.substring(0, last));
+        user.setLastName(last < 0 ? name : name.substring(last + 1));
+        user.setAttributes(Map.of("locale", List.of(language)));
+        user.setCredentials(List.of(temporary(password)));
+        return user;
+    }
+
+    private static CredentialRepresentation temporary(String password) {
+        var credential = new CredentialRepresentation();
+        credential.setType(CredentialRepresentation.PASSWORD);
+        credential.setValue(password);
+        credential.setTemporary(true);
+        return credential;
+    }
+
+    /** Sixteen clear characters in four groups: 79 bits. */
+    private String password() {
+        var password = new StringBuilder();
+        for (int i = 0; i < 16; i++) {
+            if (i > 0 && i % 4 == 0) {
+                password.append('-');
+            }
+            password.append(CLEAR.charAt(random.nextInt(CLEAR.length())));
+        }
+        return password.toString();
+    }
+}
