@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>A column of arrays is written as text ({@code {1,2}}) and cast by the database.
  */
-final class Rows {
+public final class Rows {
 
     private final String[] names;
     private final String[] types;
@@ -20,7 +20,7 @@ final class Rows {
     private final List<@Nullable Object[]> rows = new ArrayList<>();
 
     /** {@code new Rows("invoice_tax", "id uuid, lines int[]")}. */
-    Rows(String table, String columns) {
+    public Rows(String table, String columns) {
         String[] declared = columns.split(",\\s*");
         names = Arrays.stream(declared).map(one -> one.split(" ")[0]).toArray(String[]::new);
         types = Arrays.stream(declared).map(one -> one.split(" ")[1]).toArray(String[]::new);
@@ -42,18 +42,18 @@ final class Rows {
         return types[at].endsWith("[]") ? "text" : types[at];
     }
 
-    void add(@Nullable Object... values) {
+    public void add(@Nullable Object... values) {
         if (values.length != names.length) {
             throw new IllegalArgumentException(values.length + " values for " + names.length + " columns");
         }
         rows.add(values);
     }
 
-    int size() {
+    public int size() {
         return rows.size();
     }
 
-    void insert(Connection connection) throws SQLException {
+    public void insert(Connection connection) throws SQLException {
         if (rows.isEmpty()) {
             return;
         }

@@ -1,0 +1,21 @@
+package changeover.billing.documents;
+
+import java.util.Locale;
+
+/** What a kept document is a paper of. */
+public enum PaperKind {
+    INVOICE,
+    CREDIT,
+    REPORT,
+    OFFER,
+    ESTIMATE,
+    STATEMENT;
+
+    public static PaperKind of(String code) {
+        return valueOf(code.toUpperCase(Locale.ROOT));
+    }
+
+    public String code() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+}
