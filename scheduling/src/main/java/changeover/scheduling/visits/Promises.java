@@ -1,0 +1,86 @@
+package changeover.scheduling.visits;
+
+import changeover.contracts.calendar.Climate;
+import changeover.contracts.calendar.DayInWords;
+import changeover.contracts.calendar.Season;
+import changeover.contracts.calendar.Term;
+import changeover.contracts.calendar.Window;
+import changeover.contracts.catalogue.Cadence;
+import changeover.contracts.catalogue.Due;
+import changeover.contracts.catalogue.SeasonRules;
+import changeover.contracts.words.Wording;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the tasks of an agreement owe in a term: each cadence unrolled into windows, those that need warm outdoor air
+ * narrowed to the warm months where the window has any.
+ */
+public final class Promises {
+
+    private Promises() {}
+
+    /** In the order of the tasks, each task's own in the order of the days. */
+    public static List<Promise> in(Term term, List<PromisedTask> tasks, SeasonRules rules) {
+        List<Promise> promises = new ArrayList<>();
+        for (PromisedTask task : tasks) {
+            for (Due due : task.cadence().duesIn(term, task.history(), rules)) {
+                Due narrowed = task.warmOnly() ? warm(due, rules.climate()) : due;
+                promises.add(new Promise(
+                        task.equipmentId(),
+                        task.taskCode(),
+                        task.who(),
+                        task.minutes(),
+                        narrowed,
+                        reason(task, narrowed, rules.climate())));
+            }
+        }
+        return List.copyOf(promises);
+    }
+
+    private static Due warm(Due due, Climate climate) {
+        Optional<Season> warm = climate.find(Climate.WARM);
+        return warm
+                .flatMap(season -> season.meeting(due.window()).stream().findFirst())
+                .flatMap(due.window()::common)
+                .map(window -> new Due(window, within(window, due.on()), due.act()))
+                .orElse(due);
+    }
+
+    private static LocalDate within(Window window, LocalDate day) {
+        if (day.isBefore(window.from())) {
+            return window.from();
+        }
+        return day.isBefore(window.until()) ? day : window.last();
+    }
+
+    private static Wording reason(PromisedTask task, Due due, Climate climate) {
+        Wording often = task.cadence().sentence(climate);
+        Wording by = DayInWords.of(due.window().last());
+        Wording last = lastTime(task);
+        return new Wording(
+                capital(often.en()) + last.en() + "; by " + by.en() + ".",
+                capital(often.fr()) + last.fr() + "; au plus tard le " + by.fr() + ".");
+    }
+
+    private static Wording lastTime(PromisedTask task) {
+        return switch (task.cadence()) {
+            case Cadence.EveryMonths _, Cadence.CheckThenReplace _ -> {
+                LocalDate last = task.history().lastDone();
+                if (last == null) {
+                    yield new Wording(", the last time is not known", ", la dernière fois n’est pas connue");
+                }
+                Wording day = DayInWords.of(last);
+                yield new Wording(", last done " + day.en(), ", fait la dernière fois le " + day.fr());
+            }
+            case Cadence.BeforeSeason _, Cadence.EachSeason _, Cadence.TimesAYear _, Cadence.OnRequest _ ->
+                new Wording("", "");
+        };
+    }
+
+    private static String capital(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
+}

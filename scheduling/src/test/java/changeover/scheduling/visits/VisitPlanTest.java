@@ -1,0 +1,172 @@
+package changeover.scheduling.visits;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import changeover.contracts.calendar.Climate;
+import changeover.contracts.calendar.Term;
+import changeover.contracts.calendar.Window;
+import changeover.contracts.catalogue.Due;
+import changeover.contracts.catalogue.SeasonRules;
+import changeover.contracts.catalogue.Who;
+import changeover.contracts.words.Wording;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import java.util.UUID;
+import org.junit.jupiter.api.Test;
+
+class VisitPlanTest {
+
+    private static final LocalDate FIRST = LocalDate.of(2026, 3, 1);
+    private static final SeasonRules NO_SEASONS = new SeasonRules(new Climate(List.of()), true);
+    private static final int HORIZON = 14;
+
+    private final Term term = Term.ofYear(FIRST);
+
+    @Test
+    void asManyVisitsAsBruteForceFindsAndNoPromiseLost() {
+        eachSmallCase(8_000, (promises, random) -> {
+            VisitPlan plan = VisitPlan.of(promises, HORIZON, term, List.of(), NO_SEASONS);
+            assertSound(plan, promises);
+            long withTasks = plan.visits().stream()
+                    .filter(visit -> !visit.tasks().isEmpty())
+                    .count();
+            assertTrue(plan.unkept().isEmpty());
+            assertTrue(withTasks >= fewest(promises));
+            VisitPlan exact = VisitPlan.of(promises, fewest(promises), term, List.of(), NO_SEASONS);
+            assertSound(exact, promises);
+            assertTrue(exact.unkept().isEmpty());
+            assertEquals(fewest(promises), exact.visits().size());
+        });
+    }
+
+    @Test
+    void withTooFewVisitsNoOtherChoiceOfDaysKeepsMore() {
+        eachSmallCase(8_000, (promises, random) -> {
+            int sold = random.nextInt(Math.max(1, fewest(promises)));
+            VisitPlan plan = VisitPlan.of(promises, sold, term, List.of(), NO_SEASONS);
+            assertSound(plan, promises);
+            assertEquals(sold, plan.visits().size());
+            assertEquals(most(promises, sold), promises.size() - plan.unkept().size());
+        });
+    }
+
+    @Test
+    void visitsWithADayNeverMoveAndAreUsedFirst() {
+        eachSmallCase(4_000, (promises, random) -> {
+            List<Pin> pins = new ArrayList<>();
+            for (int pin = 0; pin < random.nextInt(3); pin++) {
+                pins.add(new Pin(
+                        new UUID(7, pin), FIRST.plusDays(random.nextInt(HORIZON)), random.nextBoolean()));
+            }
+            VisitPlan plan = VisitPlan.of(promises, HORIZON + 3, term, pins, NO_SEASONS);
+            assertSound(plan, promises);
+            for (Pin pin : pins) {
+                PlannedVisit stands = plan.visits().stream()
+                        .filter(visit -> visit.pinnedVisit().equals(java.util.Optional.of(pin.visitId())))
+                        .findFirst()
+                        .orElseThrow();
+                assertEquals(Window.ofDay(pin.day()), stands.window());
+                assertTrue(pin.takesMore() || stands.tasks().isEmpty());
+            }
+            List<Promise> open = promises.stream()
+                    .filter(promise -> pins.stream()
+                            .noneMatch(pin -> pin.takesMore() && promise.window().contains(pin.day())))
+                    .toList();
+            VisitPlan exact = VisitPlan.of(promises, pins.size() + fewest(open), term, pins, NO_SEASONS);
+            assertTrue(exact.unkept().isEmpty());
+            assertEquals(pins.size() + fewest(open), exact.visits().size());
+        });
+    }
+
+    @Test
+    void theSameQuestionGivesTheSameAnswer() {
+        eachSmallCase(500, (promises, random) -> assertEquals(
+                VisitPlan.of(promises, 4, term, List.of(), SeasonRules.USUAL),
+                VisitPlan.of(promises, 4, term, List.of(), SeasonRules.USUAL)));
+    }
+
+    private interface Check {
+        void on(List<Promise> promises, Random random);
+    }
+
+    private static void eachSmallCase(int usual, Check check) {
+        int cases = Boolean.getBoolean("changeover.deep") ? usual * 20 : usual;
+        for (int seed = 0; seed < cases; seed++) {
+            Random random = new Random(seed);
+            List<Promise> promises = new ArrayList<>();
+            for (int number = 0; number < 1 + random.nextInt(7); number++) {
+                int from = random.nextInt(HORIZON);
+                int days = 1 + random.nextInt(HORIZON - from);
+                promises.add(promise(number, from, random.nextInt(3) == 0 ? days : Math.min(days, 4)));
+            }
+            try {
+                check.on(promises, random);
+            } catch (AssertionError failed) {
+                throw new AssertionError("seed " + seed + ": " + promises, failed);
+            }
+        }
+    }
+
+    private static Promise promise(int number, int from, int days) {
+        Window window = new Window(FIRST.plusDays(from), FIRST.plusDays(from + days));
+        return new Promise(
+                new UUID(1, number % 3),
+                "task-" + number,
+                Who.TECHNICIAN,
+                10,
+                new Due(window, window.from(), Due.Act.DO),
+                new Wording("because", "parce que"));
+    }
+
+    /** Every promise is at one visit or named as not kept; a visit has a day, and on each of its days keeps all its tasks. */
+    private static void assertSound(VisitPlan plan, List<Promise> promises) {
+        List<Promise> placed = new ArrayList<>();
+        for (PlannedVisit visit : plan.visits()) {
+            placed.addAll(visit.tasks());
+            visit.tasks()
+                    .forEach(task -> assertEquals(
+                            visit.window(), visit.window().common(task.window()).orElseThrow()));
+        }
+        plan.unkept().forEach(unkept -> placed.add(unkept.promise()));
+        assertEquals(promises.size(), placed.size());
+        assertEquals(Set.copyOf(promises), new HashSet<>(placed));
+    }
+
+    private static int fewest(List<Promise> promises) {
+        for (int visits = 0; ; visits++) {
+            if (most(promises, visits) == promises.size()) {
+                return visits;
+            }
+        }
+    }
+
+    /** Tries every set of days. */
+    private static int most(List<Promise> promises, int visits) {
+        int most = 0;
+        int[] touchedOn = new int[HORIZON];
+        for (int day = 0; day < HORIZON; day++) {
+            for (int number = 0; number < promises.size(); number++) {
+                if (promises.get(number).window().contains(FIRST.plusDays(day))) {
+                    touchedOn[day] |= 1 << number;
+                }
+            }
+        }
+        for (int days = 0; days < 1 << HORIZON; days++) {
+            if (Integer.bitCount(days) <= visits) {
+                int touched = 0;
+                for (int day = 0; day < HORIZON; day++) {
+                    if ((days >> day & 1) == 1) {
+                        touched |= touchedOn[day];
+                    }
+                }
+                most = Math.max(most, Integer.bitCount(touched));
+            }
+        }
+        return most;
+    }
+}
