@@ -1,0 +1,74 @@
+package changeover.billing.invoices;
+
+import changeover.contracts.tenants.Businesses;
+import changeover.contracts.words.Refusal;
+import io.agroal.api.AgroalDataSource;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.Optional;
+
+/** How the business numbers its documents, and with which number a series begins. */
+@ApplicationScoped
+public class NumberSeries {
+
+    @Inject
+    EntityManager rows;
+
+    @Inject
+    Businesses businesses;
+
+    @Inject
+    AgroalDataSource datasource;
+
+    public SeriesPattern pattern(NumberedKind kind) {
+        return chosen(kind).map(Numbering::pattern).orElseGet(() -> kind.usual(businesses.current().language()));
+    }
+
+    /** @throws changeover.contracts.words.Refused when the pattern has no number at its end */
+    public void choose(NumberedKind kind, String pattern) {
+        SeriesPattern read = SeriesPattern.of(pattern);
+        chosen(kind).ifPresentOrElse(
+                numbering -> numbering.choose(read), () -> rows.persist(Numbering.chosen(kind, read)));
+        rows.flush();
+    }
+
+    /**
+     * The first number of the series of that day, for a business that has numbered before.
+     *
+     * @throws changeover.contracts.words.Refused once the series has begun
+     */
+    public void first(NumberedKind kind, LocalDate day, long number) {
+        String series = pattern(kind).series(day);
+        if (number < 1) {
+            throw Refusal.of("numbering.first").at("number").thrown();
+        }
+        try (Connection connection = datasource.getConnection();
+                PreparedStatement insert = connection.prepareStatement("""
+                        insert into number_counter (series, first_number, last_number, last_hash) values (?, ?, ?, ?)
+                        on conflict (tenant_id, series) do nothing""")) {
+            insert.setString(1, series);
+            insert.setLong(2, number);
+            insert.setLong(3, number - 1);
+            insert.setBytes(4, FrozenText.NOTHING);
+            if (insert.executeUpdate() == 0) {
+                throw Refusal.of("numbering.begun", Map.of("series", series))
+                        .at("number")
+                        .thrown();
+            }
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the series could not be begun", cause);
+        }
+    }
+
+    private Optional<Numbering> chosen(NumberedKind kind) {
+        return rows.createQuery("from Numbering", Numbering.class).getResultStream()
+                .filter(numbering -> numbering.isOf(kind))
+                .findFirst();
+    }
+}
