@@ -3,6 +3,7 @@ package changeover.billing.invoices;
 import changeover.billing.tax.PropertyUse;
 import changeover.contracts.words.Wording;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.sql.Array;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -27,9 +28,12 @@ class InvoiceRows {
      * business's are missing.
      */
     Map<UUID, Waiting> waiting(Connection connection, List<UUID> ids, boolean lock) throws SQLException {
+        if (lock) {
+            lock(connection, ids);
+        }
         Map<UUID, List<LineRow>> lines = new HashMap<>();
         Map<UUID, Waiting> found = new HashMap<>();
-        String sql = """
+        try (PreparedStatement select = connection.prepareStatement("""
                 select i.id, i.kind, i.credits_id, i.customer_id, i.home_id, i.agreement_id, i.visit_id, i.instalment,
                        i.language, i.currency, i.may_issue_from, i.awaits_first_visit,
                        coalesce(i.purchase_order, c.purchase_order), i.due_days, i.reason_en, i.reason_fr, s.label,
@@ -38,9 +42,7 @@ class InvoiceRows {
                   from invoice i
                   left join customer c on c.tenant_id = i.tenant_id and c.id = i.customer_id
                   left join invoice_issue s on s.tenant_id = i.tenant_id and s.invoice_id = i.id
-                 where i.id = any (?)
-                 order by i.id""" + (lock ? " for update of i" : "");
-        try (PreparedStatement select = connection.prepareStatement(sql)) {
+                 where i.id = any (?)""")) {
             select.setArray(1, uuids(connection, ids));
             ResultSet row = select.executeQuery();
             while (row.next()) {
@@ -59,6 +61,15 @@ class InvoiceRows {
             }
         }
         return ordered;
+    }
+
+    /** First the locks, then the look: what another run issued while we waited is then seen. */
+    private static void lock(Connection connection, List<UUID> ids) throws SQLException {
+        try (PreparedStatement lock =
+                connection.prepareStatement("select id from invoice where id = any (?) order by id for update")) {
+            lock.setArray(1, uuids(connection, ids));
+            lock.executeQuery();
+        }
     }
 
     private static Waiting waiting(ResultSet row, List<LineRow> lines) throws SQLException {
@@ -139,7 +150,7 @@ class InvoiceRows {
         return places;
     }
 
-    static java.sql.Array uuids(Connection connection, Collection<UUID> ids) throws SQLException {
+    static Array uuids(Connection connection, Collection<UUID> ids) throws SQLException {
         return connection.createArrayOf("uuid", ids.toArray());
     }
 

@@ -63,6 +63,31 @@ record LineRow(
                 row.getLong(22));
     }
 
+    /** The same line on another document. */
+    LineRow at(UUID otherInvoice, int otherPosition) {
+        return new LineRow(
+                otherInvoice,
+                otherPosition,
+                homeId,
+                agreementId,
+                visitId,
+                day,
+                kind,
+                itemCode,
+                partKind,
+                coverage,
+                work,
+                form,
+                words,
+                why,
+                quantity,
+                unit,
+                unitPriceMinor,
+                discountPercent,
+                discountMinor,
+                netMinor);
+    }
+
     /** Something is to be paid, and the price book has no price for it yet. */
     boolean waitsForPrice() {
         return unitPriceMinor == null && !coverage.equals("included");

@@ -11,4 +11,8 @@ public enum PropertyUse {
     public static PropertyUse of(String code) {
         return valueOf(code.toUpperCase(Locale.ROOT));
     }
+
+    public String code() {
+        return name().toLowerCase(Locale.ROOT);
+    }
 }

@@ -1,0 +1,114 @@
+package changeover.billing.invoices;
+
+import changeover.contracts.words.Refusal;
+import io.agroal.api.AgroalDataSource;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+
+/** The documents of the business: as they are printed, issued one by one or many at a time, and drafts rewritten. */
+@ApplicationScoped
+public class Invoices {
+
+    @Inject
+    EntityManager session;
+
+    @Inject
+    AgroalDataSource datasource;
+
+    @Inject
+    InvoiceRows rows;
+
+    @Inject
+    Issued issued;
+
+    @Inject
+    Judging judging;
+
+    @Inject
+    Issuing issuing;
+
+    /** An issued document by its frozen rows; empty for a draft and for what is not the business's. */
+    public Optional<InvoiceView> view(UUID id) {
+        return views(List.of(id)).stream().findFirst();
+    }
+
+    /** Issued documents, in the order of their numbers. */
+    public List<InvoiceView> views(Collection<UUID> ids) {
+        return issued.views(ids);
+    }
+
+    /**
+     * What issuing the draft on the day would print, though its own day may not have come.
+     *
+     * @throws changeover.contracts.words.Refused when its taxes are not known, or there is no such draft
+     */
+    public InvoiceView preview(UUID id, LocalDate day) {
+        session.flush();
+        try (Connection connection = datasource.getConnection()) {
+            Waiting draft = rows.waiting(connection, List.of(id), false).get(id);
+            if (draft == null) {
+                throw Refusal.of("invoice.not-found").thrown();
+            }
+            Judged judged = judging.judge(connection, List.of(draft), day, true);
+            Refusal refusal = judged.refused().get(id);
+            if (refusal != null) {
+                throw refusal.thrown();
+            }
+            return Preview.of(judged.ready().get(id));
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the draft could not be read", cause);
+        }
+    }
+
+    /**
+     * Issues one draft.
+     *
+     * @throws changeover.contracts.words.Refused with the reason
+     */
+    public InvoiceIssued.Issued issue(UUID id, LocalDate day) {
+        Issuing.Outcome outcome = issue(List.of(id), day);
+        Refusal refusal = outcome.refused().get(id);
+        if (refusal != null) {
+            throw refusal.thrown();
+        }
+        return outcome.issued().getFirst();
+    }
+
+    /** Issues what may be issued of these, in their order, in one transaction. */
+    public Issuing.Outcome issue(List<UUID> ids, LocalDate day) {
+        return issuing.issue(ids, day);
+    }
+
+    /** The draft, for its own verbs; an issued document is refused by the database. */
+    public Optional<Invoice> draft(UUID id) {
+        return Optional.ofNullable(session.find(Invoice.class, id)).filter(invoice -> !isIssued(id));
+    }
+
+    /** Why the drafts may not be issued on the day, by draft; those that may are missing. */
+    public Map<UUID, Refusal> refusals(List<UUID> ids, LocalDate day) {
+        session.flush();
+        try (Connection connection = datasource.getConnection()) {
+            return judging.judge(
+                            connection, rows.waiting(connection, ids, false).values(), day, false)
+                    .refused();
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the drafts could not be read", cause);
+        }
+    }
+
+    private boolean isIssued(UUID id) {
+        return !session.createNativeQuery("select 1 from invoice_issue where invoice_id = :id")
+                .setParameter("id", id)
+                .getResultList()
+                .isEmpty();
+    }
+}

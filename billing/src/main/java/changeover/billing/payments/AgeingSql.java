@@ -1,0 +1,62 @@
+package changeover.billing.payments;
+
+/**
+ * The age of what is owed, counted from the day it was to be paid: not due yet, 1 to 30 days late, 31 to 60, 61 to 90,
+ * and more. A customer's credit is what they paid beyond what they owe.
+ */
+final class AgeingSql {
+
+    /** How often the day is asked for, after the days of {@link Owed#OPEN}. */
+    static final int DAYS = 9;
+
+    private static final String LATE = "open_minor > 0 and ?::date - due_day ";
+
+    private AgeingSql() {}
+
+    static String of(boolean oneCustomer, boolean together) {
+        String balances = """
+                , moved as (
+                  select customer_id, sum(case kind when 'credit' then -total_minor else total_minor end) as minor
+                    from invoice_issue where day <= ?::date group by customer_id
+                  union all
+                  select p.customer_id, sum(case p.kind when 'payment' then -p.amount_minor else p.amount_minor end)
+                    from payment p
+                    left join payment_undoing u
+                      on u.tenant_id = p.tenant_id and u.payment_id = p.id and u.day <= ?::date
+                   where p.day <= ?::date and u.id is null group by p.customer_id),
+                balance as (select customer_id, sum(minor)::bigint as minor from moved group by customer_id),
+                aged as (
+                  select customer_id, count(*) filter (where open_minor > 0) as documents,
+                         coalesce(sum(open_minor), 0)::bigint as open,
+                         coalesce(sum(open_minor) filter (where %s<= 0), 0)::bigint as not_due,
+                         coalesce(sum(open_minor) filter (where %sbetween 1 and 30), 0)::bigint as late_30,
+                         coalesce(sum(open_minor) filter (where %sbetween 31 and 60), 0)::bigint as late_60,
+                         coalesce(sum(open_minor) filter (where %sbetween 61 and 90), 0)::bigint as late_90,
+                         coalesce(sum(open_minor) filter (where %s> 90), 0)::bigint as older,
+                         count(*) filter (where %s> 0) as late_documents,
+                         min(due_day) filter (where open_minor > 0) as oldest
+                    from item group by customer_id),
+                customer_row as (
+                  select b.customer_id, c.name, coalesce(a.documents, 0) as documents, coalesce(a.open, 0) as open,
+                         coalesce(a.not_due, 0) as not_due, coalesce(a.late_30, 0) as late_30,
+                         coalesce(a.late_60, 0) as late_60, coalesce(a.late_90, 0) as late_90,
+                         coalesce(a.older, 0) as older, coalesce(a.late_documents, 0) as late_documents, a.oldest,
+                         greatest(0, coalesce(a.open, 0) - b.minor) as credit
+                    from balance b
+                    left join aged a on a.customer_id = b.customer_id
+                    left join customer c on c.id = b.customer_id)
+                """.formatted(LATE, LATE, LATE, LATE, LATE, LATE);
+        String where = oneCustomer ? " where customer_id = ?" : " where open > 0 or credit > 0";
+        return balances + (together ? TOGETHER + where : EACH + where + " order by oldest nulls last, name");
+    }
+
+    private static final String EACH = """
+            select customer_id, name, 1, documents, open, not_due, late_30, late_60, late_90, older, late_documents,
+                   oldest, credit from customer_row""";
+
+    private static final String TOGETHER = """
+            select null::uuid, null::text, count(*) filter (where open > 0), coalesce(sum(documents), 0),
+                   coalesce(sum(open), 0), coalesce(sum(not_due), 0), coalesce(sum(late_30), 0),
+                   coalesce(sum(late_60), 0), coalesce(sum(late_90), 0), coalesce(sum(older), 0),
+                   coalesce(sum(late_documents), 0), min(oldest), coalesce(sum(credit), 0) from customer_row""";
+}

@@ -1,0 +1,24 @@
+package changeover.billing.payments;
+
+import changeover.contracts.money.Money;
+import java.time.LocalDate;
+import java.util.UUID;
+
+/**
+ * An issued invoice with what is still to be paid of it.
+ *
+ * @param total tax included
+ * @param credited by issued credit notes
+ * @param paid by payments that were not undone
+ * @param open never below nought: what was paid beyond it is the customer's credit
+ */
+public record OpenItem(
+        UUID invoiceId,
+        UUID customerId,
+        String label,
+        LocalDate day,
+        LocalDate dueDay,
+        Money total,
+        Money credited,
+        Money paid,
+        Money open) {}

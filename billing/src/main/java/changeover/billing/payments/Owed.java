@@ -1,0 +1,136 @@
+package changeover.billing.payments;
+
+import changeover.contracts.money.Money;
+import changeover.contracts.tenants.Businesses;
+import io.agroal.api.AgroalDataSource;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/** What is still to be paid at the end of a day, by document, by customer and by age. */
+@ApplicationScoped
+public class Owed {
+
+    /** Issued invoices with what is still to be paid of each, at the end of the day given three times. */
+    static final String OPEN = """
+            with paid as (
+              select a.invoice_id, sum(a.amount_minor)::bigint as minor
+                from payment_allocation a
+                join payment p on p.tenant_id = a.tenant_id and p.id = a.payment_id and p.day <= ?::date
+                left join payment_undoing u
+                  on u.tenant_id = p.tenant_id and u.payment_id = p.id and u.day <= ?::date
+               where a.day <= ?::date and u.id is null
+               group by a.invoice_id),
+            credited as (
+              select credits_id as invoice_id, sum(total_minor)::bigint as minor
+                from invoice_issue where kind = 'credit' and day <= ?::date group by credits_id),
+            item as (
+              select s.invoice_id, s.customer_id, s.label, s.day, s.due_day, s.series, s.number, s.total_minor,
+                     coalesce(c.minor, 0) as credited_minor, coalesce(p.minor, 0) as paid_minor,
+                     greatest(0, s.total_minor - coalesce(c.minor, 0) - coalesce(p.minor, 0)) as open_minor
+                from invoice_issue s
+                left join paid p on p.invoice_id = s.invoice_id
+                left join credited c on c.invoice_id = s.invoice_id
+               where s.kind <> 'credit' and s.day <= ?::date)
+            """;
+
+    static final int OPEN_DAYS = 5;
+
+    @Inject
+    AgroalDataSource datasource;
+
+    @Inject
+    Businesses businesses;
+
+    /** What the business is owed: one statement for the page of today. */
+    public OwedBy all(LocalDate day) {
+        return owed(day, null, true).getFirst();
+    }
+
+    /** Customers who owe or have a credit, the oldest debt first. */
+    public List<OwedBy> byCustomer(LocalDate day) {
+        return owed(day, null, false);
+    }
+
+    /** One customer's; nought everywhere when nothing was ever issued or paid. */
+    public OwedBy of(UUID customer, LocalDate day) {
+        return owed(day, customer, true).getFirst();
+    }
+
+    /** Open documents of a customer, the one due first before the others. */
+    public List<OpenItem> open(UUID customer, LocalDate day) {
+        return items("where customer_id = ? and open_minor > 0 order by due_day, series, number", customer, day);
+    }
+
+    /** How one document stands; empty while it is a draft, and for a credit note. */
+    public Optional<OpenItem> item(UUID invoice, LocalDate day) {
+        return items("where invoice_id = ?", invoice, day).stream().findFirst();
+    }
+
+    private List<OpenItem> items(String where, UUID id, LocalDate day) {
+        Currency currency = businesses.current().currency();
+        List<OpenItem> items = new ArrayList<>();
+        try (Connection connection = datasource.getConnection();
+                PreparedStatement select = connection.prepareStatement(OPEN
+                        + "select invoice_id, customer_id, label, day, due_day, total_minor, credited_minor, paid_minor,"
+                        + " open_minor from item " + where)) {
+            bindDays(select, day);
+            select.setObject(OPEN_DAYS + 1, id);
+            ResultSet row = select.executeQuery();
+            while (row.next()) {
+                items.add(new OpenItem(
+                        row.getObject(1, UUID.class),
+                        row.getObject(2, UUID.class),
+                        row.getString(3),
+                        row.getObject(4, LocalDate.class),
+                        row.getObject(5, LocalDate.class),
+                        new Money(row.getLong(6), currency),
+                        new Money(row.getLong(7), currency),
+                        new Money(row.getLong(8), currency),
+                        new Money(row.getLong(9), currency)));
+            }
+            return items;
+        } catch (SQLException cause) {
+            throw new IllegalStateException("what is owed could not be read", cause);
+        }
+    }
+
+    private List<OwedBy> owed(LocalDate day, @Nullable UUID customer, boolean together) {
+        Currency currency = businesses.current().currency();
+        List<OwedBy> owed = new ArrayList<>();
+        try (Connection connection = datasource.getConnection();
+                PreparedStatement select =
+                        connection.prepareStatement(OPEN + AgeingSql.of(customer != null, together))) {
+            bindDays(select, day);
+            for (int at = 1; at <= AgeingSql.DAYS; at++) {
+                select.setObject(OPEN_DAYS + at, day);
+            }
+            if (customer != null) {
+                select.setObject(OPEN_DAYS + AgeingSql.DAYS + 1, customer);
+            }
+            ResultSet row = select.executeQuery();
+            while (row.next()) {
+                owed.add(OwedBy.of(row, currency));
+            }
+            return owed;
+        } catch (SQLException cause) {
+            throw new IllegalStateException("what is owed could not be read", cause);
+        }
+    }
+
+    static void bindDays(PreparedStatement select, LocalDate day) throws SQLException {
+        for (int at = 1; at <= OPEN_DAYS; at++) {
+            select.setObject(at, day);
+        }
+    }
+}

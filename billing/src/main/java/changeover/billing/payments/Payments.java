@@ -1,0 +1,161 @@
+package changeover.billing.payments;
+
+import changeover.contracts.money.Money;
+import changeover.contracts.tenants.Today;
+import changeover.contracts.words.Refusal;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
+import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/** Money that comes in is noted once, pays documents, and what is left stays the customer's credit. */
+@ApplicationScoped
+public class Payments {
+
+    @Inject
+    EntityManager session;
+
+    @Inject
+    Owed owed;
+
+    @Inject
+    Today today;
+
+    @Inject
+    Event<PaymentTaken> taken;
+
+    /**
+     * Notes a payment. A part beyond what a document has open pays it in full; the surplus is kept. Cash that is the total
+     * rounded to five cents pays the total.
+     *
+     * @throws changeover.contracts.words.Refused for nothing, a day to come, or a document of somebody else
+     */
+    public UUID take(NewPayment payment) {
+        if (payment.day().isAfter(today.day())) {
+            throw Refusal.of("payment.day-to-come").at("day").thrown();
+        }
+        queue(payment.customerId());
+        Wanted wanted = wanted(payment);
+        Money rounding = payment.amount().minus(wanted.counted());
+        Payment row = Payment.taken(payment, wanted.counted(), rounding);
+        session.persist(row);
+        Money left = wanted.counted();
+        List<PaymentTaken.Allocated> allocated = new ArrayList<>();
+        for (NewPayment.Part part : wanted.parts()) {
+            session.persist(Allocation.of(row.id(), part.invoiceId(), part.amount(), payment.day()));
+            allocated.add(new PaymentTaken.Allocated(part.invoiceId(), part.amount()));
+            left = left.minus(part.amount());
+        }
+        session.flush();
+        taken.fire(new PaymentTaken(
+                row.id(), payment.customerId(), payment.day(), wanted.counted(), left, List.copyOf(allocated)));
+        return row.id();
+    }
+
+    private record Wanted(Money counted, List<NewPayment.Part> parts) {}
+
+    private Wanted wanted(NewPayment payment) {
+        List<Spread.Owing> owing = payment.parts().isEmpty() ? allOpen(payment) : asked(payment);
+        Money counted = payment.amount();
+        if (payment.way() == Way.CASH) {
+            Money sum = Money.zero(counted.currency());
+            for (Spread.Owing one : owing) {
+                sum = sum.plus(one.open());
+                if (CashRounding.of(sum).equals(payment.amount())) {
+                    counted = sum;
+                    break;
+                }
+            }
+        }
+        return new Wanted(counted, Spread.over(counted, owing).parts());
+    }
+
+    private List<Spread.Owing> allOpen(NewPayment payment) {
+        return owed.open(payment.customerId(), payment.day()).stream()
+                .map(item -> new Spread.Owing(item.invoiceId(), item.open()))
+                .toList();
+    }
+
+    private List<Spread.Owing> asked(NewPayment payment) {
+        List<Spread.Owing> owing = new ArrayList<>();
+        for (NewPayment.Part part : payment.parts()) {
+            if (!part.amount().isPositive()) {
+                throw Refusal.of("payment.nothing").at("parts").thrown();
+            }
+            Optional<OpenItem> item = owed.item(part.invoiceId(), today.day());
+            UUID owner = item.map(OpenItem::customerId).orElseGet(() -> payerOfDraft(part.invoiceId()));
+            if (!payment.customerId().equals(owner)) {
+                throw Refusal.of("payment.not-theirs").at("parts").thrown();
+            }
+            Money open = item.map(OpenItem::open).orElse(part.amount());
+            owing.add(new Spread.Owing(part.invoiceId(), open.compareTo(part.amount()) < 0 ? open : part.amount()));
+        }
+        return owing;
+    }
+
+    private @Nullable UUID payerOfDraft(UUID invoice) {
+        return (UUID) session.createNativeQuery("select customer_id from invoice where id = :id and kind <> 'credit'")
+                .setParameter("id", invoice)
+                .getResultStream()
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** Money given back; never more than the customer's credit on the day. */
+    public UUID refund(UUID customer, LocalDate day, Way way, Money amount, @Nullable String note) {
+        queue(customer);
+        Money credit = owed.of(customer, day).credit();
+        if (amount.compareTo(credit) > 0) {
+            throw Refusal.of("payment.refund-beyond-credit", Map.of("credit", credit.decimal()))
+                    .at("amount")
+                    .thrown();
+        }
+        Payment row = Payment.refunded(customer, day, way, amount, note);
+        session.persist(row);
+        session.flush();
+        return row.id();
+    }
+
+    /** The bank sent it back, or it was a mistake: what it paid is open again. */
+    public void undo(UUID id, Undoing.How how, LocalDate day, String why) {
+        Payment payment = of(id).orElseThrow(() -> Refusal.of("payment.not-found").thrown());
+        if (undoing(id).isPresent()) {
+            throw Refusal.of("payment.undone-already").thrown();
+        }
+        session.persist(Undoing.of(payment, how, day, why));
+        session.flush();
+    }
+
+    public Optional<Payment> of(UUID id) {
+        return Optional.ofNullable(session.find(Payment.class, id));
+    }
+
+    public Optional<Undoing> undoing(UUID payment) {
+        return session.createQuery("from Undoing where paymentId = :payment", Undoing.class)
+                .setParameter("payment", payment)
+                .getResultStream()
+                .findFirst();
+    }
+
+    /** Newest first. */
+    public List<Payment> ofCustomer(UUID customer) {
+        return session.createQuery("from Payment where customerId = :customer order by day desc, id desc", Payment.class)
+                .setParameter("customer", customer)
+                .getResultList();
+    }
+
+    /** Two payments of one customer are noted one after the other, so that both see what is open. */
+    private void queue(UUID customer) {
+        session.flush();
+        session.createNativeQuery("select 1 from pg_advisory_xact_lock(hashtextextended(:customer, 7))")
+                .setParameter("customer", customer.toString())
+                .getSingleResult();
+    }
+}

@@ -1,0 +1,18 @@
+package changeover.billing.payments;
+
+import changeover.contracts.money.Money;
+import java.time.LocalDate;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One line of a customer's statement.
+ *
+ * @param what before (the balance brought forward), invoice, credit, payment, refund or undone
+ * @param id of the document or the payment; null on the balance brought forward
+ * @param said the document's number, or the payment's reference
+ * @param amount what it adds to the debt, negative when it lessens it
+ * @param balance owed after it, negative when the customer has a credit
+ */
+public record StatementRow(
+        LocalDate day, String what, @Nullable UUID id, @Nullable String said, Money amount, Money balance) {}

@@ -1,0 +1,32 @@
+package changeover.billing.payments;
+
+import changeover.contracts.words.Wording;
+import java.util.Locale;
+
+/** How money changed hands; only cash is rounded. */
+public enum Way {
+    CASH(new Wording("cash", "comptant")),
+    CARD(new Wording("card", "carte")),
+    CHEQUE(new Wording("cheque", "chèque")),
+    TRANSFER(new Wording("transfer", "virement")),
+    DEBIT(new Wording("direct debit", "prélèvement")),
+    OTHER(new Wording("other", "autre"));
+
+    private final Wording wording;
+
+    Way(Wording wording) {
+        this.wording = wording;
+    }
+
+    public static Way of(String code) {
+        return valueOf(code.toUpperCase(Locale.ROOT));
+    }
+
+    public String code() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    public Wording wording() {
+        return wording;
+    }
+}
