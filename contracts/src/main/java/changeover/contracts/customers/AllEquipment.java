@@ -1,0 +1,102 @@
+package changeover.contracts.customers;
+
+import changeover.contracts.words.FilledOn;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
+import jakarta.persistence.LockModeType;
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** All equipment of the current business's homes and buildings. */
+@ApplicationScoped
+public class AllEquipment {
+
+    private static final String ORDER = " order by position, name, id";
+
+    @Inject
+    EntityManager rows;
+
+    public Equipment addToHome(UUID homeId, Equipment.Facts facts) {
+        return store(Equipment.inHome(homeId, facts, ofHome(homeId).size() + 1));
+    }
+
+    /** Common equipment, which belongs to the building. */
+    public Equipment addToBuilding(UUID buildingId, Equipment.Facts facts) {
+        return store(Equipment.inBuilding(buildingId, facts, ofBuilding(buildingId).size() + 1));
+    }
+
+    private Equipment store(Equipment unit) {
+        rows.persist(unit);
+        rows.flush();
+        return unit;
+    }
+
+    /** The machine is taken out that day and another takes its place; empty when there is none of that id here. */
+    public Optional<Equipment> replace(UUID id, Equipment.Facts facts, LocalDate day) {
+        return get(id).map(old -> {
+            old.end(day);
+            rows.flush();
+            Equipment next = old.homeId()
+                    .map(home -> Equipment.inHome(home, facts, old.position()))
+                    .orElseGet(() -> Equipment.inBuilding(old.buildingId().orElseThrow(), facts, old.position()));
+            next.follow(id);
+            return store(next);
+        });
+    }
+
+    /** Writes a machine's facts anew; empty when there is none of that id here. */
+    public Optional<Equipment> rewrite(UUID id, Equipment.Facts facts, FilledOn form) {
+        Optional<Equipment> found =
+                Optional.ofNullable(rows.find(Equipment.class, id, LockModeType.PESSIMISTIC_WRITE));
+        found.ifPresent(unit -> {
+            unit.rewrite(facts, form);
+            rows.flush();
+        });
+        return found;
+    }
+
+    public Optional<Equipment> get(UUID id) {
+        return Optional.ofNullable(rows.find(Equipment.class, id));
+    }
+
+    public List<Equipment> all(Collection<UUID> ids) {
+        return rows.createQuery("from Equipment where id in :ids" + ORDER, Equipment.class)
+                .setParameter("ids", ids)
+                .getResultList();
+    }
+
+    /** What stands in the home today, its own only. */
+    public List<Equipment> ofHome(UUID homeId) {
+        return ofHomes(List.of(homeId));
+    }
+
+    /** What stands in these homes today, of each its own only. */
+    public List<Equipment> ofHomes(Collection<UUID> homeIds) {
+        return rows
+                .createQuery("from Equipment where homeId in :homes and endedOn is null" + ORDER, Equipment.class)
+                .setParameter("homes", homeIds)
+                .getResultList();
+    }
+
+    /** What serves the building in common today. */
+    public List<Equipment> ofBuilding(UUID buildingId) {
+        return rows
+                .createQuery("from Equipment where buildingId = :building and endedOn is null" + ORDER, Equipment.class)
+                .setParameter("building", buildingId)
+                .getResultList();
+    }
+
+    /** What once stood in the home and was taken out. */
+    public List<Equipment> takenOutOf(UUID homeId) {
+        return rows
+                .createQuery(
+                        "from Equipment where homeId = :home and endedOn is not null order by endedOn desc, id",
+                        Equipment.class)
+                .setParameter("home", homeId)
+                .getResultList();
+    }
+}
