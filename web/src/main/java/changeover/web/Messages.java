@@ -155,6 +155,20 @@ public interface Messages {
     @Message("done by the household")
     String key_household();
 
+    // The weeks
+
+    @Message("has a day")
+    String key_has_day();
+
+    @Message("no day yet")
+    String key_no_day();
+
+    @Message("what the crew can carry")
+    String key_carries();
+
+    @Message("over")
+    String key_over();
+
     // Lists
 
     @Message("Page before")

@@ -146,7 +146,7 @@ public final class YearBand {
     private void household(HouseholdLine line) {
         svg.line("f", 0, line.y(), 1, line.y());
         line.marks().forEach(mark -> mark(mark, line.y()));
-        name(new Name(line.name(), shape.namesAbove() ? line.y() - 17 : line.y() - 5), "");
+        name(new Name(line.name(), shape.namesAbove() ? line.y() - 22 : line.y() - 5), "");
     }
 
     private void mark(HouseholdMark mark, double y) {

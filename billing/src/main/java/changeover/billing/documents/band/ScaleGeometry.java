@@ -73,11 +73,11 @@ public record ScaleGeometry(
         return largest == -Double.MAX_VALUE ? 1 : largest;
     }
 
-    /** The next of 1, 2, 5 times a power of ten. */
+    /** The nearest of 1, 2, 5 times a power of ten. */
     private static double step(double rough) {
         double power = Math.pow(10, Math.floor(Math.log10(rough)));
         double times = rough / power;
-        return (times <= 1 ? 1 : times <= 2 ? 2 : times <= 5 ? 5 : 10) * power;
+        return (times < 1.5 ? 1 : times < 3.3 ? 2 : times < 7.5 ? 5 : 10) * power;
     }
 
     private static BigDecimal figure(double at, double step) {
