@@ -108,7 +108,6 @@ public interface Messages {
     @Message("Leave as it was")
     String leave();
 
-
     @Message("{#if count == 1}One answer has to be written again.{#else}{count} answers have to be written again.{/if}")
     String wrong_answers(int count);
 

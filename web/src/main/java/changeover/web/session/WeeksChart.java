@@ -104,13 +104,26 @@ public final class WeeksChart {
             svg.box("s", from, y(week.closed()), until, BASE - y(week.closed()));
         }
         double middle = (from + until) / 2;
-        svg.text("b light", "middle", middle, 0, BASE + 16, String.valueOf(week.monday().getDayOfMonth()));
-        boolean opens = i == 0 || weeks.get(i - 1).monday().getMonth() != week.monday().getMonth();
+        svg.text(
+                "b light",
+                "middle",
+                middle,
+                0,
+                BASE + 16,
+                String.valueOf(week.monday().getDayOfMonth()));
+        boolean opens =
+                i == 0 || weeks.get(i - 1).monday().getMonth() != week.monday().getMonth();
         boolean crowded = i == 0
                 && weeks.size() > 1
                 && weeks.get(1).monday().getMonth() != week.monday().getMonth();
         if (opens && !crowded) {
-            svg.text("q", "middle", middle, 0, BASE + 32, days.month(week.monday().getMonth()));
+            svg.text(
+                    "q",
+                    "middle",
+                    middle,
+                    0,
+                    BASE + 32,
+                    days.month(week.monday().getMonth()));
         }
     }
 

@@ -130,7 +130,13 @@ public final class YearBand {
             svg.at(ring.x(), ring.y(), "<path class=\"i\" d=\"M-17 17L17 -17\"/>");
         }
         String ink = closed ? "v" : "b halo";
-        svg.text(ink, "middle", ring.x(), 0, ring.y() + 1, String.valueOf(ring.day().getDayOfMonth()));
+        svg.text(
+                ink,
+                "middle",
+                ring.x(),
+                0,
+                ring.y() + 1,
+                String.valueOf(ring.day().getDayOfMonth()));
         String month = words.days().month(ring.day().getMonth());
         svg.text(ink + " tiny", "middle", ring.x(), 0, ring.y() + 11, month);
     }
