@@ -22,9 +22,8 @@ public class Commands implements QuarkusApplication {
 
     @Override
     public int run(String... words) {
-        Optional<Command> named = commands.stream()
-                .filter(command -> isCalled(command, words))
-                .findFirst();
+        Optional<Command> named =
+                commands.stream().filter(command -> isCalled(command, words)).findFirst();
         if (named.isEmpty()) {
             System.err.println("Changeover knows no command " + String.join(" ", words) + ".");
             return 1;

@@ -28,7 +28,8 @@ final class Application implements Part {
     static void keepCopy(DataFolder folder, Path built) throws Exception {
         Path jar = built.resolve("quarkus-run.jar");
         String stamp = Files.getLastModifiedTime(jar) + " " + Files.size(jar);
-        if (stamp.equals(folder.settings().getProperty("application")) && Files.exists(folder.application().resolve("quarkus-run.jar"))) {
+        if (stamp.equals(folder.settings().getProperty("application"))
+                && Files.exists(folder.application().resolve("quarkus-run.jar"))) {
             return;
         }
         Path draft = folder.application().resolveSibling("app.new");
@@ -52,10 +53,12 @@ final class Application implements Part {
         words.add(jar(folder));
         Child started = Child.start(folder, "application", words, environment.get());
         child = started;
-        String health = "http://" + (address.listen().equals("0.0.0.0") ? "127.0.0.1" : address.host()) + ":" + address.port() + "/q/health/ready";
+        String health = "http://" + (address.listen().equals("0.0.0.0") ? "127.0.0.1" : address.host()) + ":"
+                + address.port() + "/q/health/ready";
         Waiting.until(START, () -> !started.alive() || Http.answers(health));
         if (!started.alive() || !Http.answers(health)) {
-            throw new CannotStart("The application did not start; the reasons stand in " + folder.log("application") + ".");
+            throw new CannotStart(
+                    "The application did not start; the reasons stand in " + folder.log("application") + ".");
         }
     }
 

@@ -26,7 +26,8 @@ final class Child {
         return "-Dchangeover.part=" + part + ":" + folder.root() + ":";
     }
 
-    static Child start(DataFolder folder, String part, List<String> javaWords, Map<String, String> environment) throws IOException {
+    static Child start(DataFolder folder, String part, List<String> javaWords, Map<String, String> environment)
+            throws IOException {
         Path log = folder.log(part);
         if (Files.exists(log) && Files.size(log) > LOG_BYTES) {
             Files.move(log, log.resolveSibling(part + ".1.log"), StandardCopyOption.REPLACE_EXISTING);
@@ -71,7 +72,9 @@ final class Child {
             entries.map(entry -> entry.getFileName().toString())
                     .filter(name -> name.chars().allMatch(Character::isDigit))
                     .map(Long::valueOf)
-                    .filter(pid -> Kernel.commandLine(pid).filter(words -> words.contains(mark)).isPresent())
+                    .filter(pid -> Kernel.commandLine(pid)
+                            .filter(words -> words.contains(mark))
+                            .isPresent())
                     .forEach(left::add);
         }
         left.forEach(pid -> Kernel.signal("TERM", pid));

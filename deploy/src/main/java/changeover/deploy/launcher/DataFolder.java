@@ -68,7 +68,8 @@ final class DataFolder {
     /** @throws CannotStart when the folder cannot be used */
     void prepare() {
         try {
-            Files.createDirectories(root, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwx------")));
+            Files.createDirectories(
+                    root, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwx------")));
             Files.createDirectories(run());
             Files.createDirectories(root.resolve("log"));
             Files.delete(Files.createTempFile(root, "writable", null));
@@ -82,7 +83,8 @@ final class DataFolder {
     private void checkFormat() {
         int format = Integer.parseInt(settings().getProperty("format", Integer.toString(FORMAT)));
         if (format > FORMAT) {
-            throw new CannotStart("The data in " + root + " were written by a newer Changeover; start that one, this one would harm them.");
+            throw new CannotStart("The data in " + root
+                    + " were written by a newer Changeover; start that one, this one would harm them.");
         }
     }
 
@@ -107,7 +109,8 @@ final class DataFolder {
             FileLock lock = channel.tryLock();
             if (lock == null) {
                 channel.close();
-                throw new CannotStart("Changeover already runs on " + root + "; stop it first, or give another folder with --data.");
+                throw new CannotStart(
+                        "Changeover already runs on " + root + "; stop it first, or give another folder with --data.");
             }
             return lock;
         } catch (IOException e) {

@@ -30,7 +30,14 @@ final class Demo {
     boolean load(Map<String, String> environment) throws IOException, InterruptedException {
         List<String> words = new ArrayList<>(List.of(Child.java(), Child.mark(folder, "application")));
         words.addAll(Application.javaWords());
-        words.addAll(List.of("-Xmx400m", "-jar", Application.jar(folder), "demo", "load", "--sign-ins", signInFile().toString()));
+        words.addAll(List.of(
+                "-Xmx400m",
+                "-jar",
+                Application.jar(folder),
+                "demo",
+                "load",
+                "--sign-ins",
+                signInFile().toString()));
         PrivateFile.write(signInFile(), new byte[0]);
         if (!Program.run(words, environment, folder.root(), folder.log("demo"))) {
             throw new CannotStart("The demo could not be loaded; the reasons stand in " + folder.log("demo") + ".");

@@ -12,7 +12,8 @@ import org.jspecify.annotations.Nullable;
 
 /** The three parts of one installation, in the order in which they need each other. */
 final class Installation {
-    private static final Path BUILT = Path.of(System.getProperty("changeover.root", "."), "deploy", "target", "quarkus-app");
+    private static final Path BUILT =
+            Path.of(System.getProperty("changeover.root", "."), "deploy", "target", "quarkus-app");
 
     private static final Duration PACE = Duration.ofSeconds(1);
 
@@ -55,7 +56,8 @@ final class Installation {
             steps.take("PostgreSQL", () -> start(postgres));
             makeRoles(postgres);
             finish(program);
-            Future<?> signingIn = beside.submit(() -> steps.take(first ? "Keycloak, with its realm" : "Keycloak", () -> start(keycloak)));
+            Future<?> signingIn = beside.submit(
+                    () -> steps.take(first ? "Keycloak, with its realm" : "Keycloak", () -> start(keycloak)));
             if (demo.toLoad()) {
                 finish(signingIn);
                 steps.take("the demo", () -> demo.load(settings.environment()));
@@ -91,11 +93,13 @@ final class Installation {
     private void makeRoles(Postgres postgres) throws Exception {
         if (!folder.settings().containsKey("roles")) {
             try (Connection superuser = postgres.connect("postgres")) {
-                Roles.make(superuser, Map.of(
-                        "owner_password", secrets.password("changeover_owner"),
-                        "app_password", secrets.password("changeover_app"),
-                        "lookup_password", secrets.password("changeover_lookup"),
-                        "keycloak_password", secrets.password("keycloak")));
+                Roles.make(
+                        superuser,
+                        Map.of(
+                                "owner_password", secrets.password("changeover_owner"),
+                                "app_password", secrets.password("changeover_app"),
+                                "lookup_password", secrets.password("changeover_lookup"),
+                                "keycloak_password", secrets.password("keycloak")));
             }
             folder.remember("roles", "made");
         }

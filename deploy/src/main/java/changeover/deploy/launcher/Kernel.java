@@ -29,7 +29,9 @@ final class Kernel {
     static Optional<String> commandLine(long pid) {
         try {
             byte[] words = Files.readAllBytes(PROC.resolve(pid + "/cmdline"));
-            return alive(pid) ? Optional.of(new String(words, StandardCharsets.UTF_8).replace('\0', ' ')) : Optional.empty();
+            return alive(pid)
+                    ? Optional.of(new String(words, StandardCharsets.UTF_8).replace('\0', ' '))
+                    : Optional.empty();
         } catch (IOException e) {
             return Optional.empty();
         }
@@ -42,7 +44,9 @@ final class Kernel {
         try (Stream<Path> entries = Files.list(PROC)) {
             for (Path entry : (Iterable<Path>) entries::iterator) {
                 String name = entry.getFileName().toString();
-                if (name.chars().allMatch(Character::isDigit) && real.equals(workingFolder(entry)) && alive(Long.parseLong(name))) {
+                if (name.chars().allMatch(Character::isDigit)
+                        && real.equals(workingFolder(entry))
+                        && alive(Long.parseLong(name))) {
                     found.add(Long.parseLong(name));
                 }
             }
@@ -62,7 +66,10 @@ final class Kernel {
     static void signal(String name, long pid) {
         if (name.equals("INT")) {
             try {
-                new ProcessBuilder("kill", "-INT", Long.toString(pid)).redirectErrorStream(true).start().waitFor();
+                new ProcessBuilder("kill", "-INT", Long.toString(pid))
+                        .redirectErrorStream(true)
+                        .start()
+                        .waitFor();
             } catch (IOException e) {
                 ProcessHandle.of(pid).ifPresent(ProcessHandle::destroy);
             } catch (InterruptedException e) {

@@ -71,7 +71,8 @@ final class Keycloak implements Part {
     private void register() throws Exception {
         Properties settings = folder.settings();
         if (!applicationUrl.equals(settings.getProperty("registered"))) {
-            new KeycloakClients(url(), LAUNCHER_CLIENT, secrets.password("keycloak-launcher-client")).register(applicationUrl);
+            new KeycloakClients(url(), LAUNCHER_CLIENT, secrets.password("keycloak-launcher-client"))
+                    .register(applicationUrl);
             folder.remember("registered", applicationUrl);
         }
     }

@@ -28,7 +28,8 @@ final class KeycloakClients {
     void register(String application) throws IOException {
         String token = token();
         String clients = keycloak + "/admin/realms/changeover/clients";
-        JsonNode found = JSON.readTree(ok(Http.send(request(clients + "?clientId=changeover-web", token).GET())));
+        JsonNode found = JSON.readTree(ok(
+                Http.send(request(clients + "?clientId=changeover-web", token).GET())));
         ObjectNode web = (ObjectNode) found.get(0);
         List<String> backTo = addresses(application);
         ArrayNode redirects = web.putArray("redirectUris");
@@ -52,7 +53,8 @@ final class KeycloakClients {
     }
 
     private String token() throws IOException {
-        HttpRequest.Builder ask = HttpRequest.newBuilder(URI.create(keycloak + "/realms/master/protocol/openid-connect/token"))
+        HttpRequest.Builder ask = HttpRequest.newBuilder(
+                        URI.create(keycloak + "/realms/master/protocol/openid-connect/token"))
                 .header("Content-Type", "application/x-www-form-urlencoded")
                 .POST(HttpRequest.BodyPublishers.ofString(
                         "grant_type=client_credentials&client_id=" + client + "&client_secret=" + secret));

@@ -40,15 +40,22 @@ final class KeycloakProgram {
         Trees.delete(draft);
         Trees.delete(home());
         Files.createDirectories(draft);
-        run(List.of("tar", "xzf", archive(log).toString(), "-C", draft.toString()), log, "Keycloak could not be unpacked");
+        run(
+                List.of("tar", "xzf", archive(log).toString(), "-C", draft.toString()),
+                log,
+                "Keycloak could not be unpacked");
         Files.move(draft.resolve("keycloak-" + VERSION), home());
         Trees.delete(draft);
         Trees.delete(folder.keycloak().resolve("archive"));
         Files.createDirectories(home().resolve("data/import"));
-        try (var realm = Objects.requireNonNull(KeycloakProgram.class.getResourceAsStream("/changeover/deploy/changeover-realm.json"))) {
+        try (var realm = Objects.requireNonNull(
+                KeycloakProgram.class.getResourceAsStream("/changeover/deploy/changeover-realm.json"))) {
             Files.copy(realm, home().resolve("data/import/changeover-realm.json"));
         }
-        run(List.of(home().resolve("bin/kc.sh").toString(), "build", "--db=postgres"), log, "Keycloak could not be built");
+        run(
+                List.of(home().resolve("bin/kc.sh").toString(), "build", "--db=postgres"),
+                log,
+                "Keycloak could not be built");
         Files.writeString(home().resolve(BUILT), "built by Changeover\n");
     }
 
@@ -59,7 +66,8 @@ final class KeycloakProgram {
         Map<String, String> environment = Map.of("JAVA_HOME", System.getProperty("java.home"));
         List<String> offline = Stream.concat(copy.stream(), Stream.of("-o")).toList();
         if (!Program.run(offline, environment, archive, log) && !Program.run(copy, environment, archive, log)) {
-            throw new CannotStart("Keycloak " + VERSION + " could not be brought by Maven; the reasons stand in " + log + ".");
+            throw new CannotStart(
+                    "Keycloak " + VERSION + " could not be brought by Maven; the reasons stand in " + log + ".");
         }
         return archive.resolve("keycloak-quarkus-dist-" + VERSION + ".tar.gz");
     }

@@ -18,7 +18,8 @@ public final class Launcher {
     }
 
     private static int run(List<String> words) {
-        Instant began = Instant.ofEpochSecond(Long.getLong("changeover.began", Instant.now().getEpochSecond()));
+        Instant began = Instant.ofEpochSecond(
+                Long.getLong("changeover.began", Instant.now().getEpochSecond()));
         Steps steps = new Steps(System.out, began);
         try {
             StartOptions options = StartOptions.of(words);

@@ -24,8 +24,9 @@ final class Migrations {
         long seen = newestSeen(database);
         long brought = newestBrought(folder.application());
         if (seen > brought) {
-            throw new CannotStart("The data in %s were written by a newer Changeover (its migration %d is unknown here); start that one."
-                    .formatted(folder.root(), seen));
+            throw new CannotStart(
+                    "The data in %s were written by a newer Changeover (its migration %d is unknown here); start that one."
+                            .formatted(folder.root(), seen));
         }
     }
 
@@ -57,7 +58,8 @@ final class Migrations {
 
     private static boolean ours(Path file) {
         String name = file.getFileName().toString();
-        return name.endsWith(".jar") && (name.startsWith("changeover.") || file.getParent().endsWith("app"));
+        return name.endsWith(".jar")
+                && (name.startsWith("changeover.") || file.getParent().endsWith("app"));
     }
 
     private static long newestIn(Path jar) throws IOException {

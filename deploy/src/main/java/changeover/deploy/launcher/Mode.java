@@ -14,14 +14,17 @@ final class Mode {
         boolean rehearsal = asked.isPresent();
         String kind = settings.getProperty("kind", rehearsal ? "rehearsal" : "normal");
         if (rehearsal && kind.equals("normal")) {
-            throw new CannotStart("The folder " + folder.root() + " holds real work; a rehearsal needs a folder of its own (--data).");
+            throw new CannotStart("The folder " + folder.root()
+                    + " holds real work; a rehearsal needs a folder of its own (--data).");
         }
         if (!rehearsal && kind.equals("rehearsal")) {
-            throw new CannotStart("The folder " + folder.root() + " was made for rehearsals; start it with --rehearsal DAY.");
+            throw new CannotStart(
+                    "The folder " + folder.root() + " was made for rehearsals; start it with --rehearsal DAY.");
         }
         folder.remember("format", Integer.toString(DataFolder.FORMAT));
         folder.remember("kind", kind);
-        asked.ifPresent(day -> folder.remember("rehearsal-day", later(day, settings).toString()));
+        asked.ifPresent(
+                day -> folder.remember("rehearsal-day", later(day, settings).toString()));
     }
 
     private static LocalDate later(LocalDate day, Properties settings) {

@@ -49,9 +49,11 @@ final class Postgres implements Part {
         PrivateFile.write(passwordFile, password.getBytes(StandardCharsets.UTF_8));
         dropHalfUnpackedPrograms();
         setAsideHalfMadeData();
-        ProcessBuilder.Redirect log = ProcessBuilder.Redirect.appendTo(folder.log("postgresql").toFile());
+        ProcessBuilder.Redirect log =
+                ProcessBuilder.Redirect.appendTo(folder.log("postgresql").toFile());
         running = EmbeddedPostgres.builder()
-                .setOverrideWorkingDirectory(folder.postgres().resolve("programs").toFile())
+                .setOverrideWorkingDirectory(
+                        folder.postgres().resolve("programs").toFile())
                 .setDataDirectory(data(folder))
                 .setCleanDataDirectory(false)
                 .setRegisterShutdownHook(false)
@@ -149,8 +151,9 @@ final class Postgres implements Part {
     static void checkVersion(DataFolder folder) throws IOException {
         Path file = data(folder).resolve("PG_VERSION");
         if (Files.exists(file) && Integer.parseInt(Files.readString(file).strip()) != MAJOR) {
-            throw new CannotStart("The data in %s belong to PostgreSQL %s, this Changeover brings PostgreSQL %d; start the Changeover that wrote them."
-                    .formatted(folder.root(), Files.readString(file).strip(), MAJOR));
+            throw new CannotStart(
+                    "The data in %s belong to PostgreSQL %s, this Changeover brings PostgreSQL %d; start the Changeover that wrote them."
+                            .formatted(folder.root(), Files.readString(file).strip(), MAJOR));
         }
     }
 
@@ -181,6 +184,8 @@ final class Postgres implements Part {
     /** The number of the server's first process as its pid file tells it; 0 when there is none. */
     private static long postmaster(DataFolder folder) throws IOException {
         Path file = data(folder).resolve("postmaster.pid");
-        return Files.exists(file) ? Long.parseLong(Files.readAllLines(file).getFirst().strip()) : 0;
+        return Files.exists(file)
+                ? Long.parseLong(Files.readAllLines(file).getFirst().strip())
+                : 0;
     }
 }

@@ -29,10 +29,12 @@ public final class PrivateFile {
 
     public static void write(Path file, Properties properties) {
         StringWriter text = new StringWriter();
-        properties.stringPropertyNames().stream().sorted().forEach(name -> text.append(name)
-                .append('=')
-                .append(escaped(properties.getProperty(name)))
-                .append('\n'));
+        properties.stringPropertyNames().stream()
+                .sorted()
+                .forEach(name -> text.append(name)
+                        .append('=')
+                        .append(escaped(properties.getProperty(name)))
+                        .append('\n'));
         write(file, text.toString().getBytes(StandardCharsets.UTF_8));
     }
 

@@ -11,7 +11,8 @@ final class Program {
     private Program() {}
 
     /** @return whether it ended well */
-    static boolean run(List<String> words, Map<String, String> environment, Path folder, Path log) throws IOException, InterruptedException {
+    static boolean run(List<String> words, Map<String, String> environment, Path folder, Path log)
+            throws IOException, InterruptedException {
         Files.createDirectories(folder);
         ProcessBuilder builder = new ProcessBuilder(words)
                 .directory(folder.toFile())

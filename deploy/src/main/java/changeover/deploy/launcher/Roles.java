@@ -42,9 +42,13 @@ final class Roles {
             script = new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }
         for (var password : passwords.entrySet()) {
-            script = script.replace(":'" + password.getKey() + "'", "'" + password.getValue().replace("'", "''") + "'");
+            script = script.replace(
+                    ":'" + password.getKey() + "'", "'" + password.getValue().replace("'", "''") + "'");
         }
         String commands = script.replaceAll("(?m)^\\s*--.*$", "");
-        return Arrays.stream(commands.split(";")).map(String::strip).filter(sql -> !sql.isEmpty()).toList();
+        return Arrays.stream(commands.split(";"))
+                .map(String::strip)
+                .filter(sql -> !sql.isEmpty())
+                .toList();
     }
 }

@@ -39,13 +39,16 @@ record StartOptions(Path data, int port, String listen, boolean demo, Optional<L
                 word = word.substring(0, equals);
             }
             switch (word) {
-                case "--data" -> data = Path.of(value(word, rest)).toAbsolutePath().normalize();
+                case "--data" ->
+                    data = Path.of(value(word, rest)).toAbsolutePath().normalize();
                 case "--port" -> port = port(value(word, rest));
                 case "--listen" -> listen = value(word, rest);
                 case "--demo" -> demo = true;
                 case "--no-demo" -> demo = false;
                 case "--rehearsal" -> rehearsal = Optional.of(day(value(word, rest)));
-                default -> throw new CannotStart("deploy/start does not know " + word + "; deploy/start --help lists what it knows.");
+                default ->
+                    throw new CannotStart(
+                            "deploy/start does not know " + word + "; deploy/start --help lists what it knows.");
             }
         }
         return new StartOptions(data, port, listen, demo, rehearsal);

@@ -50,7 +50,8 @@ final class Supervisor {
 
         Watch(Part part) {
             this.part = part;
-            this.thread = Thread.ofPlatform().daemon().name("watch " + part.name()).unstarted(this::watch);
+            this.thread =
+                    Thread.ofPlatform().daemon().name("watch " + part.name()).unstarted(this::watch);
         }
 
         void begin() throws Exception {
@@ -73,7 +74,8 @@ final class Supervisor {
             steps.happened(part.name() + " died; starting it again");
             long from = System.nanoTime();
             if (tryStart()) {
-                steps.happened(part.name() + " is back after " + Duration.ofNanos(System.nanoTime() - from).toSeconds() + " s");
+                steps.happened(part.name() + " is back after "
+                        + Duration.ofNanos(System.nanoTime() - from).toSeconds() + " s");
                 return Duration.ofSeconds(1);
             }
             Waiting.pause(pause);

@@ -26,7 +26,8 @@ public final class TokenKey {
             generator.initialize(2048);
             KeyPair pair = generator.generateKeyPair();
             Base64.Encoder encoder = Base64.getEncoder();
-            return encoder.encodeToString(pair.getPrivate().getEncoded()) + ":" + encoder.encodeToString(pair.getPublic().getEncoded());
+            return encoder.encodeToString(pair.getPrivate().getEncoded()) + ":"
+                    + encoder.encodeToString(pair.getPublic().getEncoded());
         } catch (GeneralSecurityException e) {
             throw new IllegalStateException(e);
         }
@@ -44,10 +45,12 @@ public final class TokenKey {
     public static String sign(String privateHalf, String claims) {
         try {
             Base64.Encoder encoder = Base64.getUrlEncoder().withoutPadding();
-            String header = encoder.encodeToString("{\"alg\":\"RS256\",\"typ\":\"JWT\"}".getBytes(StandardCharsets.UTF_8));
+            String header =
+                    encoder.encodeToString("{\"alg\":\"RS256\",\"typ\":\"JWT\"}".getBytes(StandardCharsets.UTF_8));
             String content = header + "." + encoder.encodeToString(claims.getBytes(StandardCharsets.UTF_8));
             Signature signature = Signature.getInstance("SHA256withRSA");
-            signature.initSign(KeyFactory.getInstance("RSA").generatePrivate(new PKCS8EncodedKeySpec(Base64.getDecoder().decode(privateHalf))));
+            signature.initSign(KeyFactory.getInstance("RSA")
+                    .generatePrivate(new PKCS8EncodedKeySpec(Base64.getDecoder().decode(privateHalf))));
             signature.update(content.getBytes(StandardCharsets.UTF_8));
             return content + "." + encoder.encodeToString(signature.sign());
         } catch (GeneralSecurityException e) {

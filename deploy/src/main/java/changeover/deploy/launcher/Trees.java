@@ -15,7 +15,8 @@ final class Trees {
     static void copy(Path from, Path to) throws IOException {
         Files.walkFileTree(from, new SimpleFileVisitor<>() {
             @Override
-            public FileVisitResult preVisitDirectory(Path directory, BasicFileAttributes attributes) throws IOException {
+            public FileVisitResult preVisitDirectory(Path directory, BasicFileAttributes attributes)
+                    throws IOException {
                 Files.createDirectories(to.resolve(from.relativize(directory).toString()));
                 return FileVisitResult.CONTINUE;
             }
@@ -40,7 +41,8 @@ final class Trees {
             }
 
             @Override
-            public FileVisitResult postVisitDirectory(Path directory, @Nullable IOException failure) throws IOException {
+            public FileVisitResult postVisitDirectory(Path directory, @Nullable IOException failure)
+                    throws IOException {
                 if (failure != null) {
                     throw failure;
                 }
