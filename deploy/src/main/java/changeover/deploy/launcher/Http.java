@@ -17,7 +17,7 @@ final class Http {
 
     private Http() {}
 
-    /** @return whether the address answers with 200 */
+    /** Returns whether the address answers with 200. */
     static boolean answers(String address) {
         try {
             return send(HttpRequest.newBuilder(URI.create(address)).GET()).statusCode() == 200;

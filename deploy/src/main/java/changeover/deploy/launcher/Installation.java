@@ -71,8 +71,9 @@ final class Installation {
         }
         settings.publish(ProcessHandle.current().pid());
         folder.remember("ready", "true");
-        demo.signIns().forEach(line -> steps.line("%s", line));
-        steps.line("ready url=%s seconds=%d first=%s demo=%s", address.url(), steps.seconds(), first, demo.loaded());
+        demo.signIns().forEach(line -> steps.line(line));
+        steps.line("ready url=%s seconds=%d first=%s demo=%s"
+                .formatted(address.url(), steps.seconds(), first, demo.loaded()));
     }
 
     private Object prepare(Keycloak keycloak) throws Exception {

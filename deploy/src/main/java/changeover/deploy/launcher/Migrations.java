@@ -58,8 +58,7 @@ final class Migrations {
 
     private static boolean ours(Path file) {
         String name = file.getFileName().toString();
-        return name.endsWith(".jar")
-                && (name.startsWith("changeover.") || file.getParent().endsWith("app"));
+        return name.endsWith(".jar") && (name.startsWith("changeover.") || name.startsWith("deploy-"));
     }
 
     private static long newestIn(Path jar) throws IOException {

@@ -10,7 +10,7 @@ import java.util.Map;
 final class Program {
     private Program() {}
 
-    /** @return whether it ended well */
+    /** Returns whether it ended well. */
     static boolean run(List<String> words, Map<String, String> environment, Path folder, Path log)
             throws IOException, InterruptedException {
         Files.createDirectories(folder);

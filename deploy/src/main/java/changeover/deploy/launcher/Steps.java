@@ -4,6 +4,7 @@ import java.io.PrintStream;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalTime;
+import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.concurrent.Callable;
 
@@ -21,16 +22,16 @@ final class Steps {
     <T> T take(String done, Callable<T> step) throws Exception {
         long from = System.nanoTime();
         T result = step.call();
-        line("%6d s  %s", Duration.ofNanos(System.nanoTime() - from).toSeconds(), done);
+        line("%6d s  %s".formatted(Duration.ofNanos(System.nanoTime() - from).toSeconds(), done));
         return result;
     }
 
     void happened(String what) {
-        line("%s  %s", LocalTime.now().truncatedTo(ChronoUnit.SECONDS), what);
+        line("%s  %s".formatted(LocalTime.now(ZoneId.systemDefault()).truncatedTo(ChronoUnit.SECONDS), what));
     }
 
-    synchronized void line(String format, Object... values) {
-        out.println(format.formatted(values));
+    synchronized void line(String text) {
+        out.println(text);
         out.flush();
     }
 

@@ -30,7 +30,7 @@ final class Supervisor {
 
     /** Starts the part anew, with whatever it is now told. */
     void renew(Part part) {
-        watches.stream().filter(watch -> watch.part == part).forEach(Watch::renew);
+        watches.stream().filter(watch -> watch.part.equals(part)).forEach(Watch::renew);
     }
 
     boolean stopping() {

@@ -10,7 +10,7 @@ final class Waiting {
 
     private Waiting() {}
 
-    /** @return whether it became so within the time */
+    /** Returns whether it became so within the time. */
     static boolean until(Duration atMost, BooleanSupplier so) {
         long end = System.nanoTime() + atMost.toNanos();
         while (!so.getAsBoolean()) {
