@@ -3,7 +3,6 @@ package changeover.contracts.agreements;
 import changeover.contracts.calendar.Term;
 import changeover.contracts.money.Money;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -26,7 +25,7 @@ public record Instalments(List<Instalment> all) {
      * @throws IllegalArgumentException for any other count
      */
     public static Instalments of(Money price, int count, Term term) {
-        long months = Math.max(1, ChronoUnit.MONTHS.between(term.from(), term.until()));
+        long months = term.months();
         if (count < 1 || count > months) {
             throw new IllegalArgumentException("instalments: " + count + " in " + months + " months");
         }
