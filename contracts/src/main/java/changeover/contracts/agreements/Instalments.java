@@ -3,6 +3,7 @@ package changeover.contracts.agreements;
 import changeover.contracts.calendar.Term;
 import changeover.contracts.money.Money;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -25,7 +26,7 @@ public record Instalments(List<Instalment> all) {
      * @throws IllegalArgumentException for any other count
      */
     public static Instalments of(Money price, int count, Term term) {
-        long months = term.months();
+        long months = Math.max(1, ChronoUnit.MONTHS.between(term.from(), term.until()));
         if (count < 1 || count > months) {
             throw new IllegalArgumentException("instalments: " + count + " in " + months + " months");
         }

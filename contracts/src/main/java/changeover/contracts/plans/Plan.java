@@ -67,10 +67,6 @@ public class Plan extends Owned {
     @OrderBy("partKind")
     private List<PlanPart> parts = new ArrayList<>();
 
-    @OneToMany(mappedBy = "plan", cascade = CascadeType.ALL, orphanRemoval = true)
-    @OrderBy("kind")
-    private List<PlanExtra> extras = new ArrayList<>();
-
     @Version
     private int version;
 
@@ -103,12 +99,10 @@ public class Plan extends Owned {
         coversRepairs = facts.coversRepairs();
         promise(facts.tasks());
         include(facts.parts());
-        charge(facts.extras());
     }
 
     private void promise(List<PlanFacts.Promise> promises) {
-        tasks.removeIf(task ->
-                promises.stream().noneMatch(promise -> promise.taskCode().equals(task.taskCode())));
+        tasks.removeIf(task -> promises.stream().noneMatch(promise -> promise.taskCode().equals(task.taskCode())));
         for (int position = 0; position < promises.size(); position++) {
             PlanFacts.Promise promise = promises.get(position);
             int place = position;
@@ -128,16 +122,6 @@ public class Plan extends Owned {
                     .ifPresentOrElse(
                             part -> part.include(one.quantityAYear()),
                             () -> parts.add(PlanPart.of(this, one.partKind(), one.quantityAYear())));
-        }
-    }
-
-    private void charge(List<PlanFacts.Extra> charged) {
-        extras.removeIf(extra -> charged.stream().noneMatch(one -> one.kind().equals(extra.kind())));
-        for (PlanFacts.Extra one : charged) {
-            extras.stream()
-                    .filter(extra -> extra.kind().equals(one.kind()))
-                    .findFirst()
-                    .ifPresentOrElse(extra -> extra.charge(one), () -> extras.add(PlanExtra.of(this, one)));
         }
     }
 
@@ -177,13 +161,11 @@ public class Plan extends Owned {
                 includedMinutes,
                 coversRepairs,
                 tasks.stream()
-                        .map(task -> new PlanFacts.Promise(
-                                task.taskCode(), task.cadence().orElse(null)))
+                        .map(task -> new PlanFacts.Promise(task.taskCode(), task.cadence().orElse(null)))
                         .toList(),
                 parts.stream()
                         .map(part -> new PlanFacts.Included(part.partKind(), part.quantityAYear()))
-                        .toList(),
-                extras.stream().map(extra -> extra.facts(currency)).toList());
+                        .toList());
     }
 
     public String code() {

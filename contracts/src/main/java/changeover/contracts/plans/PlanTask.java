@@ -1,6 +1,5 @@
 package changeover.contracts.plans;
 
-import changeover.contracts.catalogue.Cadence;
 import changeover.contracts.tenants.Owned;
 import jakarta.persistence.Column;
 import jakarta.persistence.ConstraintMode;
@@ -21,7 +20,10 @@ import org.jspecify.annotations.Nullable;
 public class PlanTask extends Owned {
 
     @ManyToOne(fetch = FetchType.LAZY, optional = false)
-    @JoinColumn(name = "plan_id", updatable = false, foreignKey = @ForeignKey(ConstraintMode.NO_CONSTRAINT))
+    @JoinColumn(
+            name = "plan_id",
+            updatable = false,
+            foreignKey = @ForeignKey(ConstraintMode.NO_CONSTRAINT))
     private @Nullable Plan plan;
 
     @Column(name = "task_code", updatable = false)
@@ -32,16 +34,17 @@ public class PlanTask extends Owned {
 
     private int position;
 
-    static PlanTask of(Plan plan, String taskCode, @Nullable Cadence cadence, int position) {
+    static PlanTask of(Plan plan, String taskCode, @Nullable String cadence, int position) {
         var task = new PlanTask();
         task.plan = plan;
         task.taskCode = taskCode;
-        task.promise(cadence, position);
+        task.cadence = cadence;
+        task.position = position;
         return task;
     }
 
-    void promise(@Nullable Cadence newCadence, int newPosition) {
-        cadence = newCadence == null ? null : newCadence.json();
+    void promise(@Nullable String newCadence, int newPosition) {
+        cadence = newCadence;
         position = newPosition;
     }
 
@@ -49,9 +52,9 @@ public class PlanTask extends Owned {
         return taskCode;
     }
 
-    /** The plan's own cadence; empty for the catalogue's. */
-    public Optional<Cadence> cadence() {
-        return Optional.ofNullable(cadence).map(Cadence::ofJson);
+    /** The plan's own cadence as JSON; empty for the catalogue's. */
+    public Optional<String> cadence() {
+        return Optional.ofNullable(cadence);
     }
 
     public int position() {

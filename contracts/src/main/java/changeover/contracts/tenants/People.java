@@ -47,6 +47,11 @@ public class People {
                 .findFirst();
     }
 
+    public List<Ticket> tickets() {
+        return rows.createQuery("from Ticket order by personId, kind", Ticket.class)
+                .getResultList();
+    }
+
     public List<Ticket> ticketsOf(UUID personId) {
         return rows.createQuery("from Ticket where personId = :person order by kind", Ticket.class)
                 .setParameter("person", personId)

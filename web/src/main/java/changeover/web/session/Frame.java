@@ -61,6 +61,11 @@ public record Frame(
         return DayWords.of(locale()).full(today);
     }
 
+    /** Any day in words, with its year, in the page's language. */
+    public String inWords(LocalDate other) {
+        return DayWords.of(locale()).full(other);
+    }
+
     /** The strip under the header: the calendar year, both turns, and today. */
     public String yearRule() {
         return YearRule.svg(today, turns, locale());

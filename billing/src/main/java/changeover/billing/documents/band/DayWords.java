@@ -11,8 +11,8 @@ public final class DayWords {
 
     private static final List<String> SHORT_ENGLISH =
             List.of("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec");
-    private static final List<String> SHORT_FRENCH =
-            List.of("janv.", "févr.", "mars", "avr.", "mai", "juin", "juill.", "août", "sept.", "oct.", "nov.", "déc.");
+    private static final List<String> SHORT_FRENCH = List.of(
+            "janv.", "févr.", "mars", "avr.", "mai", "juin", "juill.", "août", "sept.", "oct.", "nov.", "déc.");
     private static final DayWords ENGLISH = new DayWords(Locale.ENGLISH);
     private static final DayWords FRENCH = new DayWords(Locale.CANADA_FRENCH);
 
@@ -48,7 +48,7 @@ public final class DayWords {
 
     /** "7 Oct 2026", "7 oct. 2026" */
     public String briefWithYear(LocalDate day) {
-        return brief(day) + " " + day.getYear();
+        return brief(day) + "\u00a0" + day.getYear();
     }
 
     /** "7 October", "7 octobre" */
@@ -58,7 +58,7 @@ public final class DayWords {
 
     /** "7 October 2026", "7 octobre 2026" */
     public String full(LocalDate day) {
-        return plain(day) + " " + day.getYear();
+        return plain(day) + "\u00a0" + day.getYear();
     }
 
     /** "Wednesday 7 October", "mercredi 7 octobre" */

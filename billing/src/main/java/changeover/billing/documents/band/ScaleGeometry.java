@@ -13,11 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param reading where the triangle stands; none when nothing was read yet
  */
 public record ScaleGeometry(
-        List<Tick> ticks,
-        double bandFrom,
-        double bandUntil,
-        @Nullable Double reading,
-        boolean outside) {
+        List<Tick> ticks, double bandFrom, double bandUntil, @Nullable Double reading, boolean outside) {
 
     /** A tick of the scale; {@code figure} is null on the small ones. */
     public record Tick(double x, @Nullable BigDecimal figure) {}
@@ -28,7 +24,8 @@ public record ScaleGeometry(
      * @param low lowest expected, in, or none: everything below {@code high} is expected
      * @param high highest expected, in, or none
      */
-    public static ScaleGeometry of(@Nullable BigDecimal low, @Nullable BigDecimal high, @Nullable BigDecimal reading) {
+    public static ScaleGeometry of(
+            @Nullable BigDecimal low, @Nullable BigDecimal high, @Nullable BigDecimal reading) {
         double first = smallest(low, high, reading);
         double last = largest(low, high, reading);
         double span = last == first ? Math.max(1, Math.abs(last)) : last - first;
@@ -54,7 +51,8 @@ public record ScaleGeometry(
     }
 
     /** Whether a reading lies outside what is expected. */
-    public static boolean outside(@Nullable BigDecimal low, @Nullable BigDecimal high, @Nullable BigDecimal reading) {
+    public static boolean outside(
+            @Nullable BigDecimal low, @Nullable BigDecimal high, @Nullable BigDecimal reading) {
         return reading != null
                 && ((low != null && reading.compareTo(low) < 0) || (high != null && reading.compareTo(high) > 0));
     }
@@ -75,11 +73,11 @@ public record ScaleGeometry(
         return largest == -Double.MAX_VALUE ? 1 : largest;
     }
 
-    /** The nearest of 1, 2, 5 times a power of ten. */
+    /** The next of 1, 2, 5 times a power of ten. */
     private static double step(double rough) {
         double power = Math.pow(10, Math.floor(Math.log10(rough)));
         double times = rough / power;
-        return (times < 1.5 ? 1 : times < 3.3 ? 2 : times < 7.5 ? 5 : 10) * power;
+        return (times <= 1 ? 1 : times <= 2 ? 2 : times <= 5 ? 5 : 10) * power;
     }
 
     private static BigDecimal figure(double at, double step) {

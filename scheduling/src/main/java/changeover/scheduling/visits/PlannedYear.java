@@ -1,4 +1,0 @@
-package changeover.scheduling.visits;
-
-/** An agreement's year as the rule lays it out. */
-record PlannedYear(YearToPlan of, VisitPlan plan) {}

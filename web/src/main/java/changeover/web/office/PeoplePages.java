@@ -1,0 +1,169 @@
+package changeover.web.office;
+
+import changeover.contracts.tenants.CurrentTenant;
+import changeover.contracts.tenants.Membership;
+import changeover.contracts.tenants.People;
+import changeover.contracts.tenants.Role;
+import changeover.contracts.tenants.Ticket;
+import changeover.contracts.words.Refusal;
+import changeover.web.session.Desk;
+import changeover.web.session.Frame;
+import changeover.web.session.Frames;
+import changeover.web.session.Said;
+import changeover.web.session.SaidOnce;
+import changeover.web.session.SignIns;
+import changeover.web.session.Tab;
+import changeover.web.session.Typed;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.inject.Inject;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.util.Set;
+import java.util.UUID;
+
+/** Who works here: invited by the owner, with tickets, until a last day. */
+@Path("/{slug}/shop/people")
+@Produces(MediaType.TEXT_HTML)
+@RolesAllowed("owner")
+public class PeoplePages {
+
+    @CheckedTemplate(basePath = "office")
+    static class Pages {
+        static native TemplateInstance invite(Frame frame, Said form);
+
+        static native TemplateInstance invited(Frame frame, String name, String email, String password);
+
+        static native TemplateInstance person(Frame frame, Membership member, Said form);
+
+        private Pages() {}
+    }
+
+    @Inject
+    Frames frames;
+
+    @Inject
+    Desk desk;
+
+    @Inject
+    People people;
+
+    @Inject
+    SignIns signIns;
+
+    @Inject
+    CurrentTenant current;
+
+    @GET
+    @Path("new")
+    @Transactional
+    public TemplateInstance invite() {
+        return Pages.invite(frames.of(Tab.SHOP), Said.blank());
+    }
+
+    /** The sign-in is made first, outside the transaction: without a membership it opens no door. */
+    @POST
+    @Produces(MediaType.TEXT_HTML)
+    public Response invite(@PathParam("slug") String slug, MultivaluedMap<String, String> fields) {
+        var typed = new Typed(fields);
+        String name = typed.text("name", 120);
+        String email = typed.text("email", 200);
+        String role = typed.oneOf("role", Set.of("owner", "office", "technician"));
+        String language = typed.oneOf("language", Set.of("en", "fr"));
+        if (!email.matches("[^@\\s]+@[^@\\s]+\\.[^@\\s]+")) {
+            typed.refuse(Refusal.of("people.mail").at("email"));
+        }
+        String[] password = new String[1];
+        Response answer = desk.answer(
+                () -> {
+                    typed.understood();
+                    return "";
+                },
+                refusals -> Pages.invite(frames.of(Tab.SHOP), Said.again(typed, refusals, frames.locale())));
+        if (answer.getStatus() == 422) {
+            return answer;
+        }
+        SignIns.Invited invited = signIns.invite(email, name, language);
+        password[0] = invited.oneTimePassword().orElse("");
+        answer = desk.answer(
+                () -> {
+                    people.add(Membership.begin(invited.personId(), name, email, language, Role.of(role)));
+                    return "";
+                },
+                refusals -> Pages.invite(frames.of(Tab.SHOP), Said.again(typed, refusals, frames.locale())));
+        return answer.getStatus() == 422 ? answer : shown(name, email, password[0]);
+    }
+
+    /** Shown in the answer to the post itself and never again: the password is kept nowhere. */
+    private Response shown(String name, String email, String password) {
+        String page = current.run(current.id(), current.person(), () -> Pages.invited(
+                        frames.of(Tab.SHOP), name, email, password)
+                .render());
+        return Response.ok(page).header("Cache-Control", "no-store").build();
+    }
+
+    @GET
+    @Path("{person}")
+    @Transactional
+    public TemplateInstance person(@PathParam("person") UUID person) {
+        return Pages.person(frames.of(Tab.SHOP), member(person), Said.blank());
+    }
+
+    @POST
+    @Path("{person}/tickets")
+    public Response addTicket(
+            @PathParam("slug") String slug, @PathParam("person") UUID person, MultivaluedMap<String, String> fields) {
+        var typed = new Typed(fields);
+        String kind = typed.oneOf("kind", Set.of("refrigerant", "gas", "electrical"));
+        String number = typed.line("number", 60);
+        var expires = typed.dayOrNone("expires");
+        return desk.answer(
+                () -> {
+                    typed.understood();
+                    member(person);
+                    people.add(Ticket.of(person, kind, number, expires));
+                    return SaidOnce.at("/" + slug + "/shop", "kept");
+                },
+                refusals -> Pages.person(
+                        frames.of(Tab.SHOP), member(person), Said.again(typed, refusals, frames.locale())));
+    }
+
+    @POST
+    @Path("{person}/ending")
+    public Response end(
+            @PathParam("slug") String slug, @PathParam("person") UUID person, MultivaluedMap<String, String> fields) {
+        var typed = new Typed(fields);
+        var day = typed.day("day");
+        return desk.answer(
+                () -> {
+                    typed.understood();
+                    if (person.equals(current.person())) {
+                        throw Refusal.of("people.not-yourself").at("day").thrown();
+                    }
+                    member(person).end(day);
+                    return SaidOnce.at("/" + slug + "/shop", "kept");
+                },
+                refusals -> Pages.person(
+                        frames.of(Tab.SHOP), member(person), Said.again(typed, refusals, frames.locale())));
+    }
+
+    @POST
+    @Path("{person}/password")
+    public Response password(@PathParam("person") UUID person) {
+        Membership member = current.run(current.id(), current.person(), () -> member(person));
+        return shown(member.name(), member.email(), signIns.renew(person));
+    }
+
+    private Membership member(UUID person) {
+        return people.of(person).orElseThrow(NotFoundException::new);
+    }
+}

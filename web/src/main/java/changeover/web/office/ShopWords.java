@@ -1,0 +1,204 @@
+package changeover.web.office;
+
+import io.quarkus.qute.i18n.Message;
+import io.quarkus.qute.i18n.MessageBundle;
+
+/** The words of the shop's own pages. */
+@MessageBundle("shop")
+public interface ShopWords {
+
+    @Message("The shop")
+    String heading();
+
+    @Message("What stands on your paper, who works here, and the rows that the rules read.")
+    String lead();
+
+    @Message("On your paper")
+    String paper();
+
+    @Message("Eight words under the name")
+    String tagline();
+
+    @Message("Street")
+    String street();
+
+    @Message("City")
+    String city();
+
+    @Message("Province or state")
+    String region();
+
+    @Message("Postal code")
+    String postal();
+
+    @Message("Country, two letters")
+    String country();
+
+    @Message("Telephone")
+    String phone();
+
+    @Message("Mail address")
+    String email();
+
+    @Message("Licence number")
+    String licence();
+
+    @Message("As it must stand on estimates, contracts and invoices")
+    String licence_hint();
+
+    @Message("GST/HST number")
+    String gst();
+
+    @Message("Nine digits, RT, four digits")
+    String gst_hint();
+
+    @Message("QST number")
+    String qst();
+
+    @Message("Ten digits, TQ, four digits")
+    String qst_hint();
+
+    @Message("Small supplier: no tax is charged and no number is printed")
+    String small_supplier();
+
+    @Message("Days a customer has to pay")
+    String terms();
+
+    @Message("A season that is open on a plan’s first day is still given in that term")
+    String carry();
+
+    @Message("Paper or night")
+    String theme();
+
+    @Message("as the device says")
+    String theme_system();
+
+    @Message("always by day")
+    String theme_day();
+
+    @Message("always by night")
+    String theme_night();
+
+    @Message("Keep")
+    String keep();
+
+    @Message("People")
+    String people();
+
+    @Message("Name")
+    String name();
+
+    @Message("Role")
+    String role();
+
+    @Message("owner")
+    String owner();
+
+    @Message("office")
+    String office();
+
+    @Message("technician")
+    String technician();
+
+    @Message("Language")
+    String language();
+
+    @Message("Tickets")
+    String tickets();
+
+    @Message("none")
+    String none();
+
+    @Message("refrigerant")
+    String refrigerant();
+
+    @Message("gas")
+    String gas();
+
+    @Message("house wiring")
+    String electrical();
+
+    @Message("until {day}")
+    String until(String day);
+
+    @Message("last day {day}")
+    String last_day(String day);
+
+    @Message("Invite somebody")
+    String invite();
+
+    @Message("They sign in with this mail address.")
+    String invite_hint();
+
+    @Message("Invite")
+    String invite_verb();
+
+    @Message("Add a ticket")
+    String add_ticket();
+
+    @Message("Kind of ticket")
+    String ticket_kind();
+
+    @Message("Number on the card")
+    String ticket_number();
+
+    @Message("Last day it holds")
+    String ticket_expires();
+
+    @Message("Give a new password")
+    String new_password();
+
+    @Message("End their work here")
+    String end();
+
+    @Message("Their last day")
+    String end_day();
+
+    @Message("{name} may sign in")
+    String may_sign_in(String name);
+
+    @Message("This password serves once. It is shown only now, and kept nowhere: read it to them or write it down.")
+    String password_lead();
+
+    @Message("They already have a sign-in here, from another business: their own password serves.")
+    String known_already();
+
+    @Message("Back to the shop")
+    String back();
+
+    @Message("What was changed")
+    String audit();
+
+    @Message("Nothing has been changed since it was first written.")
+    String audit_none();
+
+    @Message("When")
+    String when();
+
+    @Message("Who")
+    String who();
+
+    @Message("Before")
+    String before();
+
+    @Message("After")
+    String after();
+
+    @Message("Other rows of the shop")
+    String rows();
+
+    @Message("Prices")
+    String prices();
+
+    @Message("Taxes")
+    String taxes();
+
+    @Message("Seasons")
+    String seasons();
+
+    @Message("Letters and mail")
+    String mail();
+
+    @Message("Kinds, tasks and intervals")
+    String catalogue();
+}
