@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * One line of a document in the making; wording and price are copied now, whatever the price book says later.
  *
+ * @param visitVersion of the visit's closure, 1 unless it was amended
  * @param day the day of the work, or the first day of what a plan's line pays for
  * @param kind plan, labour, part, travel, deposit or other
  * @param unit UN/ECE Recommendation 20
@@ -22,6 +23,7 @@ public record DraftLine(
         @Nullable UUID homeId,
         @Nullable UUID agreementId,
         @Nullable UUID visitId,
+        @Nullable Integer visitVersion,
         LocalDate day,
         String kind,
         @Nullable String itemCode,

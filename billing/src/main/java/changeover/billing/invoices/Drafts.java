@@ -9,6 +9,7 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import java.util.stream.IntStream;
 import org.hibernate.id.uuid.UuidVersion7Strategy;
 import org.jspecify.annotations.Nullable;
 
@@ -21,6 +22,15 @@ public class Drafts {
 
     /** Writes the drafts with their lines and answers their ids, in the same order. */
     public List<UUID> write(List<Draft> drafts) {
+        return write(
+                drafts,
+                drafts.stream()
+                        .map(draft -> fromOne(draft.lines().size()))
+                        .toList());
+    }
+
+    /** A credit note's lines stand at the positions of the lines they correct. */
+    List<UUID> write(List<Draft> drafts, List<List<Integer>> positions) {
         Rows heads = new Rows(
                 "invoice",
                 "id uuid, kind text, credits_id uuid, customer_id uuid, home_id uuid, agreement_id uuid, visit_id uuid,"
@@ -52,7 +62,7 @@ public class Drafts {
                     draft.reason() == null ? null : draft.reason().en(),
                     draft.reason() == null ? null : draft.reason().fr(),
                     draft.subtotal().minor());
-            addLines(lines, id, 1, draft.lines());
+            addLines(lines, id, positions.get(ids.size() - 1), draft.lines());
         }
         try (Connection connection = datasource.getConnection()) {
             heads.insert(connection);
@@ -63,26 +73,60 @@ public class Drafts {
         return ids;
     }
 
+    /** The lines of one visit on a draft are written anew; lines of other visits on it stay. */
+    void rewrite(Connection connection, UUID invoice, UUID visit, Draft anew) throws SQLException {
+        try (var gone = connection.prepareStatement("delete from invoice_line where invoice_id = ? and visit_id = ?");
+                var last = connection.prepareStatement(
+                        "select coalesce(max(position), 0) from invoice_line where invoice_id = ?");
+                var sum = connection.prepareStatement("""
+                        update invoice i set visit_version = case when visit_id = ? then ? else visit_version end,
+                               subtotal_minor = (select coalesce(sum(net_minor), 0) from invoice_line l
+                                                  where l.tenant_id = i.tenant_id and l.invoice_id = i.id)
+                         where id = ?""")) {
+            gone.setObject(1, invoice);
+            gone.setObject(2, visit);
+            gone.executeUpdate();
+            last.setObject(1, invoice);
+            var row = last.executeQuery();
+            row.next();
+            int after = row.getInt(1);
+            Rows lines = lineRows();
+            List<Integer> positions =
+                    fromOne(anew.lines().size()).stream().map(at -> at + after).toList();
+            addLines(lines, invoice, positions, anew.lines());
+            lines.insert(connection);
+            sum.setObject(1, visit);
+            sum.setObject(2, anew.visitVersion());
+            sum.setObject(3, invoice);
+            sum.executeUpdate();
+        }
+    }
+
+    static List<Integer> fromOne(int count) {
+        return IntStream.rangeClosed(1, count).boxed().toList();
+    }
+
     static Rows lineRows() {
         return new Rows(
                 "invoice_line",
-                "id uuid, invoice_id uuid, position int, home_id uuid, agreement_id uuid, visit_id uuid, day date,"
-                        + " kind text, item_code text, part_kind text, coverage text, work text, contract_form text,"
+                "id uuid, invoice_id uuid, position int, home_id uuid, agreement_id uuid, visit_id uuid,"
+                        + " visit_version int, day date, kind text, item_code text, part_kind text, coverage text, work text, contract_form text,"
                         + " words_en text, words_fr text, why_en text, why_fr text, quantity numeric, unit text,"
                         + " unit_price_minor bigint, discount_percent numeric, discount_minor bigint,"
                         + " net_minor bigint");
     }
 
-    static void addLines(Rows rows, UUID invoice, int first, List<DraftLine> lines) {
-        int position = first;
-        for (DraftLine line : lines) {
+    static void addLines(Rows rows, UUID invoice, List<Integer> positions, List<DraftLine> lines) {
+        for (int at = 0; at < lines.size(); at++) {
+            DraftLine line = lines.get(at);
             rows.add(
                     newId(),
                     invoice,
-                    position++,
+                    positions.get(at),
                     line.homeId(),
                     line.agreementId(),
                     line.visitId(),
+                    line.visitVersion(),
                     line.day(),
                     line.kind(),
                     line.itemCode(),

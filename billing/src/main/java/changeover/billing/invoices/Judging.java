@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -92,8 +93,8 @@ class Judging {
     }
 
     /** By the invoice corrected, which is locked: two credit notes of one invoice are issued one after the other. */
-    Map<UUID, CreditTaxes> credits(Connection connection, Collection<Waiting> drafts) throws SQLException {
-        Set<UUID> corrected = new HashSet<>();
+    private Map<UUID, CreditTaxes> credits(Connection connection, Collection<Waiting> drafts) throws SQLException {
+        Set<UUID> corrected = new TreeSet<>();
         drafts.forEach(draft -> {
             if (draft.creditsId() != null) {
                 corrected.add(draft.creditsId());
@@ -101,18 +102,25 @@ class Judging {
         });
         Map<UUID, CreditTaxes> credits = new HashMap<>();
         for (UUID invoice : corrected) {
-            if (issuedAndLocked(connection, invoice)) {
-                List<UUID> before = creditsOf(connection, invoice);
-                credits.put(
-                        invoice,
-                        new CreditTaxes(
-                                rows.lines(connection, List.of(invoice)),
-                                rows.taxes(connection, List.of(invoice)),
-                                rows.lines(connection, before),
-                                rows.taxes(connection, before)));
+            CreditTaxes credit = credit(connection, invoice);
+            if (credit != null) {
+                credits.put(invoice, credit);
             }
         }
         return credits;
+    }
+
+    /** What was charged and what is credited already; null for a draft and for a credit note. */
+    @Nullable CreditTaxes credit(Connection connection, UUID invoice) throws SQLException {
+        if (!issuedAndLocked(connection, invoice)) {
+            return null;
+        }
+        List<UUID> before = creditsOf(connection, invoice);
+        return new CreditTaxes(
+                rows.lines(connection, List.of(invoice)),
+                rows.taxes(connection, List.of(invoice)),
+                rows.lines(connection, before),
+                rows.taxes(connection, before));
     }
 
     private static boolean issuedAndLocked(Connection connection, UUID invoice) throws SQLException {

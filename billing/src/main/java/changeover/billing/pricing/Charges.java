@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>What the plan promised is included; other minutes use up the plan's included ones first; a part is included up to
  * its cap; the rest is billed less the plan's discount. Labour is counted up to the next quarter hour. A return visit
- * for our own work costs nothing. An item without a price gives a line that waits for one.
+ * for our own work costs nothing, nor does a part under its maker's warranty. An item without a price gives a line that waits for one.
  */
 public final class Charges {
 
@@ -93,6 +93,10 @@ public final class Charges {
     private void parts() {
         Map<String, BigDecimal> usedHere = new HashMap<>();
         for (UsedPart part : visit.parts()) {
+            if (part.warranty()) {
+                give(ItemKind.PART, part.code(), null, part.name(), Reasons.WARRANTY, part.quantity(), part.unit());
+                continue;
+            }
             BigDecimal before = usedHere.getOrDefault(part.kind(), BigDecimal.ZERO);
             BigDecimal left = coverage.leftOf(part.kind()).subtract(before).max(BigDecimal.ZERO);
             BigDecimal included = part.quantity().min(left);

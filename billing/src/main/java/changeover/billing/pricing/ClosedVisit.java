@@ -17,6 +17,7 @@ public record ClosedVisit(
     /**
      * @param kind what of a machine it fits (filter, pad…), as the plan's included parts name it
      * @param unit UN/ECE Recommendation 20
+     * @param warranty the maker replaces it: nobody pays
      */
-    public record UsedPart(String code, String kind, Wording name, BigDecimal quantity, String unit) {}
+    public record UsedPart(String code, String kind, Wording name, BigDecimal quantity, String unit, boolean warranty) {}
 }

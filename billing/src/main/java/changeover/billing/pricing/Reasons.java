@@ -2,6 +2,7 @@ package changeover.billing.pricing;
 
 import changeover.contracts.words.Wording;
 import java.math.BigDecimal;
+import org.jspecify.annotations.Nullable;
 
 /** The reason that stands under a line, in both languages, always with the figure that decided it. */
 final class Reasons {
@@ -11,6 +12,8 @@ final class Reasons {
     static final Wording TRAVEL = new Wording("Travel to the home", "Déplacement au domicile");
     static final Wording RETURN = new Wording(
             "No charge: we came back for our own work.", "Sans frais : nous sommes revenus pour notre propre travail.");
+    static final Wording WARRANTY = new Wording(
+            "No charge: under the maker’s warranty.", "Sans frais : sous la garantie du fabricant.");
     static final Wording NO_PLAN = new Wording("Not covered by a plan.", "Non couvert par un forfait.");
 
     private Reasons() {}
@@ -36,7 +39,7 @@ final class Reasons {
                         + ".");
     }
 
-    static Wording notIncluded(Coverage coverage, Coverage.@org.jspecify.annotations.Nullable Cap cap) {
+    static Wording notIncluded(Coverage coverage, Coverage.@Nullable Cap cap) {
         if (coverage.plan() == null) {
             return NO_PLAN;
         }

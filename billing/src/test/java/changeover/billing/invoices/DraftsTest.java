@@ -46,6 +46,7 @@ class DraftsTest {
                 null,
                 null,
                 null,
+                null,
                 DAY,
                 "plan",
                 null,

@@ -1,0 +1,54 @@
+package changeover.billing.invoices;
+
+import changeover.billing.pricing.Prices;
+import changeover.contracts.tenants.Businesses;
+import changeover.scheduling.closeout.VisitClosed;
+import io.agroal.api.AgroalDataSource;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.List;
+import java.util.Optional;
+import org.jboss.logging.Logger;
+
+/** What a closed visit is charged, from the agreement, the price book and what earlier visits used up. */
+@ApplicationScoped
+class VisitDrafts {
+
+    private static final Logger LOG = Logger.getLogger(VisitDrafts.class);
+
+    @Inject
+    AgroalDataSource datasource;
+
+    @Inject
+    Businesses businesses;
+
+    @Inject
+    VisitRows rows;
+
+    @Inject
+    Prices prices;
+
+    /** Empty, and said in the log, when the home has nobody who could be asked to pay. */
+    Optional<Draft> of(VisitClosed closed, int version) {
+        List<String> parts =
+                closed.partsUsed().stream().map(VisitClosed.Part::partCode).toList();
+        try (Connection connection = datasource.getConnection()) {
+            Optional<VisitFacts> facts = rows.of(connection, closed);
+            if (facts.isEmpty()) {
+                LOG.warnf("visit %s has nobody to pay for it: no draft was written", closed.visitId());
+            }
+            return facts.map(known -> new VisitCharged(
+                            closed,
+                            version,
+                            known,
+                            prices.of(parts),
+                            businesses.current().currency(),
+                            businesses.profile().facts().invoiceTermsDays())
+                    .draft());
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the visit could not be charged", cause);
+        }
+    }
+}
