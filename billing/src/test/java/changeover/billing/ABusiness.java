@@ -64,6 +64,34 @@ public class ABusiness {
         current.run(tenant, CurrentTenant.NOBODY, work);
     }
 
+    /** Inside {@link #in}: a customer with an address, billed each home apart unless said otherwise. */
+    public UUID customer(String name) {
+        return customer(name, "fr", "each");
+    }
+
+    public UUID customer(String name, String language, String invoices) {
+        UUID id = UUID.randomUUID();
+        execute("insert into customer (id, key, name, language, street, city, region, postal, country, invoices) values ('"
+                + id + "', '" + id + "', '" + name + "', '" + language
+                + "', '12, rue des Pins', 'Port-Ambroise', 'QC', 'G0A 1A0', 'CA', '" + invoices + "')");
+        return id;
+    }
+
+    /** Inside {@link #in}: a home in a region, paid for by the customer. */
+    public UUID home(UUID payer, String region) {
+        return home(payer, "CA", region);
+    }
+
+    public UUID home(UUID payer, String country, String region) {
+        UUID id = UUID.randomUUID();
+        execute("insert into home (id, key, street, city, region, postal, country) values ('" + id + "', '" + id
+                + "', '" + COUNT.incrementAndGet() + ", rue du Quai', 'Port-Ambroise', '" + region + "', 'G0A 1A0', '"
+                + country + "')");
+        execute("insert into home_part (home_id, customer_id, part, from_day) values ('" + id + "', '" + payer
+                + "', 'pays', '2020-01-01')");
+        return id;
+    }
+
     /** Inside {@link #in}: runs one statement as the application. */
     public int execute(String sql) {
         try (var connection = datasource.getConnection();

@@ -1,0 +1,67 @@
+package changeover.billing.invoices;
+
+import changeover.billing.pricing.Charge.Covered;
+import changeover.billing.tax.ContractForm;
+import changeover.billing.tax.Work;
+import changeover.contracts.money.Money;
+import changeover.contracts.words.Wording;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.UUID;
+
+/** Drafts of a plan for one home, for tests: one line an amount. */
+final class SomeDrafts {
+
+    static final LocalDate DAY = LocalDate.of(2026, 4, 1);
+
+    private SomeDrafts() {}
+
+    static Draft plan(UUID customer, UUID home, String... amounts) {
+        List<DraftLine> lines =
+                Arrays.stream(amounts).map(amount -> line(home, amount)).toList();
+        return new Draft(
+                DocumentKind.PLAN,
+                null,
+                customer,
+                home,
+                null,
+                null,
+                null,
+                null,
+                null,
+                "fr",
+                lines.getFirst().net().currency(),
+                DAY,
+                false,
+                null,
+                30,
+                null,
+                lines);
+    }
+
+    static DraftLine line(UUID home, String amount) {
+        Money net = Money.of(amount, "CAD");
+        return new DraftLine(
+                home,
+                null,
+                null,
+                null,
+                DAY,
+                "plan",
+                null,
+                null,
+                Covered.BILLABLE,
+                Work.MAINTENANCE,
+                ContractForm.PLAN,
+                new Wording("Plan Comfort", "Forfait Confort"),
+                new Wording("Agreement no. 7.", "Contrat nº 7."),
+                BigDecimal.ONE,
+                "C62",
+                net,
+                BigDecimal.ZERO,
+                Money.zero(net.currency()),
+                net);
+    }
+}
