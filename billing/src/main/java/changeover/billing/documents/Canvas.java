@@ -14,7 +14,19 @@ final class Canvas {
     private @Nullable Ink fill;
     private @Nullable Ink stroke;
     private float lineWidth = -1;
-    private boolean dashed;
+    private Dash dash = Dash.SOLID;
+
+    private enum Dash {
+        SOLID("[] 0 d\n"),
+        DASHED("[3 2] 0 d\n"),
+        DOTTED("[1 2.2] 0 d\n");
+
+        private final String order;
+
+        Dash(String order) {
+            this.order = order;
+        }
+    }
 
     Canvas(float height, Map<Typeface, BitSet> used) {
         this.height = height;
@@ -68,22 +80,27 @@ final class Canvas {
     }
 
     void line(Ink ink, float width, float x1, float y1, float x2, float y2) {
-        stroke(ink, width, false);
+        stroke(ink, width, Dash.SOLID);
         ops.add(x1).add(height - y1).add("m ").add(x2).add(height - y2).add("l S\n");
     }
 
     void dashedLine(Ink ink, float width, float x1, float y1, float x2, float y2) {
-        stroke(ink, width, true);
+        stroke(ink, width, Dash.DASHED);
         ops.add(x1).add(height - y1).add("m ").add(x2).add(height - y2).add("l S\n");
     }
 
     void box(Ink ink, float width, float x, float y, float w, float h) {
-        stroke(ink, width, false);
+        stroke(ink, width, Dash.SOLID);
         rectangle(x, y, w, h).add("S\n");
     }
 
     void dashedBox(Ink ink, float width, float x, float y, float w, float h) {
-        stroke(ink, width, true);
+        stroke(ink, width, Dash.DASHED);
+        rectangle(x, y, w, h).add("S\n");
+    }
+
+    void dottedBox(Ink ink, float width, float x, float y, float w, float h) {
+        stroke(ink, width, Dash.DOTTED);
         rectangle(x, y, w, h).add("S\n");
     }
 
@@ -93,12 +110,12 @@ final class Canvas {
     }
 
     void circle(Ink ink, float width, float x, float y, float radius) {
-        stroke(ink, width, false);
+        stroke(ink, width, Dash.SOLID);
         round(x, y, radius).add("S\n");
     }
 
     void dashedCircle(Ink ink, float width, float x, float y, float radius) {
-        stroke(ink, width, true);
+        stroke(ink, width, Dash.DASHED);
         round(x, y, radius).add("S\n");
     }
 
@@ -115,13 +132,13 @@ final class Canvas {
 
     /** Draws the outline of a closed shape through the points. */
     void outline(Ink ink, float width, float... points) {
-        stroke(ink, width, false);
+        stroke(ink, width, Dash.SOLID);
         path(points).add("h S\n");
     }
 
     /** Draws an open line through the points. */
     void track(Ink ink, float width, float... points) {
-        stroke(ink, width, false);
+        stroke(ink, width, Dash.SOLID);
         path(points).add("S\n");
     }
 
@@ -191,7 +208,7 @@ final class Canvas {
         }
     }
 
-    private void stroke(Ink ink, float width, boolean dashes) {
+    private void stroke(Ink ink, float width, Dash wanted) {
         if (ink != stroke) {
             stroke = ink;
             ops.add(ink.stroke());
@@ -200,9 +217,9 @@ final class Canvas {
             lineWidth = width;
             ops.add(width).add("w\n");
         }
-        if (dashes != dashed) {
-            dashed = dashes;
-            ops.add(dashes ? "[3 2] 0 d\n" : "[] 0 d\n");
+        if (wanted != dash) {
+            dash = wanted;
+            ops.add(wanted.order);
         }
     }
 
@@ -210,7 +227,7 @@ final class Canvas {
         fill = null;
         stroke = null;
         lineWidth = -1;
-        ops.add("[] 0 d\n");
-        dashed = false;
+        dash = Dash.SOLID;
+        ops.add(dash.order);
     }
 }

@@ -1,0 +1,105 @@
+package changeover.billing.documents;
+
+import changeover.contracts.catalogue.FindingLevel;
+import changeover.contracts.pictures.Picture;
+import java.util.List;
+
+/** Findings, each in a box whose edge, shape and word say how much it matters, with its photos and what happens next. */
+final class FindingBoxes {
+
+    private static final float PHOTO = 108;
+    private static final float PHOTO_HEIGHT = 82;
+    private static final float GAP = 9;
+    private static final float ICON = 34;
+
+    private final Flow flow;
+    private final Words words;
+    private final List<ReportSheet.Finding> findings;
+
+    FindingBoxes(Flow flow, List<ReportSheet.Finding> findings) {
+        this.flow = flow;
+        this.words = flow.words();
+        this.findings = findings;
+    }
+
+    void draw() {
+        flow.section(words.say("report.findings"), 60);
+        if (findings.isEmpty()) {
+            flow.paragraph(
+                    Typeface.REGULAR,
+                    Type.TEXT,
+                    Type.TEXT_LINE,
+                    Ink.INK,
+                    Flow.LEFT,
+                    Flow.WIDTH,
+                    words.say("report.no-findings"));
+        }
+        for (int number = 1; number <= findings.size(); number++) {
+            box(number, findings.get(number - 1));
+        }
+    }
+
+    private void box(int number, ReportSheet.Finding finding) {
+        boolean photo = !finding.photos().isEmpty();
+        float width = photo ? Flow.WIDTH - PHOTO - 12 : Flow.WIDTH;
+        float room = width - ICON - 12;
+        String level = finding.level().wording().in(words.language());
+        String heading = level + " · " + number + (finding.equipment() == null ? "" : ", " + finding.equipment());
+        List<String> head = Lines.wrap(Typeface.BOLD, Type.TEXT, room, heading);
+        List<String> text = Lines.wrap(Typeface.REGULAR, Type.TEXT, room, text(finding));
+        boolean block = finding.level() == FindingLevel.DO_NOT_USE;
+        float stripe = block ? 8 : 0;
+        float height = Math.max(36, stripe + 9 + (head.size() + text.size()) * Type.TEXT_LINE + 5);
+        float need = Math.max(height, photo ? PHOTO_HEIGHT + 14 : 0) + GAP;
+        flow.need(need);
+        float top = flow.y() + 3;
+        LevelMark.frame(flow.page(), finding.level(), Flow.LEFT, top, width, height);
+        LevelMark.icon(flow.page(), finding.level(), Flow.LEFT + 19, top + stripe + 17);
+        Ink ink = block ? Ink.WHITE : Ink.INK;
+        float base = top + stripe + 15;
+        base = flow.lines(Typeface.BOLD, Type.TEXT, Type.TEXT_LINE, ink, Flow.LEFT + ICON, base, head);
+        flow.lines(Typeface.REGULAR, Type.TEXT, Type.TEXT_LINE, ink, Flow.LEFT + ICON, base, text);
+        if (photo) {
+            photo(finding.photos().getFirst(), Flow.RIGHT - PHOTO, top, number, 1, finding.photos().size());
+        }
+        flow.to(top + need - 3);
+        more(finding, number);
+    }
+
+    private static String text(ReportSheet.Finding finding) {
+        StringBuilder text = new StringBuilder(finding.text());
+        if (finding.next() != null && !finding.next().isBlank()) {
+            text.append('\n').append(finding.next());
+        }
+        if (finding.answer() != null && !finding.answer().isBlank()) {
+            text.append('\n').append(finding.answer());
+        }
+        return text.toString();
+    }
+
+    /** The photos after the first, four to a row. */
+    private void more(ReportSheet.Finding finding, int number) {
+        List<Picture> photos = finding.photos();
+        float step = (Flow.WIDTH - PHOTO) / 3;
+        for (int at = 1; at < photos.size(); at++) {
+            int column = (at - 1) % 4;
+            if (column == 0) {
+                flow.need(PHOTO_HEIGHT + 18);
+            }
+            photo(photos.get(at), Flow.LEFT + column * step, flow.y() + 2, number, at + 1, photos.size());
+            if (column == 3 || at == photos.size() - 1) {
+                flow.down(PHOTO_HEIGHT + 20);
+            }
+        }
+    }
+
+    private void photo(Picture picture, float x, float y, int finding, int photo, int photos) {
+        float scale = Math.min(PHOTO / picture.width(), PHOTO_HEIGHT / picture.height());
+        float width = picture.width() * scale;
+        float height = picture.height() * scale;
+        flow.page().picture(flow.file().picture(picture), x, y, width, height);
+        flow.page().box(Ink.LINE, 0.6f, x, y, width, height);
+        String caption = words.say("report.photo", "number", photos == 1 ? finding : finding + "." + photo);
+        flow.page().text(Typeface.REGULAR, Type.SMALL, Ink.QUIET, x, y + height + 11, caption);
+    }
+}
