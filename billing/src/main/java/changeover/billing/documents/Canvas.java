@@ -16,18 +16,6 @@ final class Canvas {
     private float lineWidth = -1;
     private Dash dash = Dash.SOLID;
 
-    private enum Dash {
-        SOLID("[] 0 d\n"),
-        DASHED("[3 2] 0 d\n"),
-        DOTTED("[1 2.2] 0 d\n");
-
-        private final String order;
-
-        Dash(String order) {
-            this.order = order;
-        }
-    }
-
     Canvas(float height, Map<Typeface, BitSet> used) {
         this.height = height;
         this.used = used;
@@ -86,6 +74,11 @@ final class Canvas {
 
     void dashedLine(Ink ink, float width, float x1, float y1, float x2, float y2) {
         stroke(ink, width, Dash.DASHED);
+        ops.add(x1).add(height - y1).add("m ").add(x2).add(height - y2).add("l S\n");
+    }
+
+    void dottedLine(Ink ink, float width, float x1, float y1, float x2, float y2) {
+        stroke(ink, width, Dash.DOTTED);
         ops.add(x1).add(height - y1).add("m ").add(x2).add(height - y2).add("l S\n");
     }
 
@@ -219,7 +212,7 @@ final class Canvas {
         }
         if (wanted != dash) {
             dash = wanted;
-            ops.add(wanted.order);
+            ops.add(wanted.order());
         }
     }
 
@@ -228,6 +221,6 @@ final class Canvas {
         stroke = null;
         lineWidth = -1;
         dash = Dash.SOLID;
-        ops.add(dash.order);
+        ops.add(dash.order());
     }
 }

@@ -40,7 +40,7 @@ final class FindingBoxes {
     }
 
     private void box(int number, ReportSheet.Finding finding) {
-        boolean photo = !finding.photos().isEmpty();
+        boolean photo = finding.photos().size() == 1;
         float width = photo ? Flow.WIDTH - PHOTO - 12 : Flow.WIDTH;
         float room = width - ICON - 12;
         String level = finding.level().wording().in(words.language());
@@ -60,10 +60,12 @@ final class FindingBoxes {
         base = flow.lines(Typeface.BOLD, Type.TEXT, Type.TEXT_LINE, ink, Flow.LEFT + ICON, base, head);
         flow.lines(Typeface.REGULAR, Type.TEXT, Type.TEXT_LINE, ink, Flow.LEFT + ICON, base, text);
         if (photo) {
-            photo(finding.photos().getFirst(), Flow.RIGHT - PHOTO, top, number, 1, finding.photos().size());
+            photo(finding.photos().getFirst(), Flow.RIGHT - PHOTO, top, String.valueOf(number));
         }
         flow.to(top + need - 3);
-        more(finding, number);
+        if (finding.photos().size() > 1) {
+            rows(finding.photos(), number);
+        }
     }
 
     private static String text(ReportSheet.Finding finding) {
@@ -77,29 +79,28 @@ final class FindingBoxes {
         return text.toString();
     }
 
-    /** The photos after the first, four to a row. */
-    private void more(ReportSheet.Finding finding, int number) {
-        List<Picture> photos = finding.photos();
+    /** Several photos stand under the box, four to a row. */
+    private void rows(List<Picture> photos, int number) {
         float step = (Flow.WIDTH - PHOTO) / 3;
-        for (int at = 1; at < photos.size(); at++) {
-            int column = (at - 1) % 4;
+        for (int at = 0; at < photos.size(); at++) {
+            int column = at % 4;
             if (column == 0) {
                 flow.need(PHOTO_HEIGHT + 18);
             }
-            photo(photos.get(at), Flow.LEFT + column * step, flow.y() + 2, number, at + 1, photos.size());
+            photo(photos.get(at), Flow.LEFT + column * step, flow.y() + 2, number + "." + (at + 1));
             if (column == 3 || at == photos.size() - 1) {
                 flow.down(PHOTO_HEIGHT + 20);
             }
         }
     }
 
-    private void photo(Picture picture, float x, float y, int finding, int photo, int photos) {
+    private void photo(Picture picture, float x, float y, String number) {
         float scale = Math.min(PHOTO / picture.width(), PHOTO_HEIGHT / picture.height());
         float width = picture.width() * scale;
         float height = picture.height() * scale;
         flow.page().picture(flow.file().picture(picture), x, y, width, height);
         flow.page().box(Ink.LINE, 0.6f, x, y, width, height);
-        String caption = words.say("report.photo", "number", photos == 1 ? finding : finding + "." + photo);
+        String caption = words.say("report.photo", "number", number);
         flow.page().text(Typeface.REGULAR, Type.SMALL, Ink.QUIET, x, y + height + 11, caption);
     }
 }

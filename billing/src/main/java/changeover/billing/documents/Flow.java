@@ -88,8 +88,8 @@ final class Flow {
 
     /** A heading that is not left alone at the foot of a page. */
     void section(String heading, float withAtLeast) {
-        need(34 + withAtLeast);
-        y += 24;
+        need(28 + withAtLeast);
+        y += 22;
         page.text(Typeface.HEADING, Type.SECTION, Ink.INK, LEFT, y, heading);
         y += 6;
     }

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 /** The head of a paper: the sender at the left, what it is and its number at the right, an ink rule under both. */
 final class Head {
 
-    private static final float TITLE_ROOM = 200;
+    private static final float TITLE_ROOM = 210;
     private static final float LOGO_HEIGHT = 44;
     private static final float LOGO_WIDTH = 96;
 
@@ -23,7 +23,11 @@ final class Head {
             page.picture(flow.file().picture(logo), left, top, logo.width() * scale, logo.height() * scale);
             left += logo.width() * scale + 12;
         }
-        float room = Flow.RIGHT - TITLE_ROOM - 16 - left;
+        String called = Letters.plain(title);
+        float titleWidth = Math.min(TITLE_ROOM, Typeface.HEADING.width(called, Type.TITLE));
+        float numberWidth =
+                number == null ? 0 : Math.min(TITLE_ROOM, Typeface.BOLD.width(Letters.plain(number), 11.25f));
+        float room = Flow.RIGHT - Math.max(titleWidth, numberWidth) - 18 - left;
         float base = top + 14;
         for (String line : Lines.wrap(Typeface.HEADING, Type.NAME, room, from.name())) {
             page.text(Typeface.HEADING, Type.NAME, Ink.INK, left, base, line);

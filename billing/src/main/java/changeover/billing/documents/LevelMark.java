@@ -45,8 +45,8 @@ final class LevelMark {
             }
             case RECOMMENDED -> {
                 page.outline(
-                        Ink.INK, 1.2f, x - 8, y - 7, x + 8, y - 7, x + 8, y + 4, x - 2, y + 4, x - 5, y + 8, x - 5, y + 4,
-                        x - 8, y + 4);
+                        Ink.INK, 1.2f, x - 8, y - 7, x + 8, y - 7, x + 8, y + 4, x - 2, y + 4, x - 5, y + 8, x - 5,
+                        y + 4, x - 8, y + 4);
                 page.line(Ink.INK, 1, x - 5, y - 3.4f, x + 5, y - 3.4f);
                 page.line(Ink.INK, 1, x - 5, y + 0.2f, x + 2, y + 0.2f);
             }

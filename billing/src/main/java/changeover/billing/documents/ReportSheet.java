@@ -116,8 +116,12 @@ public record ReportSheet(
     public record Part(String quantity, String name) {}
 
     /** The household's own task and its last day. */
-    public record ByYou(LocalDate until, String task, @Nullable String equipment) {}
+    public record ByYou(
+            LocalDate until, String task, @Nullable String equipment) {}
 
     /** Who received the work, or why nobody did. */
-    public record Received(@Nullable String by, @Nullable String nobodyWhy, @Nullable LocalTime at) {}
+    public record Received(
+            @Nullable String by,
+            @Nullable String nobodyWhy,
+            @Nullable LocalTime at) {}
 }

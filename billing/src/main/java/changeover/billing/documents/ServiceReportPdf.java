@@ -55,11 +55,17 @@ public final class ServiceReportPdf {
                         + words.say(
                                 "report.times",
                                 Map.of("from", figures.time(sheet.arrived()), "until", figures.time(sheet.left())));
-        List<String> home = new ArrayList<>(sheet.home().isEmpty() ? List.of() : sheet.home().subList(1, sheet.home().size()));
+        List<String> home = new ArrayList<>(
+                sheet.home().isEmpty()
+                        ? List.of()
+                        : sheet.home().subList(1, sheet.home().size()));
         home.add(sheet.customer());
         new FactColumns()
                 .column(180)
-                .fact(words.say("report.home"), sheet.home().isEmpty() ? null : sheet.home().getFirst(), home)
+                .fact(
+                        words.say("report.home"),
+                        sheet.home().isEmpty() ? null : sheet.home().getFirst(),
+                        home)
                 .column(Flow.WIDTH - 180 - 165)
                 .fact(
                         words.say("report.visit"),

@@ -54,10 +54,21 @@ final class BandLayout {
         double base = hangRows(stripBottom);
         List<HouseholdLine> household = household(base);
         double height = household.isEmpty() ? base + 10 : household.getLast().y() + 12;
-        List<Ring> rings = visits.stream().map(visit -> ring(visit, stripTop, stripBottom)).toList();
+        List<Ring> rings =
+                visits.stream().map(visit -> ring(visit, stripTop, stripBottom)).toList();
         return new BandGeometry(
-                stripTop, stripBottom, base, height, months(), turns(), names, brackets, rings, List.copyOf(knots),
-                household, today(rings));
+                stripTop,
+                stripBottom,
+                base,
+                height,
+                months(),
+                turns(),
+                names,
+                brackets,
+                rings,
+                List.copyOf(knots),
+                household,
+                today(rings));
     }
 
     private List<Visit> visitsInside() {
@@ -95,7 +106,8 @@ final class BandLayout {
             } else {
                 names.add(new Name(row.name(), y - shape.row() * 0.2));
             }
-            y = hang(row, y - (shape.namesAbove() ? 0 : shape.row() * 0.2)) + (shape.namesAbove() ? 0 : shape.row() * 0.2);
+            y = hang(row, y - (shape.namesAbove() ? 0 : shape.row() * 0.2))
+                    + (shape.namesAbove() ? 0 : shape.row() * 0.2);
         }
         return y + (shape.namesAbove() ? 18 : shape.row() * 0.45);
     }
@@ -104,7 +116,8 @@ final class BandLayout {
     private double hang(Row row, double y) {
         List<LocalDate> laneEnds = new ArrayList<>();
         List<Promise> inOrder = row.promises().stream()
-                .filter(promise -> !promise.last().isBefore(year.begins()) && !promise.first().isAfter(year.last()))
+                .filter(promise -> !promise.last().isBefore(year.begins())
+                        && !promise.first().isAfter(year.last()))
                 .sorted(Comparator.comparing(Promise::first).thenComparing(Promise::last))
                 .toList();
         Map<String, Integer> laneOf = new HashMap<>();
@@ -169,7 +182,9 @@ final class BandLayout {
         return year.turns().stream()
                 .filter(turn -> turn.window().meets(Window.ofDays(year.begins(), year.last())))
                 .map(turn -> new TurnBox(
-                        turn.kind(), start(turn.window().from()), end(turn.window().last())))
+                        turn.kind(),
+                        start(turn.window().from()),
+                        end(turn.window().last())))
                 .toList();
     }
 

@@ -43,7 +43,9 @@ public record BandWords(DayWords days) {
     }
 
     String keptLate(long daysPast) {
-        return say("Kept, " + count(daysPast) + " past the last day", "Tenu, " + count(daysPast) + " après le dernier jour");
+        return say(
+                "Kept, " + count(daysPast) + " past the last day",
+                "Tenu, " + count(daysPast) + " après le dernier jour");
     }
 
     String late(long daysLate) {
@@ -52,7 +54,9 @@ public record BandWords(DayWords days) {
 
     String lateWithVisit(long daysLate, long visitPast) {
         return late(daysLate)
-                + say(", visit comes " + count(visitPast) + " past", ", la visite vient " + count(visitPast) + " après");
+                + say(
+                        ", visit comes " + count(visitPast) + " past",
+                        ", la visite vient " + count(visitPast) + " après");
     }
 
     String willBeLate(long visitPast) {
@@ -78,7 +82,8 @@ public record BandWords(DayWords days) {
         add(counts, late, say("late", "en retard"));
         add(counts, withDay, say("with a day", "avec un jour"));
         add(counts, all - kept - late - withDay, say("without a day", "sans jour"));
-        String start = capital(number(all)) + say(all == 1 ? " promise" : " promises", all > 1 ? " promesses" : " promesse");
+        String start =
+                capital(number(all)) + say(all == 1 ? " promise" : " promises", all > 1 ? " promesses" : " promesse");
         String middle = counts.isEmpty() ? "" : say(": ", "\u00a0: ") + String.join(", ", counts);
         String end = next.map(day -> say("; next visit ", "; prochaine visite le ") + days.plain(day))
                 .orElse("");

@@ -11,8 +11,8 @@ public final class DayWords {
 
     private static final List<String> SHORT_ENGLISH =
             List.of("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec");
-    private static final List<String> SHORT_FRENCH = List.of(
-            "janv.", "févr.", "mars", "avr.", "mai", "juin", "juill.", "août", "sept.", "oct.", "nov.", "déc.");
+    private static final List<String> SHORT_FRENCH =
+            List.of("janv.", "févr.", "mars", "avr.", "mai", "juin", "juill.", "août", "sept.", "oct.", "nov.", "déc.");
     private static final DayWords ENGLISH = new DayWords(Locale.ENGLISH);
     private static final DayWords FRENCH = new DayWords(Locale.CANADA_FRENCH);
 

@@ -41,7 +41,10 @@ public record HomeYear(
      * @param visit the key of the visit that serves it, or none yet
      */
     public record Promise(
-            String what, LocalDate first, LocalDate last, @Nullable String visit) {}
+            String what,
+            LocalDate first,
+            LocalDate last,
+            @Nullable String visit) {}
 
     /** A visit on its day; one without a day is not drawn. */
     public record Visit(String key, LocalDate day, Standing standing) {}
@@ -67,12 +70,16 @@ public record HomeYear(
 
     /** The visit that serves the promise, if it has a day. */
     public Optional<Visit> visitOf(Promise promise) {
-        return visits.stream().filter(visit -> visit.key().equals(promise.visit())).findFirst();
+        return visits.stream()
+                .filter(visit -> visit.key().equals(promise.visit()))
+                .findFirst();
     }
 
     /** A promise is kept when its visit was closed. */
     public boolean kept(Promise promise) {
-        return visitOf(promise).filter(visit -> visit.standing() == Standing.CLOSED).isPresent();
+        return visitOf(promise)
+                .filter(visit -> visit.standing() == Standing.CLOSED)
+                .isPresent();
     }
 
     /** A promise is late when its last day is past and it was not kept. */

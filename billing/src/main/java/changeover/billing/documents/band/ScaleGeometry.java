@@ -13,7 +13,11 @@ import org.jspecify.annotations.Nullable;
  * @param reading where the triangle stands; none when nothing was read yet
  */
 public record ScaleGeometry(
-        List<Tick> ticks, double bandFrom, double bandUntil, @Nullable Double reading, boolean outside) {
+        List<Tick> ticks,
+        double bandFrom,
+        double bandUntil,
+        @Nullable Double reading,
+        boolean outside) {
 
     /** A tick of the scale; {@code figure} is null on the small ones. */
     public record Tick(double x, @Nullable BigDecimal figure) {}
@@ -24,8 +28,7 @@ public record ScaleGeometry(
      * @param low lowest expected, in, or none: everything below {@code high} is expected
      * @param high highest expected, in, or none
      */
-    public static ScaleGeometry of(
-            @Nullable BigDecimal low, @Nullable BigDecimal high, @Nullable BigDecimal reading) {
+    public static ScaleGeometry of(@Nullable BigDecimal low, @Nullable BigDecimal high, @Nullable BigDecimal reading) {
         double first = smallest(low, high, reading);
         double last = largest(low, high, reading);
         double span = last == first ? Math.max(1, Math.abs(last)) : last - first;
@@ -51,8 +54,7 @@ public record ScaleGeometry(
     }
 
     /** Whether a reading lies outside what is expected. */
-    public static boolean outside(
-            @Nullable BigDecimal low, @Nullable BigDecimal high, @Nullable BigDecimal reading) {
+    public static boolean outside(@Nullable BigDecimal low, @Nullable BigDecimal high, @Nullable BigDecimal reading) {
         return reading != null
                 && ((low != null && reading.compareTo(low) < 0) || (high != null && reading.compareTo(high) > 0));
     }

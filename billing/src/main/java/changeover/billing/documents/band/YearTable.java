@@ -63,7 +63,8 @@ public record YearTable(List<Line> lines, String summary) {
     }
 
     private static String standing(HomeYear year, Promise promise, Optional<Visit> visit, BandWords words) {
-        long visitPast = visit.map(found -> ChronoUnit.DAYS.between(promise.last(), found.day())).orElse(0L);
+        long visitPast = visit.map(found -> ChronoUnit.DAYS.between(promise.last(), found.day()))
+                .orElse(0L);
         if (year.kept(promise)) {
             return visitPast > 0 ? words.keptLate(visitPast) : words.kept();
         }
