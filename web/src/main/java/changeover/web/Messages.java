@@ -108,7 +108,6 @@ public interface Messages {
     @Message("Leave as it was")
     String leave();
 
-
     @Message("{#if count == 1}One answer has to be written again.{#else}{count} answers have to be written again.{/if}")
     String wrong_answers(int count);
 
@@ -154,6 +153,20 @@ public interface Messages {
 
     @Message("done by the household")
     String key_household();
+
+    // The weeks
+
+    @Message("has a day")
+    String key_has_day();
+
+    @Message("no day yet")
+    String key_no_day();
+
+    @Message("what the crew can carry")
+    String key_carries();
+
+    @Message("over")
+    String key_over();
 
     // Lists
 

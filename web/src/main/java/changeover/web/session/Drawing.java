@@ -34,18 +34,32 @@ final class Drawing {
     private void open(String classes, String id, String title, String words, String size) {
         svg.append("<svg class=\"draw ").append(classes).append("\"").append(size);
         svg.append(" role=\"img\" aria-labelledby=\"").append(id).append("-title");
-        svg.append(words.isEmpty() ? "" : " " + id + "-words").append("\"><title id=\"").append(id);
+        svg.append(words.isEmpty() ? "" : " " + id + "-words")
+                .append("\"><title id=\"")
+                .append(id);
         svg.append("-title\">").append(escaped(title)).append("</title>");
         if (!words.isEmpty()) {
-            svg.append("<desc id=\"").append(id).append("-words\">").append(escaped(words)).append("</desc>");
+            svg.append("<desc id=\"")
+                    .append(id)
+                    .append("-words\">")
+                    .append(escaped(words))
+                    .append("</desc>");
         }
     }
 
     /** A hatch of one class; {@code angle} 45 leans right, -45 leans left. */
     Drawing hatch(String id, String classes, double step, int angle) {
-        svg.append("<pattern id=\"").append(id).append("\" width=\"").append(number(step)).append("\" height=\"");
+        svg.append("<pattern id=\"")
+                .append(id)
+                .append("\" width=\"")
+                .append(number(step))
+                .append("\" height=\"");
         svg.append(number(step)).append("\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(");
-        svg.append(angle).append(")\"><path class=\"").append(classes).append("\" d=\"M").append(number(step / 2));
+        svg.append(angle)
+                .append(")\"><path class=\"")
+                .append(classes)
+                .append("\" d=\"M")
+                .append(number(step / 2));
         svg.append(" 0v").append(number(step)).append("\"/></pattern>");
         return this;
     }
@@ -53,15 +67,29 @@ final class Drawing {
     /** Crossed lines of one class. */
     Drawing mesh(String id, String classes, double step) {
         String end = number(step);
-        svg.append("<pattern id=\"").append(id).append("\" width=\"").append(end).append("\" height=\"").append(end);
-        svg.append("\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\"><path class=\"").append(classes);
+        svg.append("<pattern id=\"")
+                .append(id)
+                .append("\" width=\"")
+                .append(end)
+                .append("\" height=\"")
+                .append(end);
+        svg.append("\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\"><path class=\"")
+                .append(classes);
         svg.append("\" d=\"M0 0h").append(end).append("M0 0v").append(end).append("\"/></pattern>");
         return this;
     }
 
     Drawing line(String classes, double x1, double y1, double x2, double y2) {
-        svg.append("<line class=\"").append(classes).append("\" x1=\"").append(across(x1)).append("\" y1=\"");
-        svg.append(number(y1)).append("\" x2=\"").append(across(x2)).append("\" y2=\"").append(number(y2));
+        svg.append("<line class=\"")
+                .append(classes)
+                .append("\" x1=\"")
+                .append(across(x1))
+                .append("\" y1=\"");
+        svg.append(number(y1))
+                .append("\" x2=\"")
+                .append(across(x2))
+                .append("\" y2=\"")
+                .append(number(y2));
         svg.append("\"/>");
         return this;
     }
@@ -80,14 +108,22 @@ final class Drawing {
     }
 
     private void open(String classes, double from, double y, double until, double height) {
-        svg.append("<rect class=\"").append(classes).append("\" x=\"").append(across(from)).append("\" y=\"");
+        svg.append("<rect class=\"")
+                .append(classes)
+                .append("\" x=\"")
+                .append(across(from))
+                .append("\" y=\"");
         svg.append(number(y)).append("\" width=\"").append(length(until - from)).append("\" height=\"");
         svg.append(number(Math.max(0, height))).append("\"/>");
         svg.setLength(svg.length() - 2);
     }
 
     Drawing circle(String classes, double x, double y, double radius) {
-        svg.append("<circle class=\"").append(classes).append("\" cx=\"").append(across(x)).append("\" cy=\"");
+        svg.append("<circle class=\"")
+                .append(classes)
+                .append("\" cx=\"")
+                .append(across(x))
+                .append("\" cy=\"");
         svg.append(number(y)).append("\" r=\"").append(number(radius)).append("\"/>");
         return this;
     }
@@ -106,8 +142,16 @@ final class Drawing {
      * @param shift units to the right of the point
      */
     Drawing text(String classes, String anchor, double x, double shift, double y, String words) {
-        svg.append("<text class=\"").append(classes).append("\" x=\"").append(across(x)).append("\" y=\"");
-        svg.append(number(y)).append("\" dx=\"").append(number(shift)).append("\" text-anchor=\"").append(anchor);
+        svg.append("<text class=\"")
+                .append(classes)
+                .append("\" x=\"")
+                .append(across(x))
+                .append("\" y=\"");
+        svg.append(number(y))
+                .append("\" dx=\"")
+                .append(number(shift))
+                .append("\" text-anchor=\"")
+                .append(anchor);
         svg.append("\">").append(escaped(words)).append("</text>");
         return this;
     }

@@ -90,7 +90,8 @@ public final class WeeksChart {
         double closed = Math.min(week.closed(), week.carries());
         double hasDay = Math.min(week.closed() + week.hasDay(), Math.max(week.carries(), week.closed()));
         if (week.noDay() > 0) {
-            svg.box("p", from, y(Math.min(week.all(), Math.max(week.carries(), hasDay))), until, BASE - y(Math.min(week.all(), Math.max(week.carries(), hasDay))));
+            double top = y(Math.min(week.all(), Math.max(week.carries(), hasDay)));
+            svg.box("p", from, top, until, BASE - top);
         }
         if (week.hasDay() > 0) {
             svg.box("paper", from, y(hasDay), until, y(closed) - y(hasDay));
@@ -103,10 +104,26 @@ public final class WeeksChart {
             svg.box("s", from, y(week.closed()), until, BASE - y(week.closed()));
         }
         double middle = (from + until) / 2;
-        svg.text("b light", "middle", middle, 0, BASE + 16, String.valueOf(week.monday().getDayOfMonth()));
-        boolean first = i == 0 || weeks.get(i - 1).monday().getMonth() != week.monday().getMonth();
-        if (first && (i == 0 || i > 1 || weeks.size() < 9)) {
-            svg.text("q", "middle", middle, 0, BASE + 32, days.month(week.monday().getMonth()));
+        svg.text(
+                "b light",
+                "middle",
+                middle,
+                0,
+                BASE + 16,
+                String.valueOf(week.monday().getDayOfMonth()));
+        boolean opens =
+                i == 0 || weeks.get(i - 1).monday().getMonth() != week.monday().getMonth();
+        boolean crowded = i == 0
+                && weeks.size() > 1
+                && weeks.get(1).monday().getMonth() != week.monday().getMonth();
+        if (opens && !crowded) {
+            svg.text(
+                    "q",
+                    "middle",
+                    middle,
+                    0,
+                    BASE + 32,
+                    days.month(week.monday().getMonth()));
         }
     }
 

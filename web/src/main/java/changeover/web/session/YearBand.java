@@ -130,7 +130,13 @@ public final class YearBand {
             svg.at(ring.x(), ring.y(), "<path class=\"i\" d=\"M-17 17L17 -17\"/>");
         }
         String ink = closed ? "v" : "b halo";
-        svg.text(ink, "middle", ring.x(), 0, ring.y() + 1, String.valueOf(ring.day().getDayOfMonth()));
+        svg.text(
+                ink,
+                "middle",
+                ring.x(),
+                0,
+                ring.y() + 1,
+                String.valueOf(ring.day().getDayOfMonth()));
         String month = words.days().month(ring.day().getMonth());
         svg.text(ink + " tiny", "middle", ring.x(), 0, ring.y() + 11, month);
     }
@@ -146,7 +152,7 @@ public final class YearBand {
     private void household(HouseholdLine line) {
         svg.line("f", 0, line.y(), 1, line.y());
         line.marks().forEach(mark -> mark(mark, line.y()));
-        name(new Name(line.name(), shape.namesAbove() ? line.y() - 17 : line.y() - 5), "");
+        name(new Name(line.name(), shape.namesAbove() ? line.y() - 22 : line.y() - 5), "");
     }
 
     private void mark(HouseholdMark mark, double y) {

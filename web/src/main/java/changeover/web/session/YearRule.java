@@ -21,7 +21,11 @@ public final class YearRule {
         DayWords days = DayWords.of(locale);
         LocalDate first = today.withDayOfYear(1);
         Drawing strip = Drawing.stretching(
-                "", "rule", String.valueOf(today.getYear()), BandWords.of(locale).today(today), HEIGHT);
+                "",
+                "rule",
+                String.valueOf(today.getYear()),
+                BandWords.of(locale).today(today),
+                HEIGHT);
         strip.hatch("rule-cooling", "ch", 6, 45).hatch("rule-heating", "hh", 6, -45);
         for (Turn turn : turns) {
             turn(strip, turn, first);

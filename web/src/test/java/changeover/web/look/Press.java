@@ -53,8 +53,9 @@ final class Press {
                         .resolveSync(context -> new RawString((String) context.getBase()))
                         .build())
                 .addLocator(this::locate)
-                .addNamespaceResolver(
-                        NamespaceResolver.builder("msg").resolveAsync(this::message).build())
+                .addNamespaceResolver(NamespaceResolver.builder("msg")
+                        .resolveAsync(this::message)
+                        .build())
                 .addNamespaceResolver(NamespaceResolver.builder("inject")
                         .resolve(context -> Map.of("parameterName", "csrf", "token", "t", "headerName", "X-CSRF-TOKEN"))
                         .build());
@@ -111,7 +112,9 @@ final class Press {
         context.getParams().forEach(param -> values.add(context.evaluate(param)));
         TemplateInstance words = engine.parse(text).instance();
         for (int i = 0; i < values.size(); i++) {
-            words.data(method.getParameters()[i].getName(), values.get(i).toCompletableFuture().join());
+            words.data(
+                    method.getParameters()[i].getName(),
+                    values.get(i).toCompletableFuture().join());
         }
         return words.renderAsync().thenApply(done -> done);
     }

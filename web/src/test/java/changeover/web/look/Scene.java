@@ -26,8 +26,20 @@ final class Scene {
     static final LocalDate TODAY = LocalDate.of(2026, 10, 7);
 
     private static final List<Season> SEASONS = List.of(
-            new Season("cooling", "To cooling", "À la climatisation", MonthDay.of(4, 1), MonthDay.of(6, 15), Changeover.COOLING),
-            new Season("heating", "To heating", "Au chauffage", MonthDay.of(9, 1), MonthDay.of(11, 15), Changeover.HEATING));
+            new Season(
+                    "cooling",
+                    "To cooling",
+                    "À la climatisation",
+                    MonthDay.of(4, 1),
+                    MonthDay.of(6, 15),
+                    Changeover.COOLING),
+            new Season(
+                    "heating",
+                    "To heating",
+                    "Au chauffage",
+                    MonthDay.of(9, 1),
+                    MonthDay.of(11, 15),
+                    Changeover.HEATING));
 
     private Scene() {}
 
@@ -59,13 +71,25 @@ final class Scene {
                         row(french ? "Thermopompe" : "Outdoor heat pump", spring(4, 12, 6, 15), fall(9, 1, 11, 15)),
                         row(
                                 french ? "Serpentin et ventilo-convecteur" : "Indoor coil, air handler",
-                                spring(4, 1, 6, 15), fall(9, 1, 11, 15), promise("amps", 9, 10, 10, 31, "fall")),
-                        row(french ? "Filtre 20 × 20 × 4" : "Filter slot, 20 × 20 × 4", spring(5, 20, 7, 1), fall(10, 1, 11, 30)),
+                                spring(4, 1, 6, 15),
+                                fall(9, 1, 11, 15),
+                                promise("amps", 9, 10, 10, 31, "fall")),
+                        row(
+                                french ? "Filtre 20 × 20 × 4" : "Filter slot, 20 × 20 × 4",
+                                spring(5, 20, 7, 1),
+                                fall(10, 1, 11, 30)),
                         row(french ? "Bac, siphon et drain" : "Pan, trap and drain", spring(4, 1, 5, 31)),
                         row(french ? "Humidificateur" : "Humidifier", spring(5, 1, 6, 30), fall(9, 1, 10, 31)),
-                        row(french ? "Échangeur d’air" : "Exchanger core", spring(4, 1, 6, 10), promise("core", 9, 10, 11, 30, "late")),
-                        row(french ? "Équilibre de l’échangeur" : "Exchanger air balance", promise("balance", 7, 15, 9, 30, "fall")),
-                        row(french ? "Chauffe-eau" : "Water heater", new Promise("anode", day(12, 1), LocalDate.of(2027, 4, 30), null))),
+                        row(
+                                french ? "Échangeur d’air" : "Exchanger core",
+                                spring(4, 1, 6, 10),
+                                promise("core", 9, 10, 11, 30, "late")),
+                        row(
+                                french ? "Équilibre de l’échangeur" : "Exchanger air balance",
+                                promise("balance", 7, 15, 9, 30, "fall")),
+                        row(
+                                french ? "Chauffe-eau" : "Water heater",
+                                new Promise("anode", day(12, 1), LocalDate.of(2027, 4, 30), null))),
                 List.of(
                         new Visit("spring", day(5, 27), Standing.CLOSED),
                         new Visit("fall", day(10, 15), Standing.PENCILLED),
@@ -78,8 +102,17 @@ final class Scene {
 
     static List<Week> weeks() {
         int[][] hours = {
-            {90, 62, 0, 0}, {72, 70, 0, 0}, {90, 84, 0, 0}, {90, 88, 0, 0}, {90, 90, 0, 0}, {90, 38, 46, 2},
-            {72, 0, 66, 15}, {90, 0, 58, 39}, {90, 0, 22, 52}, {90, 0, 9, 42}, {90, 0, 4, 29}
+            {90, 62, 0, 0},
+            {72, 70, 0, 0},
+            {90, 84, 0, 0},
+            {90, 88, 0, 0},
+            {90, 90, 0, 0},
+            {90, 38, 46, 2},
+            {72, 0, 66, 15},
+            {90, 0, 58, 39},
+            {90, 0, 22, 52},
+            {90, 0, 9, 42},
+            {90, 0, 4, 29}
         };
         List<Week> weeks = new ArrayList<>();
         LocalDate monday = LocalDate.of(2026, 8, 31);

@@ -67,7 +67,9 @@ class StyleSheetTest {
                 "weeks", weeks,
                 "scale", scale("coil", "16", "22", "18", locale),
                 "scaleoff", scale("amps-scale", "18.8", "22.9", "12.1", locale),
-                "scaleone", ReadingScale.svg("drain", "Pan drain, s", null, new BigDecimal("60"), new BigDecimal("21"), locale));
+                "scaleone",
+                        ReadingScale.svg(
+                                "drain", "Pan drain, s", null, new BigDecimal("60"), new BigDecimal("21"), locale));
     }
 
     private static String scale(String id, String low, String high, String reading, Locale locale) {

@@ -48,7 +48,7 @@ public final class DayWords {
 
     /** "7 Oct 2026", "7 oct. 2026" */
     public String briefWithYear(LocalDate day) {
-        return brief(day) + "\u00a0" + day.getYear();
+        return brief(day) + " " + day.getYear();
     }
 
     /** "7 October", "7 octobre" */
@@ -58,7 +58,7 @@ public final class DayWords {
 
     /** "7 October 2026", "7 octobre 2026" */
     public String full(LocalDate day) {
-        return plain(day) + "\u00a0" + day.getYear();
+        return plain(day) + " " + day.getYear();
     }
 
     /** "Wednesday 7 October", "mercredi 7 octobre" */

@@ -32,7 +32,8 @@ public record ScaleGeometry(
         double first = smallest(low, high, reading);
         double last = largest(low, high, reading);
         double span = last == first ? Math.max(1, Math.abs(last)) : last - first;
-        double bottom = first >= 0 && first < span * 2.5 ? 0 : first - span * 0.35;
+        boolean fromNothing = first >= 0 && (low == null || first < span * 2.5);
+        double bottom = fromNothing ? 0 : first - span * 0.35;
         double top = last <= 0 && last > -span * 2.5 ? 0 : last + span * 0.2;
         double step = step((top - bottom) / 5);
         double from = Math.floor(bottom / step) * step;
@@ -75,11 +76,11 @@ public record ScaleGeometry(
         return largest == -Double.MAX_VALUE ? 1 : largest;
     }
 
-    /** The next of 1, 2, 5 times a power of ten. */
+    /** The nearest of 1, 2, 5 times a power of ten. */
     private static double step(double rough) {
         double power = Math.pow(10, Math.floor(Math.log10(rough)));
         double times = rough / power;
-        return (times <= 1 ? 1 : times <= 2 ? 2 : times <= 5 ? 5 : 10) * power;
+        return (times < 1.5 ? 1 : times < 3.3 ? 2 : times < 7.5 ? 5 : 10) * power;
     }
 
     private static BigDecimal figure(double at, double step) {
