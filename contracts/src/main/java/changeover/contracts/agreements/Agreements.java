@@ -41,7 +41,8 @@ public class Agreements {
 
     /** Those of a home, the newest first. */
     public List<Agreement> of(UUID homeId) {
-        return rows.createQuery("from Agreement where homeId = :home order by termFrom desc, number desc", Agreement.class)
+        return rows.createQuery(
+                        "from Agreement where homeId = :home order by termFrom desc, number desc", Agreement.class)
                 .setParameter("home", homeId)
                 .getResultList();
     }

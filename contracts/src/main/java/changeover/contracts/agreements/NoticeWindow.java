@@ -76,13 +76,11 @@ public record NoticeWindow(String rule, Window window, String source) {
      */
     public static NoticeWindow of(String place, LocalDate termEnd, LocalDate customerDeadline) {
         Row row = ROWS.stream().filter(some -> some.isFor(place)).findFirst().orElse(HABIT);
-        LocalDate base =
-                switch (row.base) {
-                    case TERM_END -> termEnd;
-                    case CUSTOMER_DEADLINE -> customerDeadline;
-                };
-        return new NoticeWindow(
-                row.rule, Window.ofDays(base.minus(row.earliest), base.minus(row.latest)), row.source);
+        LocalDate base = switch (row.base) {
+            case TERM_END -> termEnd;
+            case CUSTOMER_DEADLINE -> customerDeadline;
+        };
+        return new NoticeWindow(row.rule, Window.ofDays(base.minus(row.earliest), base.minus(row.latest)), row.source);
     }
 
     public static NoticeWindow of(String place, LocalDate termEnd) {

@@ -42,10 +42,9 @@ public sealed interface Band {
     record ElementOhms(String kilowatts, String plateVolts, BigDecimal percent) implements Band {}
 
     /**
-     * The difference of two flows as a share of the larger, |S - E| / max(S, E), at most so many percent.
+     * A flow within so many percent of another, by |S - E| / max(S, E): between O × (1 - p) and O ÷ (1 - p).
      *
-     * @param supply code of the reading of the supply flow
-     * @param exhaust code of the reading of the exhaust flow
+     * @param with code of the reading of the other flow
      */
-    record Imbalance(String supply, String exhaust, BigDecimal percent) implements Band {}
+    record Imbalance(String with, BigDecimal percent) implements Band {}
 }

@@ -1,5 +1,6 @@
 package changeover.contracts.catalogue;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.DeserializationFeature;
@@ -19,6 +20,7 @@ public final class CatalogueJson {
             .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
             .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
             .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+            .serializationInclusion(JsonInclude.Include.NON_NULL)
             .build();
 
     private CatalogueJson() {}

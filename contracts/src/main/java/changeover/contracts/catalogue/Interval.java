@@ -13,7 +13,11 @@ import org.jspecify.annotations.Nullable;
  * @param basis what it rests on, "label on the machine"
  */
 public record Interval(
-        String taskCode, @Nullable UUID equipmentId, Cadence cadence, String basis, @Nullable String source) {
+        String taskCode,
+        @Nullable UUID equipmentId,
+        Cadence cadence,
+        String basis,
+        @Nullable String source) {
 
     /** The task as it is promised for this machine: by its own interval, else the business's, else the catalogue's. */
     public static Task over(Task task, @Nullable UUID equipmentId, Collection<Interval> intervals) {

@@ -18,16 +18,12 @@ public record NoLongerThisYear(Season season, Window gone, Optional<Window> next
 
     /** One row a season; none for a cadence without seasons. */
     public static List<NoLongerThisYear> of(Cadence cadence, Term term, SeasonRules rules) {
-        SeasonTurns turns =
-                switch (cadence) {
-                    case Cadence.BeforeSeason(var season, var lead) ->
-                        SeasonTurns.before(season, lead, rules.climate());
-                    case Cadence.EachSeason(var seasons) -> SeasonTurns.inEach(seasons, rules.climate());
-                    case Cadence.EveryMonths _,
-                            Cadence.TimesAYear _,
-                            Cadence.CheckThenReplace _,
-                            Cadence.OnRequest _ -> new SeasonTurns(List.of());
-                };
+        SeasonTurns turns = switch (cadence) {
+            case Cadence.BeforeSeason(var season, var lead) -> SeasonTurns.before(season, lead, rules.climate());
+            case Cadence.EachSeason(var seasons) -> SeasonTurns.inEach(seasons, rules.climate());
+            case Cadence.EveryMonths _, Cadence.TimesAYear _, Cadence.CheckThenReplace _, Cadence.OnRequest _ ->
+                new SeasonTurns(List.of());
+        };
         List<NoLongerThisYear> gone = new ArrayList<>();
         for (SeasonTurns.Turn turn : turns.turns()) {
             Window window = turn.inYear().apply(term.from().getYear());
@@ -35,7 +31,9 @@ public record NoLongerThisYear(Season season, Window gone, Optional<Window> next
             boolean leftAlone = window.from().isBefore(term.from()) && !rules.carriesOpenSeason();
             if (over || leftAlone) {
                 Optional<Window> next = new SeasonTurns(List.of(turn))
-                        .duesIn(term, History.NONE, rules).stream().map(Due::window).findFirst();
+                        .duesIn(term, History.NONE, rules).stream()
+                                .map(Due::window)
+                                .findFirst();
                 gone.add(new NoLongerThisYear(turn.season(), window, next));
             }
         }

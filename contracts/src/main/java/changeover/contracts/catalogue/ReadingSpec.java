@@ -2,6 +2,7 @@ package changeover.contracts.catalogue;
 
 import changeover.contracts.words.Wording;
 import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param limit what it may never pass, wider than the band; null when leaving the band is all there is
  * @param beyond what to do outside the band or past the limit
  * @param sentence the finding that is offered then; null when there is none of its own
+ * @param asked the plate's figure that it depends on (a third bank); null when it is always asked
  */
 public record ReadingSpec(
         String code,
@@ -23,7 +25,11 @@ public record ReadingSpec(
         @Nullable Band band,
         @Nullable Band limit,
         @Nullable Wording beyond,
-        @Nullable String sentence) {
+        @Nullable String sentence,
+        @Nullable Asked asked) {
+
+    /** Asked only of a machine whose plate says at least so many of something. */
+    public record Asked(String plate, int atLeast) {}
 
     /** How it is answered. */
     public enum Form {
@@ -35,5 +41,14 @@ public record ReadingSpec(
         TEXT,
         @JsonProperty("date")
         DATE
+    }
+
+    /** Whether it is asked of a machine with that nameplate; a plate that says nothing is asked everything. */
+    public boolean isAskedOf(Map<String, String> nameplate) {
+        if (asked == null) {
+            return true;
+        }
+        String said = nameplate.getOrDefault(asked.plate, "").strip();
+        return !said.matches("\\d{1,4}") || Integer.parseInt(said) >= asked.atLeast;
     }
 }

@@ -4,6 +4,7 @@ import changeover.contracts.calendar.Climate;
 import changeover.contracts.calendar.Season;
 import changeover.contracts.calendar.Term;
 import changeover.contracts.calendar.Window;
+import java.time.LocalDate;
 import java.time.Period;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -38,10 +39,16 @@ record SeasonTurns(List<Turn> turns) {
     List<Due> duesIn(Term term, History history, SeasonRules rules) {
         List<Due> dues = new ArrayList<>();
         for (Turn turn : turns) {
-            windowsOf(turn, term, history, rules).forEach(window -> dues.add(Due.within(window, window.middle())));
+            windowsOf(turn, term, history, rules).forEach(window -> dues.add(Due.within(window, soon(window))));
         }
         dues.sort(Comparator.comparing(Due::window));
         return List.copyOf(dues);
+    }
+
+    /** The household is told within two weeks of the opening, by the middle of a shorter window. */
+    private static LocalDate soon(Window window) {
+        LocalDate inTwoWeeks = window.from().plusDays(14);
+        return inTwoWeeks.isBefore(window.middle()) ? inTwoWeeks : window.middle();
     }
 
     private static List<Window> windowsOf(Turn turn, Term term, History history, SeasonRules rules) {

@@ -19,8 +19,7 @@ enum MoneyFormat {
         }
     };
 
-    private static final Map<String, String> ENGLISH_SYMBOLS =
-            Map.of("CAD", "$", "USD", "US$", "EUR", "€", "GBP", "£");
+    private static final Map<String, String> ENGLISH_SYMBOLS = Map.of("CAD", "$", "USD", "US$", "EUR", "€", "GBP", "£");
     private static final Map<String, String> FRENCH_SYMBOLS =
             Map.of("CAD", "$", "USD", "$\u00a0US", "EUR", "€", "GBP", "£");
 

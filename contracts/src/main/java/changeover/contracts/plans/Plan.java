@@ -102,7 +102,8 @@ public class Plan extends Owned {
     }
 
     private void promise(List<PlanFacts.Promise> promises) {
-        tasks.removeIf(task -> promises.stream().noneMatch(promise -> promise.taskCode().equals(task.taskCode())));
+        tasks.removeIf(task ->
+                promises.stream().noneMatch(promise -> promise.taskCode().equals(task.taskCode())));
         for (int position = 0; position < promises.size(); position++) {
             PlanFacts.Promise promise = promises.get(position);
             int place = position;
@@ -161,7 +162,8 @@ public class Plan extends Owned {
                 includedMinutes,
                 coversRepairs,
                 tasks.stream()
-                        .map(task -> new PlanFacts.Promise(task.taskCode(), task.cadence().orElse(null)))
+                        .map(task -> new PlanFacts.Promise(
+                                task.taskCode(), task.cadence().orElse(null)))
                         .toList(),
                 parts.stream()
                         .map(part -> new PlanFacts.Included(part.partKind(), part.quantityAYear()))

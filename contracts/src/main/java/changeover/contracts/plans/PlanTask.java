@@ -20,10 +20,7 @@ import org.jspecify.annotations.Nullable;
 public class PlanTask extends Owned {
 
     @ManyToOne(fetch = FetchType.LAZY, optional = false)
-    @JoinColumn(
-            name = "plan_id",
-            updatable = false,
-            foreignKey = @ForeignKey(ConstraintMode.NO_CONSTRAINT))
+    @JoinColumn(name = "plan_id", updatable = false, foreignKey = @ForeignKey(ConstraintMode.NO_CONSTRAINT))
     private @Nullable Plan plan;
 
     @Column(name = "task_code", updatable = false)

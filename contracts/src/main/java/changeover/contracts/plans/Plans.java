@@ -40,7 +40,8 @@ public class Plans {
 
     /** All of them, the dearest last. */
     public List<Plan> all() {
-        return rows.createQuery("from Plan order by priceMinor, code", Plan.class).getResultList();
+        return rows.createQuery("from Plan order by priceMinor, code", Plan.class)
+                .getResultList();
     }
 
     public List<Plan> onSale(LocalDate day) {

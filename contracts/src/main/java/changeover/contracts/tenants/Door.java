@@ -4,4 +4,5 @@ import java.time.ZoneId;
 import java.util.UUID;
 
 /** A business as it stands before anybody has come in: enough to find it, and the role of the person who knocks. */
-public record Door(UUID tenantId, String slug, String name, ZoneId zone, String language, Role role, String personLanguage) {}
+public record Door(
+        UUID tenantId, String slug, String name, ZoneId zone, String language, Role role, String personLanguage) {}

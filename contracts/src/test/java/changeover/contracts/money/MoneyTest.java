@@ -77,7 +77,8 @@ class MoneyTest {
         assertEquals("1234.56", Money.ofMinor(123456, "CAD").decimal());
         assertEquals("-0.05", Money.ofMinor(-5, "CAD").decimal());
         assertEquals("0.00", Money.zero(CAD).decimal());
-        assertEquals("2.88", Money.of("1.15", "CAD").times(new BigDecimal("2.5")).decimal());
+        assertEquals(
+                "2.88", Money.of("1.15", "CAD").times(new BigDecimal("2.5")).decimal());
     }
 
     private static void percent(String of, String percent, String expected) {

@@ -31,8 +31,10 @@ final class ExtraVisits {
         List<Window> without = new ArrayList<>();
         for (Window season : changeovers(term, rules)) {
             Optional<VisitDraft> there = drafts.stream()
-                    .filter(draft -> !seasons.containsKey(draft) && draft.window().meets(season))
-                    .min(Comparator.comparing((VisitDraft draft) -> draft.window().days()));
+                    .filter(draft ->
+                            !seasons.containsKey(draft) && draft.window().meets(season))
+                    .min(Comparator.comparing(
+                            (VisitDraft draft) -> draft.window().days()));
             there.ifPresentOrElse(draft -> seasons.put(draft, season), () -> without.add(season));
         }
         List<VisitDraft> all = new ArrayList<>(drafts.stream()

@@ -25,7 +25,11 @@ import java.util.TreeMap;
  * @param parts quantity a year by kind of part, of what is used each time
  */
 public record PlanTrial(
-        int visitsNeeded, VisitPlan visits, int technicianMinutes, int householdMinutes, Map<String, BigDecimal> parts) {
+        int visitsNeeded,
+        VisitPlan visits,
+        int technicianMinutes,
+        int householdMinutes,
+        Map<String, BigDecimal> parts) {
 
     /**
      * @param tasks of the plan, with the cadences it promises; a task that no machine asks for is left out
@@ -40,9 +44,8 @@ public record PlanTrial(
         }
         List<Promise> promises = Promises.in(term, promised, rules);
         VisitPlan plan = VisitPlan.of(promises, sold, term, List.of(), rules);
-        List<Promise> kept = plan.visits().stream()
-                .flatMap(visit -> visit.tasks().stream())
-                .toList();
+        List<Promise> kept =
+                plan.visits().stream().flatMap(visit -> visit.tasks().stream()).toList();
         return new PlanTrial(
                 FewestVisits.touchingAll(technicianWindows(promises)).size(),
                 plan,

@@ -25,5 +25,4 @@ public record PromisedTask(
                 task.outdoorAtLeast() != null,
                 history);
     }
-
 }

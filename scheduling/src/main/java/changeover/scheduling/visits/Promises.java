@@ -42,8 +42,7 @@ public final class Promises {
 
     private static Due warm(Due due, Climate climate) {
         Optional<Season> warm = climate.find(Climate.WARM);
-        return warm
-                .flatMap(season -> season.meeting(due.window()).stream().findFirst())
+        return warm.flatMap(season -> season.meeting(due.window()).stream().findFirst())
                 .flatMap(due.window()::common)
                 .map(window -> new Due(window, within(window, due.on()), due.act()))
                 .orElse(due);

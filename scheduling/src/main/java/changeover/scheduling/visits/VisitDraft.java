@@ -64,11 +64,13 @@ final class VisitDraft {
     /** The days it loses by holding the promise. */
     long narrowedBy(Promise promise) {
         Window without = windowWithout(promise);
-        return without.days() - without.common(promise.window()).map(Window::days).orElse(0L);
+        return without.days()
+                - without.common(promise.window()).map(Window::days).orElse(0L);
     }
 
     boolean worksOn(UUID equipmentId, Promise butFor) {
-        return tasks.stream().anyMatch(task -> !task.equals(butFor) && task.equipmentId().equals(equipmentId));
+        return tasks.stream()
+                .anyMatch(task -> !task.equals(butFor) && task.equipmentId().equals(equipmentId));
     }
 
     /** The same visit with its promises, kept inside a season where it can be. */
@@ -80,9 +82,8 @@ final class VisitDraft {
     }
 
     PlannedVisit planned(List<Promise> order) {
-        List<Promise> sorted = tasks.stream()
-                .sorted(Comparator.comparingInt(order::indexOf))
-                .toList();
+        List<Promise> sorted =
+                tasks.stream().sorted(Comparator.comparingInt(order::indexOf)).toList();
         return new PlannedVisit(pin == null ? null : pin.visitId(), window(), sorted);
     }
 }

@@ -14,5 +14,10 @@ public record VisitEnded(List<Ended> ended) {
 
     /** One visit that ended. */
     public record Ended(
-            UUID visitId, UUID homeId, @Nullable UUID agreementId, VisitEnd how, LocalDate day, @Nullable String why) {}
+            UUID visitId,
+            UUID homeId,
+            @Nullable UUID agreementId,
+            VisitEnd how,
+            LocalDate day,
+            @Nullable String why) {}
 }

@@ -60,7 +60,8 @@ public record VisitPlan(List<PlannedVisit> visits, List<Unkept> unkept, List<Pro
         FitTasks.settle(drafts);
         List<PlannedVisit> visits = drafts.stream()
                 .map(draft -> draft.planned(owed))
-                .sorted(Comparator.comparing((PlannedVisit visit) -> visit.window().from())
+                .sorted(Comparator.comparing(
+                                (PlannedVisit visit) -> visit.window().from())
                         .thenComparing(PlannedVisit::window))
                 .toList();
         return new VisitPlan(visits, unkept, household);

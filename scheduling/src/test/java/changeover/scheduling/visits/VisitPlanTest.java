@@ -60,8 +60,7 @@ class VisitPlanTest {
         eachSmallCase(4_000, (promises, random) -> {
             List<Pin> pins = new ArrayList<>();
             for (int pin = 0; pin < random.nextInt(3); pin++) {
-                pins.add(new Pin(
-                        new UUID(7, pin), FIRST.plusDays(random.nextInt(HORIZON)), random.nextBoolean()));
+                pins.add(new Pin(new UUID(7, pin), FIRST.plusDays(random.nextInt(HORIZON)), random.nextBoolean()));
             }
             VisitPlan plan = VisitPlan.of(promises, HORIZON + 3, term, pins, NO_SEASONS);
             assertSound(plan, promises);
@@ -75,7 +74,8 @@ class VisitPlanTest {
             }
             List<Promise> open = promises.stream()
                     .filter(promise -> pins.stream()
-                            .noneMatch(pin -> pin.takesMore() && promise.window().contains(pin.day())))
+                            .noneMatch(
+                                    pin -> pin.takesMore() && promise.window().contains(pin.day())))
                     .toList();
             VisitPlan exact = VisitPlan.of(promises, pins.size() + fewest(open), term, pins, NO_SEASONS);
             assertTrue(exact.unkept().isEmpty());
@@ -85,9 +85,11 @@ class VisitPlanTest {
 
     @Test
     void theSameQuestionGivesTheSameAnswer() {
-        eachSmallCase(500, (promises, random) -> assertEquals(
-                VisitPlan.of(promises, 4, term, List.of(), SeasonRules.USUAL),
-                VisitPlan.of(promises, 4, term, List.of(), SeasonRules.USUAL)));
+        eachSmallCase(
+                500,
+                (promises, random) -> assertEquals(
+                        VisitPlan.of(promises, 4, term, List.of(), SeasonRules.USUAL),
+                        VisitPlan.of(promises, 4, term, List.of(), SeasonRules.USUAL)));
     }
 
     private interface Check {
