@@ -119,6 +119,11 @@ public final class Typed {
         return number;
     }
 
+    /** A number that may be left out. */
+    public @Nullable BigDecimal numberOrNone(String field, long least, long most) {
+        return raw(field).isEmpty() ? null : number(field, BigDecimal.valueOf(least), BigDecimal.valueOf(most));
+    }
+
     /** An amount of money, not negative, to the cent and below a hundred million. */
     public Money money(String field, Currency currency) {
         BigDecimal amount = number(field, BigDecimal.ZERO, new BigDecimal("99999999.99"));
