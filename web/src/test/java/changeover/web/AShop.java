@@ -70,8 +70,8 @@ public class AShop {
                     LocalDate.of(2026, 1, 5));
             people.add(Membership.begin(shop.owner(), "Odile Roe", slug + "-o@example.com", language, Role.OWNER));
             people.add(Membership.begin(shop.office(), "Basil Fenn", slug + "-b@example.com", language, Role.OFFICE));
-            return people.add(
-                    Membership.begin(shop.technician(), "Mika Tarn", slug + "-t@example.com", language, Role.TECHNICIAN));
+            return people.add(Membership.begin(
+                    shop.technician(), "Mika Tarn", slug + "-t@example.com", language, Role.TECHNICIAN));
         });
         return shop;
     }

@@ -92,7 +92,11 @@ public final class Asked {
     public String oneOf(String member, Set<String> words) {
         String word = text(member, 100);
         if (!word.isEmpty() && !words.contains(word)) {
-            refusals.add(Refusal.of("typed.one-of", Map.of("words", String.join(", ", words.stream().sorted().toList())))
+            refusals.add(Refusal.of(
+                            "typed.one-of",
+                            Map.of(
+                                    "words",
+                                    String.join(", ", words.stream().sorted().toList())))
                     .at(path + member));
             return words.iterator().next();
         }
@@ -125,7 +129,10 @@ public final class Asked {
             refuse("typed.missing", member);
             return least;
         }
-        if (!value.isIntegralNumber() || !value.canConvertToInt() || value.intValue() < least || value.intValue() > most) {
+        if (!value.isIntegralNumber()
+                || !value.canConvertToInt()
+                || value.intValue() < least
+                || value.intValue() > most) {
             refusals.add(Refusal.of("typed.between", Map.of("least", least, "most", most))
                     .at(path + member));
             return least;

@@ -105,9 +105,10 @@ public class PeoplePages {
 
     /** Shown in the answer to the post itself and never again: the password is kept nowhere. */
     private Response shown(String name, String email, String password) {
-        String page = current.run(current.id(), current.person(), () -> Pages.invited(
-                        frames.of(Tab.SHOP), name, email, password)
-                .render());
+        String page = current.run(
+                current.id(),
+                current.person(),
+                () -> Pages.invited(frames.of(Tab.SHOP), name, email, password).render());
         return Response.ok(page).header("Cache-Control", "no-store").build();
     }
 

@@ -41,8 +41,7 @@ import org.jspecify.annotations.Nullable;
 public class ShopPages {
 
     /** One who works here, as a row. */
-    public record Worker(
-            UUID person, String name, String email, String role, List<Ticket> tickets, String lastDay) {}
+    public record Worker(UUID person, String name, String email, String role, List<Ticket> tickets, String lastDay) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
@@ -84,7 +83,9 @@ public class ShopPages {
                     profile.rewrite(facts);
                     return SaidOnce.at("/" + slug + "/shop", "kept");
                 },
-                refusals -> page(Said.again(typed, refusals, frames.locale()), businesses.profile().version()));
+                refusals -> page(
+                        Said.again(typed, refusals, frames.locale()),
+                        businesses.profile().version()));
     }
 
     private TemplateInstance page(Said form, int version) {

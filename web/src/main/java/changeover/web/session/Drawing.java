@@ -22,6 +22,18 @@ final class Drawing {
         return drawing;
     }
 
+    /** A drawing in a line of words or in a table's cell, with one sentence for a reader's aid. */
+    static Drawing small(String classes, String words, double height) {
+        Drawing drawing = new Drawing(0, 0);
+        drawing.svg.append("<svg class=\"draw ").append(classes).append("\" width=\"100%\" height=\"");
+        drawing.svg
+                .append(number(height))
+                .append("\" role=\"img\" aria-label=\"")
+                .append(escaped(words));
+        drawing.svg.append("\">");
+        return drawing;
+    }
+
     /** A drawing of fixed units that scales with its place; the plot begins at {@code left}. */
     static Drawing scaling(
             String classes, String id, String title, String words, double left, double width, double height) {
@@ -180,7 +192,7 @@ final class Drawing {
         return value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
     }
 
-    private static String escaped(String words) {
+    static String escaped(String words) {
         return words.replace("&", "&amp;")
                 .replace("<", "&lt;")
                 .replace(">", "&gt;")

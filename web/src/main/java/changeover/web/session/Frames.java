@@ -1,8 +1,8 @@
 package changeover.web.session;
 
 import changeover.contracts.tenants.Business;
-import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.BusinessProfile;
+import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.tenants.Membership;
 import changeover.contracts.tenants.People;

@@ -23,7 +23,8 @@ public class SaidOnce {
         return path + (path.contains("?") ? "&" : "?") + "said=" + code;
     }
 
-    @Nullable String sentence(Locale locale) {
+    @Nullable
+    String sentence(Locale locale) {
         String code = request.request().getParam("said");
         return code != null && Refusals.knows("said." + code)
                 ? Refusals.sentence(Refusal.of("said." + code), locale)

@@ -21,7 +21,7 @@ import java.util.Locale;
 /** One home's twelve months: every promise a bracket, every visit a string through the brackets it keeps, today a thread. */
 public final class YearBand {
 
-    private static final String CROSS = "<path class=\"l\" d=\"M-4.5 -4.5l9 9M4.5 -4.5l-9 9\"/>";
+    static final String CROSS = "<path class=\"l\" d=\"M-4.5 -4.5l9 9M4.5 -4.5l-9 9\"/>";
     private static final String SMALL_CROSS = "<path class=\"t\" d=\"M-3.5 -3.5l7 7M3.5 -3.5l-7 7\"/>";
 
     private final BandGeometry geometry;

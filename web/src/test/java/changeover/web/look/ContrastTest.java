@@ -18,13 +18,37 @@ class ContrastTest {
 
     private static final Path CSS = Path.of("src/main/resources/META-INF/resources/css");
     private static final List<String> WORDS_ON_GROUNDS = List.of(
-            "ink on sheet", "ink on desk", "ink on field", "quiet on sheet", "quiet on desk", "quiet on field",
-            "stamp on sheet", "red on sheet", "red on field", "red on urgent", "ink on urgent", "sheet on ink",
-            "tag-ink on tag", "tag-quiet on tag", "ink on cool-tint", "ink on heat-tint", "red on heat-tint",
-            "red on cool-tint", "quiet on cool-tint", "quiet on heat-tint");
+            "ink on sheet",
+            "ink on desk",
+            "ink on field",
+            "quiet on sheet",
+            "quiet on desk",
+            "quiet on field",
+            "stamp on sheet",
+            "red on sheet",
+            "red on field",
+            "red on urgent",
+            "ink on urgent",
+            "sheet on ink",
+            "tag-ink on tag",
+            "tag-quiet on tag",
+            "ink on cool-tint",
+            "ink on heat-tint",
+            "red on heat-tint",
+            "red on cool-tint",
+            "quiet on cool-tint",
+            "quiet on heat-tint");
     private static final List<String> MARKS_ON_GROUNDS = List.of(
-            "line on sheet", "line on field", "line on desk", "cool on cool-tint", "heat on heat-tint", "stamp on desk",
-            "tag-edge on sheet", "stamp on cool-tint", "stamp on heat-tint", "line on heat-tint");
+            "line on sheet",
+            "line on field",
+            "line on desk",
+            "cool on cool-tint",
+            "heat on heat-tint",
+            "stamp on desk",
+            "tag-edge on sheet",
+            "stamp on cool-tint",
+            "stamp on heat-tint",
+            "line on heat-tint");
 
     @Test
     void everyPairIsReadable() throws IOException {
@@ -55,7 +79,8 @@ class ContrastTest {
 
     private static Map<String, String[]> colours(String css) {
         Map<String, String[]> colours = new HashMap<>();
-        Matcher pair = Pattern.compile("--([a-z-]+): ?light-dark\\(#([0-9a-f]{3,6}), ?#([0-9a-f]{3,6})\\)").matcher(css);
+        Matcher pair = Pattern.compile("--([a-z-]+): ?light-dark\\(#([0-9a-f]{3,6}), ?#([0-9a-f]{3,6})\\)")
+                .matcher(css);
         while (pair.find()) {
             colours.put(pair.group(1), new String[] {pair.group(2), pair.group(3)});
         }

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import changeover.billing.documents.band.YearTable;
+import changeover.web.session.PromiseStrip;
+import changeover.web.session.QrSquare;
 import changeover.web.session.ReadingScale;
 import changeover.web.session.Said;
 import changeover.web.session.Tab;
@@ -14,6 +16,7 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -58,18 +61,25 @@ class StyleSheetTest {
                 List.of());
         String weeks = WeeksChart.svg(
                 Scene.weeks(), Scene.TODAY, "Hours of visits by week", "Two weeks are over, by 9 and 7 hours.", locale);
-        return Map.of(
-                "frame", Scene.frame(language, theme, Tab.TODAY),
-                "said", said,
-                "band", YearBand.svg(year, locale),
-                "table", YearTable.of(year, locale),
-                "title", french ? "L’année" : "The year",
-                "weeks", weeks,
-                "scale", scale("coil", "16", "22", "18", locale),
-                "scaleoff", scale("amps-scale", "18.8", "22.9", "12.1", locale),
-                "scaleone",
-                        ReadingScale.svg(
-                                "drain", "Pan drain, s", null, new BigDecimal("60"), new BigDecimal("21"), locale));
+        Map<String, Object> data = new HashMap<>();
+        data.put("frame", Scene.frame(language, theme, Tab.TODAY));
+        data.put("said", said);
+        data.put("band", YearBand.svg(year, locale));
+        data.put("table", YearTable.of(year, locale));
+        data.put("title", french ? "L’année" : "The year");
+        data.put("weeks", weeks);
+        data.put("scale", scale("coil", "16", "22", "18", locale));
+        data.put("scaleoff", scale("amps-scale", "18.8", "22.9", "12.1", locale));
+        BigDecimal most = new BigDecimal("60");
+        data.put("scaleone", ReadingScale.svg("drain", "Pan drain, s", null, most, new BigDecimal("21"), locale));
+        data.put("qr", QrSquare.svg("https://example.com/marlow/homes/14-alder", "The house card"));
+        data.put("months", PromiseStrip.months(year, locale));
+        data.put(
+                "strips",
+                year.rows().stream()
+                        .map(row -> PromiseStrip.svg(year, row, row.name()))
+                        .toList());
+        return data;
     }
 
     private static String scale(String id, String low, String high, String reading, Locale locale) {
