@@ -132,7 +132,8 @@ final class InvoiceLedger {
         sum(words.say("invoice.subtotal"), "", sheet.subtotal());
         for (InvoiceSheet.TaxLine tax : sheet.taxes()) {
             String number = tax.number() == null ? "" : tax.number();
-            sum(tax.name() + " " + figures.percent(tax.percent()), number, tax.amount());
+            String percent = tax.percent() == null ? "" : " " + figures.percent(tax.percent());
+            sum(tax.name() + percent, number, tax.amount());
         }
         Money left = sheet.total();
         if (sheet.paid() != null) {

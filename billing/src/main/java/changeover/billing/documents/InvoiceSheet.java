@@ -73,6 +73,14 @@ public record InvoiceSheet(
         public static Must everything() {
             return new Must(true, false, true, true);
         }
+
+        /** What a total, taxes in, asks for; the sums are in the document's own currency. */
+        public static Must forTotal(Money total, boolean taxesDiffer) {
+            BigDecimal sum = total.amount().abs();
+            boolean registrations = sum.compareTo(BigDecimal.valueOf(100)) >= 0;
+            boolean buyer = sum.compareTo(BigDecimal.valueOf(500)) >= 0;
+            return new Must(registrations, taxesDiffer, buyer, buyer);
+        }
     }
 
     /**

@@ -26,6 +26,11 @@ public record Recipient(
         return email != null && ADDRESS.matcher(email.strip()).matches();
     }
 
+    /** The same person in the language of one document. */
+    Recipient in(String documentLanguage) {
+        return new Recipient(customerId, name, email, postal, documentLanguage);
+    }
+
     String address() {
         return email == null ? "" : email.strip();
     }

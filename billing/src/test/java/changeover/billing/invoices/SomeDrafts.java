@@ -12,13 +12,13 @@ import java.util.List;
 import java.util.UUID;
 
 /** Drafts of a plan for one home, for tests: one line an amount. */
-final class SomeDrafts {
+public final class SomeDrafts {
 
-    static final LocalDate DAY = LocalDate.of(2026, 4, 1);
+    public static final LocalDate DAY = LocalDate.of(2026, 4, 1);
 
     private SomeDrafts() {}
 
-    static Draft plan(UUID customer, UUID home, String... amounts) {
+    public static Draft plan(UUID customer, UUID home, String... amounts) {
         List<DraftLine> lines =
                 Arrays.stream(amounts).map(amount -> line(home, amount)).toList();
         return new Draft(

@@ -1,0 +1,91 @@
+package changeover.billing.notices;
+
+import changeover.billing.documents.DayInPaper;
+import changeover.billing.documents.PaperKind;
+import changeover.billing.documents.Wanted;
+import changeover.contracts.tenants.Businesses;
+import changeover.contracts.tenants.Locales;
+import changeover.scheduling.closeout.VisitAmended;
+import changeover.scheduling.closeout.VisitClosed;
+import io.agroal.api.AgroalDataSource;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Observes;
+import jakarta.inject.Inject;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+
+/** The report of a closed visit goes to whoever gets it; after an amendment they get the next version. */
+@ApplicationScoped
+class WhenVisitClosed {
+
+    @Inject
+    Recipients recipients;
+
+    @Inject
+    Outbox outbox;
+
+    @Inject
+    Businesses businesses;
+
+    @Inject
+    AgroalDataSource database;
+
+    void write(@Observes VisitClosed closed) {
+        write(closed, 1, "");
+    }
+
+    void writeAgain(@Observes VisitAmended amended) {
+        String why = one(
+                "select why from amendment where tenant_id = current_tenant() and id = ?::uuid", amended.amendmentId());
+        write(amended.now(), amended.version(), why);
+    }
+
+    private void write(VisitClosed visit, int version, String why) {
+        String home = one(
+                "select street || coalesce(', ' || unit_label, '') from home where tenant_id = current_tenant()"
+                        + " and id = ?::uuid",
+                visit.homeId());
+        String business = businesses.current().name();
+        String phone = businesses.profile().facts().phone();
+        List<NewMessage> messages = new ArrayList<>();
+        for (Recipient reader : recipients.ofReport(visit.homeId(), visit.day())) {
+            String day = DayInPaper.of(visit.day(), Locales.of(reader.language()));
+            String again = version > 1 ? "report.again-" : "report.";
+            LetterText text = LetterText.of(
+                    reader.language(),
+                    again + "subject",
+                    again + "body",
+                    reader.name(),
+                    business,
+                    phone,
+                    Map.of("day", day, "home", home, "why", why));
+            messages.add(new NewMessage(
+                    "report",
+                    visit.visitId(),
+                    version,
+                    visit.homeId(),
+                    reader,
+                    text.subject(),
+                    text.body(),
+                    List.of(new Wanted(PaperKind.REPORT, visit.visitId(), version))));
+        }
+        outbox.write(messages);
+    }
+
+    private String one(String sql, UUID id) {
+        try (var connection = database.getConnection();
+                PreparedStatement select = connection.prepareStatement(sql)) {
+            select.setString(1, id.toString());
+            try (ResultSet row = select.executeQuery()) {
+                return row.next() && row.getString(1) != null ? row.getString(1) : "";
+            }
+        } catch (SQLException cause) {
+            throw new IllegalStateException(cause);
+        }
+    }
+}
