@@ -111,6 +111,9 @@ public interface Messages {
     @Message("{#if count == 1}One answer has to be written again.{#else}{count} answers have to be written again.{/if}")
     String wrong_answers(int count);
 
+    @Message("Go to the first.")
+    String first_wrong();
+
     @Message("may stay empty")
     String may_stay_empty();
 
