@@ -56,8 +56,8 @@ final class Scene {
                 TODAY,
                 theme,
                 Turn.of(SEASONS, LocalDate.of(2026, 1, 1), LocalDate.of(2026, 12, 31)),
-                false,
-                null,
+                theme.equals("night"),
+                theme.equals("night") ? (french ? "La maison est ajoutée." : "The home is added.") : null,
                 "/marlow/today");
     }
 

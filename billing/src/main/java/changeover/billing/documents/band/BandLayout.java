@@ -223,7 +223,7 @@ final class BandLayout {
     }
 
     private double start(LocalDate day) {
-        return clipped(ChronoUnit.DAYS.between(year.begins(), day));
+        return clipped((double) ChronoUnit.DAYS.between(year.begins(), day));
     }
 
     private double middle(LocalDate day) {

@@ -33,7 +33,7 @@ public final class DayWords {
 
     /** "Oct", "oct." */
     public String month(Month month) {
-        return (french() ? SHORT_FRENCH : SHORT_ENGLISH).get(month.ordinal());
+        return (french() ? SHORT_FRENCH : SHORT_ENGLISH).get(month.getValue() - 1);
     }
 
     /** "O" in both languages. */
