@@ -1,5 +1,6 @@
-package changeover.billing.invoices;
+package changeover.billing.payments;
 
+import changeover.billing.invoices.DocumentKind;
 import changeover.contracts.money.Money;
 import java.time.LocalDate;
 import java.util.UUID;
@@ -9,11 +10,12 @@ import org.jspecify.annotations.Nullable;
  * A document in a list.
  *
  * @param label null on a draft
+ * @param homeId null on a joint invoice of several homes
+ * @param street of the work, empty on a joint invoice
  * @param day of issue, or the first day on which a draft may be issued
  * @param dueDay null on a draft
  * @param amount tax included once issued, before tax on a draft
  * @param open what is still to be paid; nought on a draft and on a credit note
- * @param state awaiting (the first visit), draft, open, overdue, paid or credit
  */
 public record InvoiceRow(
         UUID id,
@@ -27,4 +29,4 @@ public record InvoiceRow(
         @Nullable LocalDate dueDay,
         Money amount,
         Money open,
-        String state) {}
+        Standing standing) {}

@@ -1,0 +1,33 @@
+package changeover.billing.payments;
+
+import java.util.Locale;
+
+/** Where a document stands on a day. */
+public enum Standing {
+    /** A draft that may not be asked for before the agreement's first visit. */
+    AWAITING,
+    /** A draft whose lines have no price yet. */
+    UNPRICED,
+    /** A draft on which everything is included: nothing to issue. */
+    NOTHING,
+    /** A draft whose day has not come. */
+    LATER,
+    /** A draft that may be issued. */
+    READY,
+    OPEN,
+    LATE,
+    PAID,
+    CREDIT;
+
+    public static Standing of(String code) {
+        return valueOf(code.toUpperCase(Locale.ROOT));
+    }
+
+    public String code() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    public boolean isDraft() {
+        return compareTo(OPEN) < 0;
+    }
+}
