@@ -1,0 +1,104 @@
+package changeover.contracts.catalogue;
+
+import changeover.contracts.calendar.Changeover;
+import changeover.contracts.calendar.Climate;
+import changeover.contracts.calendar.Season;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
+import jakarta.persistence.Tuple;
+import java.time.MonthDay;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/** The catalogue as the current business has it: what is shipped, its own kinds and tasks, intervals and seasons over it. */
+@ApplicationScoped
+public class OwnCatalogue {
+
+    private static final String OWN = """
+            select 'kind' as what, code, cast(body as text) as body, null as basis, null as source, null as unit
+              from own_kind
+            union all
+            select 'task', code, cast(body as text), null, null, null from own_task
+            union all
+            select 'interval', task_code, cast(cadence as text), basis, source, cast(equipment_id as text)
+              from own_interval
+            union all
+            (select 'season', code, concat_ws('|', from_month, from_day, until_month, until_day), name_en, name_fr,
+              changeover from season order by position, code)
+            union all
+            select 'carry', cast(carry_open_season as text), null, null, null, null from business_profile
+            """;
+
+    @Inject
+    EntityManager rows;
+
+    /** Everything of the business's own, read by one statement. */
+    public record Own(Catalogue catalogue, List<Interval> intervals, SeasonRules seasons) {}
+
+    public Own read() {
+        var kinds = new ArrayList<Kind>();
+        var tasks = new ArrayList<Task>();
+        var intervals = new ArrayList<Interval>();
+        var seasons = new ArrayList<Season>();
+        boolean carries = true;
+        for (Tuple row : own()) {
+            String code = text(row, "code");
+            String body = row.get("body", String.class);
+            switch (text(row, "what")) {
+                case "kind" -> kinds.add(CatalogueJson.read(body, Kind.class));
+                case "task" -> tasks.add(CatalogueJson.read(body, Task.class));
+                case "interval" -> intervals.add(interval(row, code, body));
+                case "season" -> seasons.add(season(row, code, body.split("\\|")));
+                default -> carries = Boolean.parseBoolean(code);
+            }
+        }
+        Climate climate = seasons.isEmpty() ? Climate.cold() : new Climate(seasons);
+        return new Own(
+                Catalogue.shipped().with(kinds, tasks), List.copyOf(intervals), new SeasonRules(climate, carries));
+    }
+
+    public Catalogue catalogue() {
+        return read().catalogue();
+    }
+
+    public List<Interval> intervals() {
+        return read().intervals();
+    }
+
+    public SeasonRules seasons() {
+        return read().seasons();
+    }
+
+    @SuppressWarnings("unchecked")
+    private List<Tuple> own() {
+        return rows.createNativeQuery(OWN, Tuple.class).getResultList();
+    }
+
+    private static Interval interval(Tuple row, String task, String cadence) {
+        String unit = row.get("unit", String.class);
+        return new Interval(
+                task,
+                unit == null ? null : UUID.fromString(unit),
+                Cadence.ofJson(cadence),
+                text(row, "basis"),
+                row.get("source", String.class));
+    }
+
+    private static Season season(Tuple row, String code, String[] days) {
+        @Nullable String changeover = row.get("unit", String.class);
+        return new Season(
+                code,
+                text(row, "basis"),
+                text(row, "source"),
+                MonthDay.of(Integer.parseInt(days[0]), Integer.parseInt(days[1])),
+                MonthDay.of(Integer.parseInt(days[2]), Integer.parseInt(days[3])),
+                changeover == null ? null : Changeover.ofCode(changeover));
+    }
+
+    private static String text(Tuple row, String name) {
+        return row.get(name, String.class);
+    }
+}
