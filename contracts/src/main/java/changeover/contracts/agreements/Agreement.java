@@ -1,8 +1,10 @@
 package changeover.contracts.agreements;
 
+import changeover.contracts.calendar.DayInWords;
 import changeover.contracts.calendar.Term;
 import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Owned;
+import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Wording;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -11,6 +13,7 @@ import jakarta.persistence.Version;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Currency;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -89,30 +92,67 @@ public class Agreement extends Owned {
     @Version
     private int version;
 
-    static Agreement offer(int number, Offer offer) {
-        var agreement = new Agreement();
-        agreement.number = number;
-        agreement.homeId = offer.homeId();
-        agreement.signerId = offer.signerId();
-        agreement.payerId = offer.payerId();
-        agreement.planId = offer.planId();
-        agreement.planCode = offer.plan().code();
-        agreement.planNameEn = offer.plan().name().en();
-        agreement.planNameFr = offer.plan().name().fr();
-        agreement.termFrom = offer.term().from();
-        agreement.termUntil = offer.term().until();
-        agreement.priceMinor = offer.price().minor();
-        agreement.currency = offer.price().currency().getCurrencyCode();
-        agreement.instalments = offer.plan().instalments();
-        agreement.visits = offer.plan().visits();
-        agreement.discountPercent = offer.plan().discountPercent();
-        agreement.includedMinutes = offer.plan().includedMinutes();
-        agreement.coversRepairs = offer.plan().coversRepairs();
-        agreement.language = offer.language();
-        agreement.offeredOn = offer.offeredOn();
-        agreement.validUntil = offer.validUntil();
-        agreement.renewsId = offer.renewsId();
-        return agreement;
+    /** For Hibernate: agreements are written many at a time, by {@link OfferRows}. */
+    protected Agreement() {}
+
+    /**
+     * The customer says yes. A yes after the first day moves the term: nothing was promised before it.
+     *
+     * @param place of the home, {@code CA-QC}
+     */
+    Acceptance accept(Yes yes, String place) {
+        refusal(yes, place).ifPresent(refusal -> {
+            throw refusal.thrown();
+        });
+        if (yes.day().isAfter(termFrom)) {
+            Term moved = Term.ofMonths(yes.day(), term().months());
+            termFrom = moved.from();
+            termUntil = moved.until();
+        }
+        return Acceptance.of(id(), yes);
+    }
+
+    /** Why this yes does not count; empty when it does. */
+    Optional<Refusal> refusal(Yes yes, String place) {
+        if (yes.byName().isBlank()) {
+            return Optional.of(Refusal.of("agreement.who-said-yes").at("byName"));
+        }
+        if (yes.day().isBefore(offeredOn)) {
+            return Optional.of(Refusal.of("agreement.yes-before-offer").at("day"));
+        }
+        if (yes.day().isAfter(validUntil)) {
+            return Optional.of(Refusal.of("agreement.offer-lapsed", Map.of("day", DayInWords.of(validUntil)))
+                    .at("day"));
+        }
+        return SaleRules.refusal(place, yes.channel(), yes.day());
+    }
+
+    AgreementSold.Sold sold(Yes yes) {
+        return new AgreementSold.Sold(
+                id(),
+                homeId,
+                payerId,
+                termFrom,
+                termUntil,
+                price(),
+                instalments,
+                yes.day(),
+                yes.channel(),
+                yes.paidByCard(),
+                language);
+    }
+
+    /** It ends before its term is over: from this day on nothing is promised any more. */
+    Ending end(LocalDate day, String why) {
+        if (why.isBlank()) {
+            throw Refusal.of("agreement.ending-says-why").at("why").thrown();
+        }
+        if (day.isBefore(offeredOn) || !day.isBefore(termUntil)) {
+            throw Refusal.of("agreement.ending-in-term", Map.of("day", DayInWords.of(term().last())))
+                    .at("day")
+                    .thrown();
+        }
+        return Ending.of(id(), day, why.strip());
     }
 
     /** The number that people say: one a business, without meaning. */

@@ -1,12 +1,25 @@
 package changeover.contracts.agreements;
 
+import changeover.contracts.tenants.CurrentTenant;
+import changeover.contracts.tenants.ManyRows;
+import changeover.contracts.words.Refusal;
+import io.agroal.api.AgroalDataSource;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Event;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** The agreements of the current business. */
 @ApplicationScoped
@@ -16,13 +29,129 @@ public class Agreements {
     EntityManager rows;
 
     @Inject
+    AgroalDataSource datasource;
+
+    @Inject
+    CurrentTenant current;
+
+    @Inject
     Event<AgreementSold> sold;
 
     @Inject
     Event<AgreementEnded> ended;
 
+    /** One yes to one offer. */
+    public record Accepting(UUID agreementId, Yes yes) {}
+
+    /** Makes an offer to one home. */
+    public Agreement offer(Offer offer) {
+        UUID id = offerAll(List.of(offer)).getFirst();
+        return find(id).orElseThrow();
+    }
+
+    /** Makes offers, as many as the season has; answers their ids in the same order. */
+    public List<UUID> offerAll(List<Offer> offers) {
+        rows.flush();
+        try (var connection = datasource.getConnection()) {
+            return OfferRows.store(connection, offers, firstNumber(connection));
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the offers could not be stored", cause);
+        }
+    }
+
+    /** Numbers are given one transaction after the other, so that no two agreements have the same. */
+    private int firstNumber(Connection connection) throws SQLException {
+        try (var lock = connection.prepareStatement("select pg_advisory_xact_lock(hashtextextended(?, 78))")) {
+            lock.setString(1, "agreement numbers " + current.id());
+            lock.execute();
+        }
+        try (var ask = connection.prepareStatement("select coalesce(max(number), 0) + 1 from agreement");
+                var row = ask.executeQuery()) {
+            row.next();
+            return row.getInt(1);
+        }
+    }
+
+    /** A customer says yes: the agreement is sold, and the year's visits and invoices are written with it. */
+    public void accept(UUID agreementId, Yes yes) {
+        acceptAll(List.of(new Accepting(agreementId, yes)));
+    }
+
+    /**
+     * Many customers say yes; all of it or nothing.
+     *
+     * @throws changeover.contracts.words.Refused when one of them does not count
+     */
+    public void acceptAll(List<Accepting> said) {
+        Map<UUID, Agreement> agreements =
+                agreements(said.stream().map(Accepting::agreementId).toList());
+        Map<UUID, String> places = places(agreements.values());
+        var acceptances = ManyRows.into(
+                "agreement_acceptance",
+                "agreement_id uuid, day date, by_name text, channel text, paid_by_card boolean");
+        var facts = new ArrayList<AgreementSold.Sold>();
+        for (Accepting accepting : said) {
+            Agreement agreement = agreements.get(accepting.agreementId());
+            if (agreement == null) {
+                throw Refusal.of("agreement.unknown").thrown();
+            }
+            Yes yes = accepting.yes();
+            agreement.accept(yes, places.getOrDefault(agreement.homeId(), ""));
+            acceptances.add(
+                    agreement.id(),
+                    yes.day(),
+                    yes.byName().strip(),
+                    yes.channel().code(),
+                    yes.paidByCard());
+            facts.add(agreement.sold(yes));
+        }
+        rows.flush();
+        store(acceptances);
+        sold.fire(new AgreementSold(facts));
+    }
+
+    /** An agreement ends before its term is over; what was still to come under it falls away. */
+    public void end(UUID agreementId, LocalDate day, String why) {
+        Agreement agreement = find(agreementId).orElseThrow();
+        if (acceptance(agreementId).isEmpty()) {
+            throw Refusal.of("agreement.not-accepted").thrown();
+        }
+        rows.persist(agreement.end(day, why));
+        rows.flush();
+        ended.fire(new AgreementEnded(agreementId, agreement.homeId(), day, why.strip()));
+    }
+
+    private void store(ManyRows many) {
+        try (var connection = datasource.getConnection()) {
+            many.store(connection);
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the acceptances could not be stored", cause);
+        }
+    }
+
+    private Map<UUID, Agreement> agreements(List<UUID> ids) {
+        return all(ids).stream().collect(Collectors.toMap(Agreement::id, Function.identity()));
+    }
+
+    /** Country and region of the homes, as the rules of sale name a place. */
+    private Map<UUID, String> places(Collection<Agreement> agreements) {
+        var places = new HashMap<UUID, String>();
+        rows.createQuery("select id, country, region from Home where id in :homes", Object[].class)
+                .setParameter(
+                        "homes", agreements.stream().map(Agreement::homeId).toList())
+                .getResultStream()
+                .forEach(home -> places.put((UUID) home[0], home[1] + "-" + home[2]));
+        return places;
+    }
+
     public Optional<Agreement> find(UUID id) {
         return Optional.ofNullable(rows.find(Agreement.class, id));
+    }
+
+    public List<Agreement> all(Collection<UUID> ids) {
+        return rows.createQuery("from Agreement where id in :ids order by number", Agreement.class)
+                .setParameter("ids", ids)
+                .getResultList();
     }
 
     public Optional<Acceptance> acceptance(UUID agreementId) {
@@ -37,6 +166,16 @@ public class Agreements {
                 .setParameter("agreement", agreementId)
                 .getResultStream()
                 .findFirst();
+    }
+
+    public AgreementState state(Agreement agreement, LocalDate day) {
+        return AgreementState.on(
+                day,
+                agreement.validUntil(),
+                acceptance(agreement.id()).map(Acceptance::day).orElse(null),
+                ending(agreement.id()).map(Ending::day).orElse(null),
+                agreement.term().from(),
+                agreement.term().until());
     }
 
     /** Those of a home, the newest first. */

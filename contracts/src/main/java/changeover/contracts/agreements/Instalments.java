@@ -3,7 +3,6 @@ package changeover.contracts.agreements;
 import changeover.contracts.calendar.Term;
 import changeover.contracts.money.Money;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -26,14 +25,15 @@ public record Instalments(List<Instalment> all) {
      * @throws IllegalArgumentException for any other count
      */
     public static Instalments of(Money price, int count, Term term) {
-        long months = Math.max(1, ChronoUnit.MONTHS.between(term.from(), term.until()));
+        long months = term.months();
         if (count < 1 || count > months) {
             throw new IllegalArgumentException("instalments: " + count + " in " + months + " months");
         }
         List<Money> amounts = price.split(count);
         List<Instalment> all = new ArrayList<>(count);
         for (int index = 0; index < count; index++) {
-            all.add(new Instalment(index + 1, term.from().plusMonths(months * index / count), amounts.get(index)));
+            all.add(new Instalment(
+                    index + 1, term.from().plusMonths(months * index / count), amounts.get(index)));
         }
         return new Instalments(all);
     }

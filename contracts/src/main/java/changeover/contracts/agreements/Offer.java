@@ -1,6 +1,8 @@
 package changeover.contracts.agreements;
 
 import changeover.contracts.calendar.Term;
+import changeover.contracts.catalogue.Cadence;
+import changeover.contracts.catalogue.Who;
 import changeover.contracts.money.Money;
 import changeover.contracts.plans.PlanFacts;
 import java.math.BigDecimal;
@@ -42,12 +44,12 @@ public record Offer(
      * One task promised for one machine.
      *
      * @param equipmentId null for the home as a whole
-     * @param cadence as JSON: how often it was promised, wherever that came from
-     * @param who household or technician
+     * @param cadence how often it is promised, wherever that comes from
+     * @param minutes planning figure
      * @param basis common practice, or the label, law or agency that the cadence comes from
      */
     public record Promised(
-            @Nullable UUID equipmentId, String taskCode, String cadence, String who, int minutes, String basis) {}
+            @Nullable UUID equipmentId, String taskCode, Cadence cadence, Who who, int minutes, String basis) {}
 
     public record Part(String partKind, BigDecimal quantity) {}
 }

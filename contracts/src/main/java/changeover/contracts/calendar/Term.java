@@ -45,9 +45,16 @@ public record Term(LocalDate from, LocalDate until) {
         return !day.isBefore(from) && day.isBefore(until);
     }
 
+    /** Whole months of the term, at least one; a term clipped to a month's end counts the month it was clipped from. */
+    public int months() {
+        long whole = ChronoUnit.MONTHS.between(from, until);
+        boolean clipped = from.plusMonths(whole + 1).equals(until);
+        return Math.toIntExact(Math.max(1, clipped ? whole + 1 : whole));
+    }
+
     /** The term that begins where this one ends, of as many months. */
     public Term next() {
-        return ofMonths(until, Math.toIntExact(Math.max(1, ChronoUnit.MONTHS.between(from, until))));
+        return ofMonths(until, months());
     }
 
     public Window window() {

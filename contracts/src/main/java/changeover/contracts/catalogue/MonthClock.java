@@ -4,7 +4,6 @@ import changeover.contracts.calendar.Term;
 import changeover.contracts.calendar.Window;
 import changeover.contracts.catalogue.Due.Act;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -38,7 +37,7 @@ final class MonthClock {
     }
 
     static List<Due> times(int times, Term term) {
-        long months = Math.max(1, ChronoUnit.MONTHS.between(term.from(), term.until()));
+        long months = term.months();
         long parts = Math.clamp(Math.round(times * months / 12.0), 1, term.days());
         List<Due> dues = new ArrayList<>();
         for (long part = 0; part < parts; part++) {

@@ -67,6 +67,10 @@ public class Plan extends Owned {
     @OrderBy("partKind")
     private List<PlanPart> parts = new ArrayList<>();
 
+    @OneToMany(mappedBy = "plan", cascade = CascadeType.ALL, orphanRemoval = true)
+    @OrderBy("kind")
+    private List<PlanExtra> extras = new ArrayList<>();
+
     @Version
     private int version;
 
@@ -99,6 +103,7 @@ public class Plan extends Owned {
         coversRepairs = facts.coversRepairs();
         promise(facts.tasks());
         include(facts.parts());
+        charge(facts.extras());
     }
 
     private void promise(List<PlanFacts.Promise> promises) {
@@ -123,6 +128,16 @@ public class Plan extends Owned {
                     .ifPresentOrElse(
                             part -> part.include(one.quantityAYear()),
                             () -> parts.add(PlanPart.of(this, one.partKind(), one.quantityAYear())));
+        }
+    }
+
+    private void charge(List<PlanFacts.Extra> charged) {
+        extras.removeIf(extra -> charged.stream().noneMatch(one -> one.kind().equals(extra.kind())));
+        for (PlanFacts.Extra one : charged) {
+            extras.stream()
+                    .filter(extra -> extra.kind().equals(one.kind()))
+                    .findFirst()
+                    .ifPresentOrElse(extra -> extra.charge(one), () -> extras.add(PlanExtra.of(this, one)));
         }
     }
 
@@ -167,7 +182,8 @@ public class Plan extends Owned {
                         .toList(),
                 parts.stream()
                         .map(part -> new PlanFacts.Included(part.partKind(), part.quantityAYear()))
-                        .toList());
+                        .toList(),
+                extras.stream().map(extra -> extra.facts(currency)).toList());
     }
 
     public String code() {

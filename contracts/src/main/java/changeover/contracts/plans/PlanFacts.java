@@ -1,10 +1,12 @@
 package changeover.contracts.plans;
 
+import changeover.contracts.catalogue.Cadence;
 import changeover.contracts.money.Money;
 import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Wording;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -32,19 +34,40 @@ public record PlanFacts(
         int includedMinutes,
         boolean coversRepairs,
         List<Promise> tasks,
-        List<Included> parts) {
+        List<Included> parts,
+        List<Extra> extras) {
 
     private static final Pattern CODE = Pattern.compile("[a-z0-9][a-z0-9-]{0,39}");
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
 
-    /** A task and, as JSON, how often; null as often as the catalogue says. */
-    public record Promise(String taskCode, @Nullable String cadence) {}
+    /** A task and how often; null as often as the catalogue says. */
+    public record Promise(String taskCode, @Nullable Cadence cadence) {}
 
+    /** Parts that the plan gives without charge. */
     public record Included(String partKind, BigDecimal quantityAYear) {}
+
+    /**
+     * What further machines cost.
+     *
+     * @param included how many machines of the kind the plan's own price holds for
+     * @param price of each further one, a year, before tax
+     */
+    public record Extra(String kind, int included, Money price) {}
 
     public PlanFacts {
         tasks = List.copyOf(tasks);
         parts = List.copyOf(parts);
+        extras = List.copyOf(extras);
+    }
+
+    /** The price of a year for a home with these machines: the plan's own, and what further ones cost. */
+    public Money priceFor(Collection<String> kinds) {
+        Money sum = price;
+        for (Extra extra : extras) {
+            long further = kinds.stream().filter(extra.kind()::equals).count() - extra.included();
+            sum = sum.plus(extra.price().times(Math.max(0, further)));
+        }
+        return sum;
     }
 
     /** A sentence for each field that cannot be so; none when it can. */
@@ -84,6 +107,19 @@ public record PlanFacts(
             if (!seen.add(promise.taskCode())) {
                 refusals.add(Refusal.of("plan.task-twice", Map.of("task", promise.taskCode()))
                         .at("tasks"));
+            }
+        }
+        for (Extra extra : extras) {
+            if (!seen.add("extra " + extra.kind())) {
+                refusals.add(Refusal.of("plan.extra-twice", Map.of("kind", extra.kind()))
+                        .at("extras"));
+            }
+            if (extra.included() < 0
+                    || extra.included() > 1000
+                    || extra.price().isNegative()
+                    || !extra.price().currency().equals(price.currency())) {
+                refusals.add(Refusal.of("plan.extra-price", Map.of("kind", extra.kind()))
+                        .at("extras"));
             }
         }
         for (Included part : parts) {

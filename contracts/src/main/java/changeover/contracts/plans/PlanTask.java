@@ -1,5 +1,6 @@
 package changeover.contracts.plans;
 
+import changeover.contracts.catalogue.Cadence;
 import changeover.contracts.tenants.Owned;
 import jakarta.persistence.Column;
 import jakarta.persistence.ConstraintMode;
@@ -31,17 +32,16 @@ public class PlanTask extends Owned {
 
     private int position;
 
-    static PlanTask of(Plan plan, String taskCode, @Nullable String cadence, int position) {
+    static PlanTask of(Plan plan, String taskCode, @Nullable Cadence cadence, int position) {
         var task = new PlanTask();
         task.plan = plan;
         task.taskCode = taskCode;
-        task.cadence = cadence;
-        task.position = position;
+        task.promise(cadence, position);
         return task;
     }
 
-    void promise(@Nullable String newCadence, int newPosition) {
-        cadence = newCadence;
+    void promise(@Nullable Cadence newCadence, int newPosition) {
+        cadence = newCadence == null ? null : newCadence.json();
         position = newPosition;
     }
 
@@ -49,9 +49,9 @@ public class PlanTask extends Owned {
         return taskCode;
     }
 
-    /** The plan's own cadence as JSON; empty for the catalogue's. */
-    public Optional<String> cadence() {
-        return Optional.ofNullable(cadence);
+    /** The plan's own cadence; empty for the catalogue's. */
+    public Optional<Cadence> cadence() {
+        return Optional.ofNullable(cadence).map(Cadence::ofJson);
     }
 
     public int position() {

@@ -1,5 +1,6 @@
 package changeover.scheduling.visits;
 
+import changeover.contracts.words.Refusal;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Event;
 import jakarta.inject.Inject;
@@ -57,8 +58,34 @@ public class Visits {
         end(visitId, VisitEnd.NOT_KEPT, day, why);
     }
 
+    /** The agreement promises nothing more: its open visits are cancelled, the household's open tasks from that day on go. */
+    void letFall(UUID agreementId, LocalDate day, String why) {
+        List<Visit> open = rows.createQuery(
+                        """
+                        from Visit v where agreementId = :agreement
+                        and not exists (from VisitEnding e where e.visitId = v.id)
+                        """,
+                        Visit.class)
+                .setParameter("agreement", agreementId)
+                .getResultList();
+        open.forEach(visit -> rows.persist(VisitEnding.of(visit.id(), VisitEnd.CANCELLED, day, why)));
+        rows.createNativeQuery(
+                        "delete from household_task where agreement_id = :agreement and done_on is null and due_on >= :day")
+                .setParameter("agreement", agreementId)
+                .setParameter("day", day)
+                .executeUpdate();
+        rows.flush();
+        ended.fire(new VisitEnded(open.stream()
+                .map(visit -> new VisitEnded.Ended(
+                        visit.id(), visit.homeId(), agreementId, VisitEnd.CANCELLED, day, why))
+                .toList()));
+    }
+
     private void end(UUID visitId, VisitEnd how, LocalDate day, @Nullable String why) {
-        Visit visit = find(visitId).orElseThrow();
+        Visit visit = find(visitId).orElseThrow(() -> Refusal.of("visit.unknown").thrown());
+        if (how != VisitEnd.CLOSED && (why == null || why.isBlank())) {
+            throw Refusal.of("visit.ending-says-why").at("why").thrown();
+        }
         rows.persist(VisitEnding.of(visitId, how, day, why));
         rows.flush();
         ended.fire(new VisitEnded(List.of(new VisitEnded.Ended(

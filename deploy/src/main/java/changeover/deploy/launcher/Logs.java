@@ -1,0 +1,18 @@
+package changeover.deploy.launcher;
+
+import java.util.logging.Handler;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+
+/** The launcher speaks in its own lines; the libraries under it keep quiet unless something is wrong. */
+final class Logs {
+    private Logs() {}
+
+    static void quiet() {
+        Logger root = Logger.getLogger("");
+        root.setLevel(Level.SEVERE);
+        for (Handler handler : root.getHandlers()) {
+            handler.setLevel(Level.SEVERE);
+        }
+    }
+}

@@ -1,0 +1,4 @@
+package changeover.scheduling.visits;
+
+/** An agreement's year as the rule lays it out. */
+record PlannedYear(YearToPlan of, VisitPlan plan) {}
