@@ -41,7 +41,7 @@ public class Commands implements QuarkusApplication {
             command.run(rest);
             System.out.flush();
             return 0;
-        } catch (CommandRefused e) {
+        } catch (CommandRefused | IllegalArgumentException e) {
             System.err.println(e.getMessage());
         } catch (Refused e) {
             System.err.println(sentences(e));

@@ -37,6 +37,7 @@ final class ApplicationSettings {
         all.put("QUARKUS_DATASOURCE_LOOKUP_USERNAME", "changeover_lookup");
         all.put("QUARKUS_DATASOURCE_LOOKUP_PASSWORD", secrets.password("changeover_lookup"));
         all.put("QUARKUS_OIDC_AUTH_SERVER_URL", keycloak.realmUrl());
+        all.put("CHANGEOVER_SIGN_IN_ORIGIN", keycloak.url());
         all.put("QUARKUS_OIDC_CLIENT_ID", "changeover-web");
         all.put("QUARKUS_OIDC_CREDENTIALS_SECRET", secrets.password("keycloak-web-client"));
         all.put("QUARKUS_OIDC_TOKEN_STATE_MANAGER_ENCRYPTION_SECRET", secrets.password("session-cookies"));

@@ -10,12 +10,12 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** What the kernel says about processes: a dead one that nobody has collected yet does not count as alive. */
-final class Kernel {
+public final class Kernel {
     private static final Path PROC = Path.of("/proc");
 
     private Kernel() {}
 
-    static boolean alive(long pid) {
+    public static boolean alive(long pid) {
         try {
             String stat = Files.readString(PROC.resolve(pid + "/stat"));
             char state = stat.charAt(stat.lastIndexOf(')') + 2);

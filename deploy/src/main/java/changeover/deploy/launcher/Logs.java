@@ -5,10 +5,10 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 
 /** The launcher speaks in its own lines; the libraries under it keep quiet unless something is wrong. */
-final class Logs {
+public final class Logs {
     private Logs() {}
 
-    static void quiet() {
+    public static void quiet() {
         Logger root = Logger.getLogger("");
         root.setLevel(Level.SEVERE);
         for (Handler handler : root.getHandlers()) {

@@ -1,0 +1,60 @@
+package changeover.deploy.admin;
+
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.List;
+
+/** Tries every invariant that data can break, over all businesses. */
+final class CheckCommand implements AdminCommand {
+    @Override
+    public String words() {
+        return "check";
+    }
+
+    @Override
+    public String help() {
+        return """
+                Tries every invariant that data can break, over all businesses, and prints a line for each.
+                  deploy/admin check""";
+    }
+
+    @Override
+    public int run(Running running, List<String> rest) throws SQLException {
+        if (!rest.isEmpty()) {
+            throw new Refusing("check takes no words.");
+        }
+        boolean well = true;
+        try (Connection owner = running.connect("owner")) {
+            for (Invariant invariant : Invariants.all()) {
+                if (exists(owner, invariant.table())) {
+                    well &= holds(owner, invariant);
+                }
+            }
+        }
+        System.out.println("check all " + (well ? "ok" : "FAIL"));
+        return well ? 0 : 1;
+    }
+
+    private static boolean exists(Connection owner, String table) throws SQLException {
+        try (PreparedStatement ask = owner.prepareStatement("select to_regclass(?) is not null")) {
+            ask.setString(1, table);
+            try (ResultSet row = ask.executeQuery()) {
+                return row.next() && row.getBoolean(1);
+            }
+        }
+    }
+
+    private static boolean holds(Connection owner, Invariant invariant) throws SQLException {
+        try (Statement statement = owner.createStatement();
+                ResultSet row = statement.executeQuery(invariant.sql())) {
+            row.next();
+            boolean holds = row.getLong(2) == 0;
+            System.out.println("check %s %s rows=%d bad=%d"
+                    .formatted(invariant.name(), holds ? "ok" : "FAIL", row.getLong(1), row.getLong(2)));
+            return holds;
+        }
+    }
+}

@@ -1,0 +1,37 @@
+package changeover.deploy.admin;
+
+import java.util.List;
+
+/** What was promised: homes that somebody answers for, agreements whose year was planned and whose price was written down to the cent. */
+final class PromiseInvariants {
+    static final List<Invariant> ALL = List.of(
+            new Invariant("equipment-owned", "equipment", """
+                    select count(*), count(*) filter (where (home_id is null) = (building_id is null)) from equipment"""),
+            new Invariant("homes-answered-for", "home_part", """
+                    select count(*), count(*) filter (where not exists (
+                        select 1 from home_part p where p.tenant_id = h.tenant_id and p.home_id = h.id and p.part = 'pays'))
+                      from home h"""),
+            new Invariant("agreements-planned", "year_planned", """
+                    select count(*), count(*) filter (where y.id is null or y.visits <> (
+                        select count(*) from visit v
+                         where v.tenant_id = a.tenant_id and v.agreement_id = a.agreement_id and v.kind = 'plan'))
+                      from agreement_acceptance a
+                      left join year_planned y on y.tenant_id = a.tenant_id and y.agreement_id = a.agreement_id"""),
+            new Invariant("plan-price-billed", "invoice", """
+                    select count(*), count(*) filter (where a.price_minor > 0 and a.price_minor <> (
+                        select coalesce(sum(i.subtotal_minor), 0) from invoice i
+                         where i.tenant_id = a.tenant_id and i.agreement_id = a.id and i.kind = 'plan'))
+                      from agreement a
+                      join agreement_acceptance y on y.tenant_id = a.tenant_id and y.agreement_id = a.id
+                     where not exists (
+                        select 1 from agreement_ending e where e.tenant_id = a.tenant_id and e.agreement_id = a.id)"""),
+            new Invariant("terms-apart", "agreement_acceptance", """
+                    select count(*), count(*) filter (where exists (
+                        select 1 from agreement b join agreement_acceptance yb
+                            on yb.tenant_id = b.tenant_id and yb.agreement_id = b.id
+                         where b.tenant_id = a.tenant_id and b.renews_id = a.id and b.term_from < a.term_until))
+                      from agreement a
+                      join agreement_acceptance y on y.tenant_id = a.tenant_id and y.agreement_id = a.id"""));
+
+    private PromiseInvariants() {}
+}

@@ -1,0 +1,47 @@
+package changeover.deploy.admin;
+
+import java.util.List;
+
+/** What happened: no visit without work, no closing by halves, every operation in its place, every part from somewhere. */
+final class VisitInvariants {
+    static final List<Invariant> ALL = List.of(
+            new Invariant("visits-have-tasks", "visit_task", """
+                    select count(*), count(*) filter (where not exists (
+                        select 1 from visit_task t where t.tenant_id = v.tenant_id and t.visit_id = v.id))
+                      from visit v where v.kind = 'plan'"""),
+            new Invariant("tasks-say-why", "visit_task", """
+                    select count(*), count(*) filter (where trim(reason_en) = '' or trim(reason_fr) = '') from visit_task"""),
+            new Invariant("closings-whole", "closure", """
+                    select count(*), count(*) filter (where c.id is null or e.id is null or e.how <> 'closed')
+                      from closure c
+                      full join (select * from visit_ending where how = 'closed') e
+                        on e.tenant_id = c.tenant_id and e.visit_id = c.visit_id"""),
+            new Invariant("closed-tasks-answered", "task_outcome", """
+                    select count(*), count(*) filter (where o.id is null)
+                      from closure c
+                      join visit_task t on t.tenant_id = c.tenant_id and t.visit_id = c.visit_id
+                      left join task_outcome o on o.tenant_id = t.tenant_id and o.visit_task_id = t.id"""),
+            new Invariant("ended-visits-free", "appointment", """
+                    select count(*), count(*) filter (where e.how <> 'closed')
+                      from appointment a
+                      left join visit_ending e on e.tenant_id = a.tenant_id and e.visit_id = a.visit_id"""),
+            new Invariant("operations-once", "operation", """
+                    select coalesce(sum(n), 0), count(*) filter (where last <> n or first <> 1)
+                      from (select count(*) as n, max(place) as last, min(place) as first
+                              from operation where state = 'taken' group by tenant_id, visit_id) o"""),
+            new Invariant("parts-moved", "part_used", """
+                    select count(*), count(*) filter (where p.quantity <> coalesce((
+                        select -sum(m.quantity) from stock_movement m
+                         where m.tenant_id = p.tenant_id and m.visit_id = p.visit_id and m.part_code = p.part_code
+                           and m.kind in ('use', 'return')), 0))
+                      from (select tenant_id, visit_id, part_code, sum(quantity) as quantity
+                              from part_used group by 1, 2, 3) p"""),
+            new Invariant("moves-balance", "stock_movement", """
+                    select coalesce(sum(n), 0), count(*) filter (where total <> 0)
+                      from (select count(*) as n, sum(quantity) as total
+                              from stock_movement where kind = 'move' group by tenant_id, operation_id, part_code) m"""),
+            new Invariant("photos-whole", "photo_bytes", """
+                    select count(*), count(*) filter (where encode(sha256(bytes), 'hex') <> kept_sha256) from photo_bytes"""));
+
+    private VisitInvariants() {}
+}
