@@ -129,7 +129,8 @@ public class Shop {
             equipment.addToHome(
                     home.id(),
                     new Equipment.Facts(
-                            null, kind, kind, null, null, null, null, null, null, null, null, null, Map.of(), Map.of()));
+                            null, kind, kind, null, null, null, null, null, null, null, null, null, Map.of(),
+                            Map.of()));
         }
         return home.id();
     }
@@ -145,7 +146,9 @@ public class Shop {
                 1,
                 0,
                 false,
-                TASKS.stream().map(task -> new PlanFacts.Promise(task.code(), null)).toList(),
+                TASKS.stream()
+                        .map(task -> new PlanFacts.Promise(task.code(), null))
+                        .toList(),
                 List.of(),
                 List.of()));
         plan.putOnSale(OPENED);

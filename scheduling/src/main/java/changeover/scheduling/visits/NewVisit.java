@@ -1,6 +1,7 @@
 package changeover.scheduling.visits;
 
 import changeover.contracts.calendar.Window;
+import changeover.contracts.words.Wording;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -10,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param agreementId the agreement it falls under, null when none does
  * @param answersId the visit whose open matter it answers
+ * @param minutes planned minutes on site; nought for the sum of its tasks
  * @param tasks its checklist; may be empty for a look at a trouble
  */
 public record NewVisit(
@@ -27,5 +29,5 @@ public record NewVisit(
     }
 
     /** A line of its checklist: a task of the catalogue on one machine, and why it is there. */
-    public record NewTask(@Nullable UUID equipmentId, String taskCode, String reasonEn, String reasonFr) {}
+    public record NewTask(@Nullable UUID equipmentId, String taskCode, Wording reason) {}
 }

@@ -1,6 +1,7 @@
 package changeover.scheduling.visits;
 
 import changeover.contracts.calendar.Window;
+import changeover.contracts.tenants.Ids;
 import changeover.contracts.tenants.OwnedWithGivenId;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -44,14 +45,14 @@ public class Visit extends OwnedWithGivenId {
     }
 
     /** A visit that no plan promised: somebody rang, or an earlier visit left something open. */
-    static Visit beyondThePlan(UUID id, NewVisit facts) {
-        var visit = new Visit(id);
+    static Visit beyondThePlan(NewVisit facts, int minutes) {
+        var visit = new Visit(Ids.next());
         visit.homeId = facts.homeId();
         visit.agreementId = facts.agreementId();
         visit.kind = facts.kind().code();
         visit.windowFrom = facts.window().from();
         visit.windowUntil = facts.window().until();
-        visit.minutes = facts.minutes();
+        visit.minutes = minutes;
         visit.answersId = facts.answersId();
         visit.note = facts.note();
         return visit;

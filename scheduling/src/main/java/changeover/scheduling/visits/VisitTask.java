@@ -1,6 +1,8 @@
 package changeover.scheduling.visits;
 
 import changeover.contracts.calendar.Window;
+import changeover.contracts.catalogue.Task;
+import changeover.contracts.tenants.Ids;
 import changeover.contracts.tenants.OwnedWithGivenId;
 import changeover.contracts.words.Wording;
 import jakarta.persistence.Column;
@@ -68,6 +70,31 @@ public class VisitTask extends OwnedWithGivenId {
     private int position;
 
     protected VisitTask() {}
+
+    private VisitTask(UUID id) {
+        super(id);
+    }
+
+    /** A line of a visit that no plan promised. */
+    static VisitTask of(Visit visit, Task task, NewVisit.NewTask facts, Optional<String> body, int position) {
+        var line = new VisitTask(Ids.next());
+        line.visitId = visit.id();
+        line.equipmentId = facts.equipmentId();
+        line.taskCode = task.code();
+        line.wordingEn = task.wording().en();
+        line.wordingFr = task.wording().fr();
+        line.who = task.who().code();
+        line.ticket = task.ticket().kind().orElse(null);
+        line.minutes = task.minutes();
+        line.dueFrom = visit.window().from();
+        line.dueUntil = visit.window().until();
+        line.reasonEn = facts.reason().en();
+        line.reasonFr = facts.reason().fr();
+        line.basis = task.basis();
+        line.body = body.orElse(null);
+        line.position = position;
+        return line;
+    }
 
     public UUID visitId() {
         return visitId;

@@ -1,5 +1,8 @@
 package changeover.scheduling.visits;
 
+import changeover.contracts.catalogue.Catalogue;
+import changeover.contracts.catalogue.OwnCatalogue;
+import changeover.contracts.catalogue.Task;
 import changeover.contracts.words.Refusal;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Event;
@@ -19,7 +22,29 @@ public class Visits {
     EntityManager rows;
 
     @Inject
+    OwnCatalogue trade;
+
+    @Inject
     Event<VisitEnded> ended;
+
+    /** Makes a visit that no plan promised, with its checklist. */
+    public Visit make(NewVisit facts) {
+        Catalogue catalogue = trade.catalogue();
+        int minutes = facts.minutes() > 0
+                ? facts.minutes()
+                : facts.tasks().stream()
+                        .mapToInt(task -> catalogue.task(task.taskCode()).minutes())
+                        .sum();
+        Visit visit = Visit.beyondThePlan(facts, minutes);
+        rows.persist(visit);
+        int position = 0;
+        for (NewVisit.NewTask task : facts.tasks()) {
+            Task known = catalogue.task(task.taskCode());
+            rows.persist(VisitTask.of(visit, known, task, YearRows.body(known), position++));
+        }
+        rows.flush();
+        return visit;
+    }
 
     public Optional<Visit> find(UUID id) {
         return Optional.ofNullable(rows.find(Visit.class, id));
@@ -60,12 +85,10 @@ public class Visits {
 
     /** The agreement promises nothing more: its open visits are cancelled, the household's open tasks from that day on go. */
     void letFall(UUID agreementId, LocalDate day, String why) {
-        List<Visit> open = rows.createQuery(
-                        """
+        List<Visit> open = rows.createQuery("""
                         from Visit v where agreementId = :agreement
                         and not exists (from VisitEnding e where e.visitId = v.id)
-                        """,
-                        Visit.class)
+                        """, Visit.class)
                 .setParameter("agreement", agreementId)
                 .getResultList();
         open.forEach(visit -> rows.persist(VisitEnding.of(visit.id(), VisitEnd.CANCELLED, day, why)));
@@ -76,13 +99,14 @@ public class Visits {
                 .executeUpdate();
         rows.flush();
         ended.fire(new VisitEnded(open.stream()
-                .map(visit -> new VisitEnded.Ended(
-                        visit.id(), visit.homeId(), agreementId, VisitEnd.CANCELLED, day, why))
+                .map(visit ->
+                        new VisitEnded.Ended(visit.id(), visit.homeId(), agreementId, VisitEnd.CANCELLED, day, why))
                 .toList()));
     }
 
     private void end(UUID visitId, VisitEnd how, LocalDate day, @Nullable String why) {
-        Visit visit = find(visitId).orElseThrow(() -> Refusal.of("visit.unknown").thrown());
+        Visit visit =
+                find(visitId).orElseThrow(() -> Refusal.of("visit.unknown").thrown());
         if (how != VisitEnd.CLOSED && (why == null || why.isBlank())) {
             throw Refusal.of("visit.ending-says-why").at("why").thrown();
         }

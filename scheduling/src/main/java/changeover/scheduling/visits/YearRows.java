@@ -26,8 +26,7 @@ import java.util.UUID;
  */
 final class YearRows {
 
-    private static final String TASKS =
-            """
+    private static final String TASKS = """
             insert into visit_task (visit_id, equipment_id, task_code, wording_en, wording_fr, who, ticket, minutes,
               due_from, due_until, act, reason_en, reason_fr, basis, body, position)
             select (?::uuid[])[l.visit], (?::uuid[])[l.unit], s.task_code, s.wording_en, s.wording_fr, 'technician',
@@ -38,6 +37,13 @@ final class YearRows {
               ticket, minutes, due_from, due_until, act, reason_en, reason_fr, basis, body, number)
               on s.number = l.shared
             """;
+
+    /** The task of a visit that the plan sells and for which nothing is promised. */
+    private static final String LOOK_OVER = "visit-look-over";
+
+    private static final Wording NOTHING_ELSE = new Wording(
+            "Your plan gives this visit; nothing else falls due at it.",
+            "Votre forfait comprend cette visite ; rien d’autre n’y est prévu.");
 
     /** What lines of many visits have in common. */
     private record Shared(Task task, String basis, int minutes, Due due, Wording reason) {
@@ -84,6 +90,15 @@ final class YearRows {
         for (PlannedVisit visit : year.plan().visits()) {
             UUID id = Ids.next();
             visits.add(id);
+            int position = 0;
+            int minutes = visit.minutes();
+            Task lookOver =
+                    visit.tasks().isEmpty() ? catalogue.findTask(LOOK_OVER).orElse(null) : null;
+            if (lookOver != null) {
+                minutes = lookOver.minutes();
+                Due any = new Due(visit.window(), visit.window().from(), Due.Act.DO);
+                line(0, new Shared(lookOver, lookOver.basis(), minutes, any, NOTHING_ELSE), position++);
+            }
             visitRows.add(
                     id,
                     home,
@@ -91,10 +106,9 @@ final class YearRows {
                     VisitKind.PLAN.code(),
                     visit.window().from(),
                     visit.window().until(),
-                    visit.minutes());
-            int position = 0;
+                    minutes);
             for (Promise promise : visit.tasks()) {
-                line(year.of(), visits.size(), promise, position++);
+                line(unit(promise.equipmentId()), shared(year.of(), promise), position++);
             }
             lines += position;
         }
@@ -127,16 +141,26 @@ final class YearRows {
                     unkept.why().fr());
         }
         plannedRows.add(
-                agreement, year.plan().visits().size(), lines, year.plan().unkept().size());
+                agreement,
+                year.plan().visits().size(),
+                lines,
+                year.plan().unkept().size());
     }
 
-    private void line(YearToPlan year, int visit, Promise promise, int position) {
+    private Shared shared(YearToPlan year, Promise promise) {
         Task task = catalogue.task(promise.taskCode());
-        lineVisit.add(visit);
-        lineUnit.add(units.computeIfAbsent(promise.equipmentId(), _ -> units.size() + 1));
-        lineShared.add(shared.computeIfAbsent(
-                new Shared(task, year.basis(promise, task), promise.minutes(), promise.due(), promise.reason()),
-                _ -> shared.size() + 1));
+        return new Shared(task, year.basis(promise, task), promise.minutes(), promise.due(), promise.reason());
+    }
+
+    private int unit(UUID equipment) {
+        return units.computeIfAbsent(equipment, _ -> units.size() + 1);
+    }
+
+    /** A line of the visit added last; unit 0 is the home as a whole. */
+    private void line(int unit, Shared said, int position) {
+        lineVisit.add(visits.size());
+        lineUnit.add(unit);
+        lineShared.add(shared.computeIfAbsent(said, _ -> shared.size() + 1));
         linePosition.add(position);
     }
 
@@ -178,7 +202,11 @@ final class YearRows {
         text(insert, 7, tasks.stream().map(Task::code).toList());
         text(insert, 8, tasks.stream().map(task -> task.wording().en()).toList());
         text(insert, 9, tasks.stream().map(task -> task.wording().fr()).toList());
-        optional(insert, 10, "text", tasks.stream().map(task -> task.ticket().kind()).toList());
+        optional(
+                insert,
+                10,
+                "text",
+                tasks.stream().map(task -> task.ticket().kind()).toList());
         array(insert, 11, "int4", all.stream().map(Shared::minutes).toList());
         days(insert, 12, all.stream().map(one -> one.due().window().from()).toList());
         days(insert, 13, all.stream().map(one -> one.due().window().until()).toList());
@@ -186,12 +214,13 @@ final class YearRows {
         text(insert, 15, all.stream().map(one -> one.reason().en()).toList());
         text(insert, 16, all.stream().map(one -> one.reason().fr()).toList());
         text(insert, 17, all.stream().map(Shared::basis).toList());
-        optional(insert, 18, "jsonb", tasks.stream().map(this::body).toList());
+        optional(insert, 18, "jsonb", tasks.stream().map(YearRows::body).toList());
     }
 
     /** A task that the business wrote itself is copied whole; a shipped one is found by its code. */
-    private Optional<String> body(Task task) {
-        boolean shipped = Catalogue.shipped().findTask(task.code()).filter(task::equals).isPresent();
+    static Optional<String> body(Task task) {
+        boolean shipped =
+                Catalogue.shipped().findTask(task.code()).filter(task::equals).isPresent();
         return shipped ? Optional.empty() : Optional.of(CatalogueJson.write(task));
     }
 
@@ -208,7 +237,9 @@ final class YearRows {
         insert.setArray(
                 at,
                 insert.getConnection()
-                        .createArrayOf(type, values.stream().map(value -> value.orElse(null)).toArray()));
+                        .createArrayOf(
+                                type,
+                                values.stream().map(value -> value.orElse(null)).toArray()));
     }
 
     private static void array(PreparedStatement insert, int at, String type, List<?> values) throws SQLException {

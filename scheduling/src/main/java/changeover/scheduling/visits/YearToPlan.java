@@ -13,12 +13,7 @@ import java.util.UUID;
  * @param bases what a cadence rests on, where it is not the catalogue's
  */
 record YearToPlan(
-        UUID agreementId,
-        UUID homeId,
-        Term term,
-        int visits,
-        List<PromisedTask> tasks,
-        Map<UnitTask, String> bases) {
+        UUID agreementId, UUID homeId, Term term, int visits, List<PromisedTask> tasks, Map<UnitTask, String> bases) {
 
     /** One task on one machine. */
     record UnitTask(UUID unit, String task) {}

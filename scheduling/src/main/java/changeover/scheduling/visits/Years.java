@@ -51,8 +51,7 @@ public class Years implements CanItBeKept {
         return written;
     }
 
-    private static void write(Connection connection, List<YearToPlan> years, OwnCatalogue.Own own)
-            throws SQLException {
+    private static void write(Connection connection, List<YearToPlan> years, OwnCatalogue.Own own) throws SQLException {
         var rows = new YearRows(own.catalogue());
         for (YearToPlan year : years) {
             rows.add(planned(year, own.seasons()));
@@ -67,12 +66,10 @@ public class Years implements CanItBeKept {
     }
 
     @Override
-    public OfferForecast forecast(
-            @Nullable UUID homeId, Term term, int visits, List<Offer.Promised> promises) {
+    public OfferForecast forecast(@Nullable UUID homeId, Term term, int visits, List<Offer.Promised> promises) {
         OwnCatalogue.Own own = trade.read();
         try (var connection = datasource.getConnection()) {
-            List<PromisedTask> tasks =
-                    new YearsToPlan(connection, own.catalogue()).asOffered(homeId, term, promises);
+            List<PromisedTask> tasks = new YearsToPlan(connection, own.catalogue()).asOffered(homeId, term, promises);
             return Forecast.of(term, visits, tasks, own);
         } catch (SQLException cause) {
             throw new IllegalStateException("the past of the home could not be read", cause);

@@ -19,8 +19,7 @@ import org.jspecify.annotations.Nullable;
 @ApplicationScoped
 public class YearsOfHomes {
 
-    private static final String VISITS =
-            """
+    private static final String VISITS = """
             select v.id, v.agreement_id, v.kind, v.window_from, v.window_until, v.minutes, v.note, e.how, e.why,
               coalesce(e.day, a.day) as day, a.starts, a.technician_id, m.name as technician
             from visit v
@@ -32,8 +31,7 @@ public class YearsOfHomes {
             order by coalesce(e.day, a.day, v.window_until), v.id
             """;
 
-    private static final String TASKS =
-            """
+    private static final String TASKS = """
             select t.id, t.visit_id, t.equipment_id, q.name as machine, t.task_code, t.wording_en, t.wording_fr,
               t.reason_en, t.reason_fr, t.basis, t.due_from, t.due_until, t.act, t.ticket, t.minutes
             from visit_task t
@@ -42,8 +40,7 @@ public class YearsOfHomes {
             order by t.visit_id, t.position, t.id
             """;
 
-    private static final String HOUSEHOLD =
-            """
+    private static final String HOUSEHOLD = """
             select k.id, k.equipment_id, q.name as machine, k.task_code, k.wording_en, k.wording_fr, k.act, k.due_on,
               k.done_on, k.done_by
             from household_task k
@@ -52,8 +49,7 @@ public class YearsOfHomes {
             order by k.due_on, k.id
             """;
 
-    private static final String UNKEPT =
-            """
+    private static final String UNKEPT = """
             select u.equipment_id, q.name as machine, u.task_code, u.wording_en, u.wording_fr, u.due_from, u.due_until,
               u.why_en, u.why_fr
             from unkept_promise u
@@ -102,7 +98,9 @@ public class YearsOfHomes {
         return tuples(rows.createNativeQuery(TASKS, Tuple.class)
                         .setParameter(
                                 "visits",
-                                visits.stream().map(row -> row.get("id", UUID.class)).toList())
+                                visits.stream()
+                                        .map(row -> row.get("id", UUID.class))
+                                        .toList())
                         .getResultList())
                 .stream()
                 .collect(Collectors.groupingBy(row -> row.get("visit_id", UUID.class)));
@@ -140,8 +138,7 @@ public class YearsOfHomes {
                 tasks.stream().map(YearsOfHomes::line).toList());
     }
 
-    private static Standing standing(
-            @Nullable String how, @Nullable LocalDate day, Window window, LocalDate today) {
+    private static Standing standing(@Nullable String how, @Nullable LocalDate day, Window window, LocalDate today) {
         if (how != null) {
             return switch (VisitEnd.ofCode(how)) {
                 case CLOSED -> Standing.CLOSED;

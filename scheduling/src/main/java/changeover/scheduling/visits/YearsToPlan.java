@@ -27,30 +27,26 @@ import org.jspecify.annotations.Nullable;
  */
 final class YearsToPlan {
 
-    private static final String AGREEMENTS =
-            """
+    private static final String AGREEMENTS = """
             select a.id, a.home_id, a.term_from, a.term_until, a.visits from agreement a
              where a.id = any (?::uuid[]) and not exists (
                select from year_planned y where y.tenant_id = a.tenant_id and y.agreement_id = a.id)
              order by a.number
             """;
 
-    private static final String PROMISES =
-            """
+    private static final String PROMISES = """
             select agreement_id, equipment_id, task_code, cadence, who, minutes, basis from agreement_promise
              where agreement_id = any (?::uuid[]) order by agreement_id, position
             """;
 
-    private static final String LAST_DONE =
-            """
+    private static final String LAST_DONE = """
             select h.equipment_id, h.task_code, max(h.day) from unit_history h
              where h.equipment_id in (select equipment_id from agreement_unit where agreement_id = any (?::uuid[]))
              group by 1, 2
             """;
 
     /** Windows that an earlier agreement of the home promised and has not let fall. */
-    private static final String PROMISED =
-            """
+    private static final String PROMISED = """
             select a.id, t.equipment_id, t.task_code, t.due_from, t.due_until
               from agreement a
               join visit v on v.tenant_id = a.tenant_id and v.home_id = a.home_id and v.agreement_id <> a.id
@@ -60,14 +56,12 @@ final class YearsToPlan {
                and (e.id is null or e.how = 'closed')
             """;
 
-    private static final String LAST_DONE_AT_HOME =
-            """
+    private static final String LAST_DONE_AT_HOME = """
             select h.equipment_id, h.task_code, max(h.day) from unit_history h
              where h.home_id = any (?::uuid[]) and h.equipment_id is not null group by 1, 2
             """;
 
-    private static final String PROMISED_AT_HOME =
-            """
+    private static final String PROMISED_AT_HOME = """
             select t.equipment_id, t.task_code, t.due_from, t.due_until
               from visit v
               join visit_task t on t.tenant_id = v.tenant_id and t.visit_id = v.id
@@ -91,12 +85,21 @@ final class YearsToPlan {
     /** Those of the agreements whose year was not planned yet, by number. */
     List<YearToPlan> of(Collection<UUID> agreementIds) throws SQLException {
         var open = new ArrayList<YearToPlan>();
-        read(AGREEMENTS, agreementIds, row -> open.add(new YearToPlan(
-                uuid(row, 1), uuid(row, 2), new Term(day(row, 3), day(row, 4)), row.getInt(5), List.of(), Map.of())));
+        read(
+                AGREEMENTS,
+                agreementIds,
+                row -> open.add(new YearToPlan(
+                        uuid(row, 1),
+                        uuid(row, 2),
+                        new Term(day(row, 3), day(row, 4)),
+                        row.getInt(5),
+                        List.of(),
+                        Map.of())));
         if (open.isEmpty()) {
             return List.of();
         }
-        Map<UUID, Drawn> drawn = promises(open.stream().map(YearToPlan::agreementId).toList());
+        Map<UUID, Drawn> drawn =
+                promises(open.stream().map(YearToPlan::agreementId).toList());
         return open.stream()
                 .map(year -> {
                     Drawn of = drawn.getOrDefault(year.agreementId(), Drawn.NOTHING);
@@ -115,9 +118,12 @@ final class YearsToPlan {
         Map<UnitTask, LocalDate> lastDone = new HashMap<>();
         read(LAST_DONE, ids, row -> lastDone.put(new UnitTask(uuid(row, 1), row.getString(2)), day(row, 3)));
         Map<Earlier, List<Window>> promised = new HashMap<>();
-        read(PROMISED, ids, row -> promised
-                .computeIfAbsent(new Earlier(uuid(row, 1), uuid(row, 2), row.getString(3)), _ -> new ArrayList<>())
-                .add(new Window(day(row, 4), day(row, 5))));
+        read(
+                PROMISED,
+                ids,
+                row -> promised.computeIfAbsent(
+                                new Earlier(uuid(row, 1), uuid(row, 2), row.getString(3)), _ -> new ArrayList<>())
+                        .add(new Window(day(row, 4), day(row, 5))));
         Map<UUID, Drawn> drawn = new HashMap<>();
         read(PROMISES, ids, row -> {
             UUID agreement = uuid(row, 1);
@@ -141,8 +147,10 @@ final class YearsToPlan {
         Map<UnitTask, LocalDate> lastDone = new HashMap<>();
         Map<UnitTask, List<Window>> promised = new HashMap<>();
         if (homeId != null) {
-            read(LAST_DONE_AT_HOME, List.of(homeId), row -> lastDone.put(
-                    new UnitTask(uuid(row, 1), row.getString(2)), day(row, 3)));
+            read(
+                    LAST_DONE_AT_HOME,
+                    List.of(homeId),
+                    row -> lastDone.put(new UnitTask(uuid(row, 1), row.getString(2)), day(row, 3)));
             read(PROMISED_AT_HOME, List.of(homeId), row -> {
                 if (day(row, 4).isAfter(term.from().minusDays(400))) {
                     promised.computeIfAbsent(new UnitTask(uuid(row, 1), row.getString(2)), _ -> new ArrayList<>())

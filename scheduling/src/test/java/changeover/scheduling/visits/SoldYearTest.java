@@ -59,7 +59,7 @@ class SoldYearTest {
         assertEquals(List.of(expected), said);
     }
 
-    private static String said(YearOfHome.Going going) {
+    static String said(YearOfHome.Going going) {
         return going.window().from() + " .. " + going.window().last() + ": "
                 + going.tasks().stream().map(YearOfHome.Line::taskCode).collect(Collectors.joining(" "));
     }
@@ -124,7 +124,10 @@ class SoldYearTest {
         assertEquals(115, forecast.minutes());
         assertEquals(
                 List.of("cooling changeover", "heating changeover", "humidifier shut-down"),
-                forecast.gone().stream().map(gone -> gone.season().en()).sorted().toList());
+                forecast.gone().stream()
+                        .map(gone -> gone.season().en())
+                        .sorted()
+                        .toList());
     }
 
     @Test
@@ -132,14 +135,17 @@ class SoldYearTest {
         UUID tenant = shop.open("CA-QC");
         LocalDate day = LocalDate.of(2026, 10, 20);
         UUID offered = shop.in(tenant, () -> {
-            Agreement agreement = agreements.offer(offers.forHome(shop.home("QC"), shop.plan().id(), day, day));
+            Agreement agreement =
+                    agreements.offer(offers.forHome(shop.home("QC"), shop.plan().id(), day, day));
             return agreement.id();
         });
         for (SaleChannel channel : List.of(SaleChannel.HOME, SaleChannel.ELSEWHERE)) {
-            Refused refused = assertThrows(Refused.class, () -> shop.in(tenant, () -> {
-                agreements.accept(offered, Shop.yes(day, channel));
-                return 0;
-            }));
+            Refused refused = assertThrows(
+                    Refused.class,
+                    () -> shop.in(tenant, () -> {
+                        agreements.accept(offered, Shop.yes(day, channel));
+                        return 0;
+                    }));
             assertEquals("agreement.channel-refused", refused.first().code());
         }
         assertEquals(0L, count(tenant, "select count(*) from visit"));
@@ -158,7 +164,9 @@ class SoldYearTest {
             UUID plan = shop.plan().id();
             var ids = new ArrayList<UUID>();
             for (int number = 0; number < 300; number++) {
-                ids.add(agreements.offer(offers.forHome(shop.home("ON"), plan, day, day)).id());
+                ids.add(agreements
+                        .offer(offers.forHome(shop.home("ON"), plan, day, day))
+                        .id());
             }
             agreements.acceptAll(ids.stream()
                     .map(id -> new Agreements.Accepting(id, Shop.yes(day, SaleChannel.COUNTER)))
