@@ -26,6 +26,24 @@ public class Amendment extends OwnedWithGivenId {
 
     private String changes = "";
 
+    /** For Hibernate. */
+    protected Amendment() {}
+
+    private Amendment(UUID id) {
+        super(id);
+    }
+
+    static Amendment of(UUID id, UUID visitId, int version, String why, UUID by, Instant now, String changes) {
+        var row = new Amendment(id);
+        row.visitId = visitId;
+        row.version = version;
+        row.why = why;
+        row.personId = by;
+        row.at = now;
+        row.changes = changes;
+        return row;
+    }
+
     public UUID visitId() {
         return visitId;
     }

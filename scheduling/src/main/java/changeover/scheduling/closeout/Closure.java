@@ -57,6 +57,39 @@ public class Closure extends Owned {
 
     private int version;
 
+    static Closure of(VisitAtHand visit, UUID technician, LocalDate day, Instant now) {
+        var row = new Closure();
+        row.visitId = visit.id();
+        row.homeId = visit.homeId();
+        row.technicianId = technician;
+        row.day = day;
+        row.minutesPlanned = visit.minutes();
+        row.closedAt = now;
+        row.version = 0;
+        return row;
+    }
+
+    /** Takes over what the sheet says; each time is a version. */
+    void follow(Sheet sheet) {
+        version++;
+        arrivedAt = sheet.of("arrive").map(Taken::at).orElse(null);
+        leftAt = sheet.of("leave").map(Taken::at).orElse(null);
+        minutes = sheet.minutes().orElse(0);
+        extraMinutes = sheet.extraMinutes();
+        extraWhy = sheet.one(Operation.MinutesTold.class)
+                .map(Operation.MinutesTold::extraWhy)
+                .orElse(null);
+        receivedBy = sheet.one(Operation.Received.class)
+                .map(Operation.Received::by)
+                .orElse(null);
+        nobodyWhy = sheet.one(Operation.Received.class)
+                .map(Operation.Received::nobodyWhy)
+                .orElse(null);
+        householdNote = sheet.one(Operation.HouseholdNote.class)
+                .map(Operation.HouseholdNote::text)
+                .orElse(null);
+    }
+
     public UUID visitId() {
         return visitId;
     }

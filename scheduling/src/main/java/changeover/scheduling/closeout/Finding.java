@@ -56,6 +56,38 @@ public class Finding extends OwnedWithGivenId {
     @Column(name = "cleared_why")
     private @Nullable String clearedWhy;
 
+    /** For Hibernate. */
+    protected Finding() {}
+
+    private Finding(UUID id) {
+        super(id);
+    }
+
+    static Finding of(UUID id, VisitAtHand visit, Operation.Found found, @Nullable String ticket, LocalDate day) {
+        var row = new Finding(id);
+        row.visitId = visit.id();
+        row.homeId = visit.homeId();
+        row.equipmentId = found.equipment();
+        row.visitTaskId = found.task();
+        row.level = found.level();
+        row.sentenceCode = found.sentence();
+        row.text = found.text();
+        row.language = found.text() == null ? null : found.language();
+        row.toldTo = found.toldTo();
+        row.answer = found.agreed() == null ? null : found.agreed() ? "yes" : "no";
+        row.nextStep = found.next();
+        row.ticket = ticket;
+        row.day = day;
+        return row;
+    }
+
+    /** It is put right, or no longer true: by whom, on which day and how. */
+    void clear(LocalDate on, UUID by, String why) {
+        clearedOn = on;
+        clearedBy = by;
+        clearedWhy = why;
+    }
+
     public UUID visitId() {
         return visitId;
     }

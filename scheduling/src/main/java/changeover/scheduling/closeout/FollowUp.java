@@ -14,6 +14,9 @@ import org.jspecify.annotations.Nullable;
 @Table(name = "follow_up")
 public class FollowUp extends Owned {
 
+    /** Ends a follow-up whose cause was amended away. */
+    static final String AMENDED = "amended";
+
     @Column(name = "visit_id")
     private UUID visitId = new UUID(0, 0);
 
@@ -39,6 +42,38 @@ public class FollowUp extends Owned {
 
     @Column(name = "became_id")
     private @Nullable UUID becameId;
+
+    static FollowUp open(VisitAtHand visit, Consequences.Next next, LocalDate day) {
+        var row = new FollowUp();
+        row.visitId = visit.id();
+        row.homeId = visit.homeId();
+        row.kind = next.kind();
+        row.findingId = next.finding();
+        row.visitTaskId = next.task();
+        row.openedOn = day;
+        return row;
+    }
+
+    Consequences.Next next() {
+        return new Consequences.Next(kind, findingId, visitTaskId);
+    }
+
+    /** An amendment takes away what it followed from, or brings it back; what has ended otherwise stays as it is. */
+    void agree(boolean wanted, LocalDate day) {
+        if (!wanted && endedOn == null) {
+            end(day, AMENDED, null);
+        } else if (wanted && AMENDED.equals(endedWhy)) {
+            endedOn = null;
+            endedWhy = null;
+        }
+    }
+
+    /** It became a visit or an estimate, or nothing, for a reason. */
+    void end(LocalDate day, String why, @Nullable UUID became) {
+        endedOn = day;
+        endedWhy = why;
+        becameId = became;
+    }
 
     public UUID visitId() {
         return visitId;

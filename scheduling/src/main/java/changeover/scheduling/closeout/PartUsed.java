@@ -33,6 +33,25 @@ public class PartUsed extends OwnedWithGivenId {
     @Column(name = "short_why")
     private @Nullable String shortWhy;
 
+    /** For Hibernate. */
+    protected PartUsed() {}
+
+    private PartUsed(UUID id) {
+        super(id);
+    }
+
+    static PartUsed of(UUID id, UUID visitId, Operation.PartTaken part, UUID place) {
+        var row = new PartUsed(id);
+        row.visitId = visitId;
+        row.partCode = part.part();
+        row.quantity = part.quantity();
+        row.placeId = place;
+        row.equipmentId = part.equipment();
+        row.why = part.why();
+        row.shortWhy = part.shortWhy();
+        return row;
+    }
+
     public UUID visitId() {
         return visitId;
     }

@@ -26,6 +26,23 @@ public class Photo extends OwnedWithGivenId {
 
     private @Nullable String caption;
 
+    /** For Hibernate. */
+    protected Photo() {}
+
+    private Photo(UUID id) {
+        super(id);
+    }
+
+    static Photo of(UUID id, UUID visitId, Operation.Photographed photographed, @Nullable UUID finding) {
+        var row = new Photo(id);
+        row.visitId = visitId;
+        row.sha256 = photographed.sha256();
+        row.findingId = finding;
+        row.visitTaskId = photographed.task();
+        row.caption = photographed.caption();
+        return row;
+    }
+
     public UUID visitId() {
         return visitId;
     }

@@ -50,6 +50,9 @@ public class Reading extends OwnedWithGivenId {
 
     private String standing = "";
 
+    @Column(name = "act_on")
+    private boolean actOn;
+
     @Column(name = "action_en")
     private @Nullable String actionEn;
 
@@ -57,6 +60,36 @@ public class Reading extends OwnedWithGivenId {
     private @Nullable String actionFr;
 
     private LocalDate day = LocalDate.EPOCH;
+
+    /** For Hibernate. */
+    protected Reading() {}
+
+    private Reading(UUID id) {
+        super(id);
+    }
+
+    static Reading of(VisitAtHand visit, JudgedReading judged, LocalDate day) {
+        var row = new Reading(judged.id());
+        row.visitId = visit.id();
+        row.homeId = visit.homeId();
+        row.visitTaskId = judged.task();
+        row.equipmentId = judged.equipment();
+        row.code = judged.code();
+        row.value = judged.value();
+        row.unit = judged.unit();
+        row.enteredValue = judged.enteredValue();
+        row.enteredUnit = judged.enteredUnit();
+        row.runningState = judged.running();
+        row.volts = judged.volts();
+        row.low = judged.low();
+        row.high = judged.high();
+        row.standing = judged.standing();
+        row.actOn = judged.actOn();
+        row.actionEn = judged.beyond() == null ? null : judged.beyond().en();
+        row.actionFr = judged.beyond() == null ? null : judged.beyond().fr();
+        row.day = day;
+        return row;
+    }
 
     public UUID visitId() {
         return visitId;
@@ -115,7 +148,12 @@ public class Reading extends OwnedWithGivenId {
         return Optional.ofNullable(high);
     }
 
-    /** within, low, high, past_limit or no_band. */
+    /** Past its limit, or outside its band where it has no limit: what to do then applies. */
+    public boolean actOn() {
+        return actOn;
+    }
+
+    /** below, within, above or not_judged, against the band. */
     public String standing() {
         return standing;
     }

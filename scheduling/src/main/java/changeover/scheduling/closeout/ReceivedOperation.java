@@ -45,6 +45,42 @@ public class ReceivedOperation extends OwnedWithGivenId {
     @Column(name = "received_at")
     private Instant receivedAt = Instant.EPOCH;
 
+    /** For Hibernate. */
+    protected ReceivedOperation() {}
+
+    private ReceivedOperation(UUID id) {
+        super(id);
+    }
+
+    /** What was said, before it is answered. */
+    static ReceivedOperation said(UUID visitId, SentOperation sent, UUID by, Instant now) {
+        var operation = new ReceivedOperation(sent.id());
+        operation.visitId = visitId;
+        operation.device = Storable.line(sent.device(), 80);
+        operation.sequence = Math.max(0, sent.sequence());
+        operation.at = Storable.instant(sent.at(), now);
+        operation.basedOn = sent.basedOn();
+        operation.kind = Storable.line(sent.kind(), 40);
+        operation.body = Storable.body(sent.body());
+        operation.state = OperationAnswer.State.WAITING.code();
+        operation.answer = "{}";
+        operation.personId = by;
+        operation.receivedAt = now;
+        return operation;
+    }
+
+    /** It stands on the sheet, in this place. */
+    void take(int newPlace, @Nullable UUID amendment) {
+        state = OperationAnswer.State.TAKEN.code();
+        place = newPlace;
+        amendmentId = amendment;
+    }
+
+    void refuse(String sentences) {
+        state = OperationAnswer.State.REFUSED.code();
+        answer = sentences;
+    }
+
     public UUID visitId() {
         return visitId;
     }

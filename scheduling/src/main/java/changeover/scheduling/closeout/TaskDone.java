@@ -34,6 +34,18 @@ public class TaskDone extends Owned {
     @Column(name = "visit_task_id")
     private @Nullable UUID visitTaskId;
 
+    static TaskDone at(VisitAtHand visit, TaskAtHand task, UUID technician, LocalDate day) {
+        var row = new TaskDone();
+        row.homeId = visit.homeId();
+        row.equipmentId = task.equipment();
+        row.taskCode = task.code();
+        row.day = day;
+        row.technicianId = technician;
+        row.visitId = visit.id();
+        row.visitTaskId = task.id();
+        return row;
+    }
+
     public UUID homeId() {
         return homeId;
     }

@@ -23,6 +23,22 @@ public class TaskOutcome extends OwnedWithGivenId {
 
     private @Nullable String reason;
 
+    /** For Hibernate. */
+    protected TaskOutcome() {}
+
+    private TaskOutcome(UUID id) {
+        super(id);
+    }
+
+    static TaskOutcome of(UUID id, UUID visitId, Operation.TaskAnswered answered) {
+        var row = new TaskOutcome(id);
+        row.visitId = visitId;
+        row.visitTaskId = answered.task();
+        row.outcome = answered.outcome().code();
+        row.reason = answered.reason();
+        return row;
+    }
+
     public UUID visitId() {
         return visitId;
     }

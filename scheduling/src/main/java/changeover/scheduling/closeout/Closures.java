@@ -1,0 +1,42 @@
+package changeover.scheduling.closeout;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** The closures of the current business's visits. */
+@ApplicationScoped
+public class Closures {
+
+    @Inject
+    EntityManager rows;
+
+    public Optional<Closure> of(UUID visitId) {
+        return rows.createQuery("from Closure where visitId = :visit", Closure.class)
+                .setParameter("visit", visitId)
+                .getResultStream()
+                .findFirst();
+    }
+
+    /** The closures of a home, newest first. */
+    public List<Closure> ofHome(UUID homeId) {
+        return rows.createQuery("from Closure where homeId = :home order by day desc, closedAt desc", Closure.class)
+                .setParameter("home", homeId)
+                .getResultList();
+    }
+
+    /** How a closed visit was corrected, first to last. */
+    public List<Amendment> amendmentsOf(UUID visitId) {
+        return rows.createQuery("from Amendment where visitId = :visit order by version", Amendment.class)
+                .setParameter("visit", visitId)
+                .getResultList();
+    }
+
+    void keep(Closure closure) {
+        rows.persist(closure);
+        rows.flush();
+    }
+}

@@ -1,0 +1,39 @@
+package changeover.scheduling.closeout;
+
+import changeover.scheduling.visits.VisitEnd;
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The visit that is being closed out, with everything its sheet is judged by.
+ *
+ * @param minutes planned on site
+ * @param technician whose day it stands in; null without an appointment
+ * @param day of the appointment; null without one
+ * @param ended how it ended; null while it is open
+ */
+public record VisitAtHand(
+        UUID id,
+        UUID homeId,
+        @Nullable UUID agreementId,
+        String kind,
+        @Nullable UUID answersId,
+        int minutes,
+        @Nullable UUID technician,
+        @Nullable LocalDate day,
+        @Nullable VisitEnd ended,
+        Map<UUID, TaskAtHand> tasks,
+        Map<UUID, MachineAtHand> machines) {
+
+    Optional<TaskAtHand> task(UUID task) {
+        return Optional.ofNullable(tasks.get(task));
+    }
+
+    Map<String, String> nameplate(@Nullable UUID machine) {
+        MachineAtHand found = machine == null ? null : machines.get(machine);
+        return found == null ? Map.of() : found.nameplate();
+    }
+}

@@ -1,0 +1,133 @@
+package changeover.scheduling.closeout;
+
+import changeover.contracts.catalogue.Catalogue;
+import changeover.contracts.catalogue.CatalogueJson;
+import changeover.contracts.catalogue.OwnCatalogue;
+import changeover.contracts.catalogue.Task;
+import changeover.contracts.customers.AllEquipment;
+import changeover.contracts.customers.Equipment;
+import changeover.contracts.customers.Homes;
+import changeover.contracts.words.Refusal;
+import changeover.scheduling.dayplan.Appointment;
+import changeover.scheduling.dayplan.Appointments;
+import changeover.scheduling.visits.Visit;
+import changeover.scheduling.visits.VisitEnding;
+import changeover.scheduling.visits.VisitTask;
+import changeover.scheduling.visits.Visits;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+
+/** Takes a visit in hand: its tasks as promised, the home's machines, whose day it stands in. */
+@ApplicationScoped
+public class VisitsAtHand {
+
+    @Inject
+    EntityManager rows;
+
+    @Inject
+    Visits visits;
+
+    @Inject
+    Appointments appointments;
+
+    @Inject
+    Homes homes;
+
+    @Inject
+    AllEquipment equipment;
+
+    @Inject
+    OwnCatalogue own;
+
+    /**
+     * Holds the visit until the end of the transaction, so that what is said about it is taken one by one.
+     *
+     * @throws changeover.contracts.words.Refused when this business has no such visit
+     */
+    VisitAtHand lock(UUID visitId) {
+        boolean there = !rows.createNativeQuery("select id from visit where id = :id for update", Object.class)
+                .setParameter("id", visitId)
+                .getResultList()
+                .isEmpty();
+        if (!there) {
+            throw notFound();
+        }
+        return of(visitId);
+    }
+
+    /** @throws changeover.contracts.words.Refused when this business has no such visit */
+    public VisitAtHand of(UUID visitId) {
+        Visit visit = visits.find(visitId).orElseThrow(VisitsAtHand::notFound);
+        return of(visit, own.catalogue());
+    }
+
+    VisitAtHand of(Visit visit, Catalogue catalogue) {
+        List<VisitTask> tasks = visits.tasksOf(visit.id());
+        Map<UUID, TaskAtHand> checklist = new LinkedHashMap<>();
+        tasks.stream()
+                .filter(task -> task.who().equals("technician"))
+                .map(task -> task(task, catalogue))
+                .forEach(task -> checklist.put(task.id(), task));
+        Optional<Appointment> appointment = appointments.of(visit.id());
+        return new VisitAtHand(
+                visit.id(),
+                visit.homeId(),
+                visit.agreementId().orElse(null),
+                visit.kind().code(),
+                visit.answersId().orElse(null),
+                visit.minutes(),
+                appointment.map(Appointment::technicianId).orElse(null),
+                appointment.map(Appointment::day).orElse(null),
+                visits.ending(visit.id()).map(VisitEnding::how).orElse(null),
+                checklist,
+                machines(visit.homeId(), tasks));
+    }
+
+    private static TaskAtHand task(VisitTask task, Catalogue catalogue) {
+        Optional<Task> described = task.body()
+                .map(body -> CatalogueJson.read(body, Task.class))
+                .or(() -> catalogue.findTask(task.taskCode()));
+        return new TaskAtHand(
+                task.id(),
+                task.equipmentId().orElse(null),
+                task.taskCode(),
+                task.wording(),
+                task.reason(),
+                task.basis(),
+                task.act(),
+                task.ticket().orElse(null),
+                task.minutes(),
+                described.map(Task::readings).orElse(List.of()),
+                described.map(Task::parts).orElse(List.of()),
+                described.map(Task::caution).orElse(null));
+    }
+
+    /** The home's own machines, those common to its building, and any that a task names although it was taken out. */
+    private Map<UUID, MachineAtHand> machines(UUID homeId, List<VisitTask> tasks) {
+        List<Equipment> found = new ArrayList<>(equipment.ofHome(homeId));
+        homes.get(homeId).flatMap(home -> home.buildingId()).ifPresent(building -> found.addAll(
+                equipment.ofBuilding(building)));
+        found.addAll(equipment.all(tasks.stream()
+                .flatMap((VisitTask task) -> task.equipmentId().stream())
+                .toList()));
+        Map<UUID, MachineAtHand> machines = new LinkedHashMap<>();
+        for (Equipment machine : found) {
+            machines.put(
+                    machine.id(),
+                    new MachineAtHand(
+                            machine.id(), machine.kind(), machine.name(), machine.fits(), machine.nameplate()));
+        }
+        return machines;
+    }
+
+    static changeover.contracts.words.Refused notFound() {
+        return Refusal.of("closeout.visit-not-found").thrown();
+    }
+}
