@@ -66,8 +66,8 @@ public class Amendments {
         if (earlier != null) {
             return earlier.version();
         }
-        Closure closure =
-                closures.of(visitId).orElseThrow(() -> Refusal.of("closeout.not-closed").thrown());
+        Closure closure = closures.of(visitId)
+                .orElseThrow(() -> Refusal.of("closeout.not-closed").thrown());
         if (why.isBlank() || why.length() > Body.LONGEST_WORDS || !why.equals(Storable.line(why, why.length()))) {
             throw Refusal.of("closeout.amendment-why").at("why").thrown();
         }
@@ -75,8 +75,13 @@ public class Amendments {
         Sheet before = Operations.sheet(said);
         Instant now = clock.instant();
         Sheet after = corrected(visit, before, said, corrections, amendmentId, by, now);
-        return follow(visit, before, after, closure, Amendment.of(
-                amendmentId, visitId, closure.version() + 1, why.strip(), by, now, changes(before, after)));
+        return follow(
+                visit,
+                before,
+                after,
+                closure,
+                Amendment.of(
+                        amendmentId, visitId, closure.version() + 1, why.strip(), by, now, changes(before, after)));
     }
 
     private Sheet corrected(
@@ -89,7 +94,10 @@ public class Amendments {
             Instant now) {
         SheetRules rules = new SheetRules(visit, shop.of(visit, by));
         List<Refusal> refusals = new ArrayList<>();
-        int place = said.stream().mapToInt(earlier -> earlier.place().orElse(0)).max().orElse(0);
+        int place = said.stream()
+                .mapToInt(earlier -> earlier.place().orElse(0))
+                .max()
+                .orElse(0);
         Sheet sheet = before;
         for (int i = 0; i < corrections.size(); i++) {
             SentOperation sent = corrections.get(i);
@@ -101,8 +109,7 @@ public class Amendments {
                 sheet = sheet.with(Operations.taken(kept));
             }
             String at = "operations[" + i + "]";
-            why.forEach(refusal ->
-                    refusals.add(refusal.at(refusal.field() == null ? at : at + "." + refusal.field())));
+            why.forEach(refusal -> refusals.add(refusal.at(refusal.field() == null ? at : at + "." + refusal.field())));
         }
         if (refusals.isEmpty() && sheet.equals(before)) {
             refusals.add(Refusal.of("closeout.amendment-empty"));
@@ -141,8 +148,7 @@ public class Amendments {
         rows.persist(amendment);
         consequences.follow(visit, Consequences.of(before), Consequences.of(after), closure, van, after);
         rows.flush();
-        amended.fire(new VisitAmended(
-                amendment.id(), closure.version(), told, closing.facts(visit, after, closure)));
+        amended.fire(new VisitAmended(amendment.id(), closure.version(), told, closing.facts(visit, after, closure)));
         return closure.version();
     }
 

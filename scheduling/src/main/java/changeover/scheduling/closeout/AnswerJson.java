@@ -42,8 +42,7 @@ final class AnswerJson {
             Map<String, Object> facts = new HashMap<>();
             one.path("facts").properties().forEach(fact -> facts.put(fact.getKey(), fact(fact.getValue())));
             JsonNode field = one.path("field");
-            refusals.add(new Refusal(
-                    one.path("code").asText(), field.isTextual() ? field.asText() : null, facts));
+            refusals.add(new Refusal(one.path("code").asText(), field.isTextual() ? field.asText() : null, facts));
         }
         return refusals;
     }

@@ -48,7 +48,8 @@ final class Body {
         return said.orElse("");
     }
 
-    @Nullable String wordsOrNull(String field, int longest) {
+    @Nullable
+    String wordsOrNull(String field, int longest) {
         return optionalWords(field, longest).orElse(null);
     }
 
@@ -76,12 +77,16 @@ final class Body {
     String oneOf(String field, Set<String> codes) {
         String said = words(field, LONGEST_LINE);
         if (!said.isEmpty() && !codes.contains(said)) {
-            refuse("operation.choice", field, Map.of("choices", String.join(", ", codes.stream().sorted().toList())));
+            refuse(
+                    "operation.choice",
+                    field,
+                    Map.of("choices", String.join(", ", codes.stream().sorted().toList())));
         }
         return said;
     }
 
-    @Nullable String oneOfOrNull(String field, Set<String> codes) {
+    @Nullable
+    String oneOfOrNull(String field, Set<String> codes) {
         return wordsOrNull(field, LONGEST_LINE) == null ? null : oneOf(field, codes);
     }
 
@@ -93,7 +98,8 @@ final class Body {
         return id == null ? new UUID(0, 0) : id;
     }
 
-    @Nullable UUID idOrNull(String field) {
+    @Nullable
+    UUID idOrNull(String field) {
         String said = wordsOrNull(field, LONGEST_LINE);
         if (said == null) {
             return null;
@@ -105,7 +111,8 @@ final class Body {
         return id.orElse(null);
     }
 
-    @Nullable Boolean yesOrNull(String field) {
+    @Nullable
+    Boolean yesOrNull(String field) {
         String said = oneOfOrNull(field, Set.of("yes", "no"));
         return said == null ? null : said.equals("yes");
     }
@@ -134,7 +141,8 @@ final class Body {
         return number == null ? BigDecimal.ZERO : number;
     }
 
-    @Nullable BigDecimal numberOrNull(String field) {
+    @Nullable
+    BigDecimal numberOrNull(String field) {
         String said = wordsOrNull(field, LONGEST_LINE);
         if (said == null) {
             return null;
@@ -152,9 +160,7 @@ final class Body {
     }
 
     private static Optional<BigDecimal> number(String said, Pattern shape) {
-        return shape.matcher(said).matches()
-                ? Optional.of(new BigDecimal(said.replace(',', '.')))
-                : Optional.empty();
+        return shape.matcher(said).matches() ? Optional.of(new BigDecimal(said.replace(',', '.'))) : Optional.empty();
     }
 
     private void missing(String field) {

@@ -78,8 +78,10 @@ class Closing {
     }
 
     VisitClosed facts(VisitAtHand visit, Sheet sheet, Closure closure) {
-        List<VisitClosed.Part> parts = sheet.each(Operation.PartTaken.class, (taken, part) ->
-                new VisitClosed.Part(taken.id(), part.part(), part.quantity(), part.equipment(), part.why()));
+        List<VisitClosed.Part> parts = sheet.each(
+                Operation.PartTaken.class,
+                (taken, part) ->
+                        new VisitClosed.Part(taken.id(), part.part(), part.quantity(), part.equipment(), part.why()));
         List<UUID> findings = sheet.each(Operation.Found.class, (taken, _) -> taken.id());
         return new VisitClosed(
                 visit.id(),

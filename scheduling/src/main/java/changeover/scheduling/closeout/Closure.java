@@ -79,9 +79,8 @@ public class Closure extends Owned {
         extraWhy = sheet.one(Operation.MinutesTold.class)
                 .map(Operation.MinutesTold::extraWhy)
                 .orElse(null);
-        receivedBy = sheet.one(Operation.Received.class)
-                .map(Operation.Received::by)
-                .orElse(null);
+        receivedBy =
+                sheet.one(Operation.Received.class).map(Operation.Received::by).orElse(null);
         nobodyWhy = sheet.one(Operation.Received.class)
                 .map(Operation.Received::nobodyWhy)
                 .orElse(null);

@@ -22,8 +22,7 @@ class ConsequenceRows {
     @Inject
     Stock stock;
 
-    void follow(
-            VisitAtHand visit, Consequences before, Consequences now, Closure closure, UUID van, Sheet sheet) {
+    void follow(VisitAtHand visit, Consequences before, Consequences now, Closure closure, UUID van, Sheet sheet) {
         moveStock(visit, before, now, van, sheet.shortWhy().orElse(null));
         writeHistory(visit, before, now, closure);
         openFollowUps(visit, now, closure);

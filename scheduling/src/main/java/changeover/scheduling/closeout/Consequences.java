@@ -20,7 +20,8 @@ import org.jspecify.annotations.Nullable;
 record Consequences(Map<UUID, PartTaken> parts, Set<UUID> done, Set<Next> next) {
 
     /** @param kind visit, estimate or refused */
-    record Next(String kind, @Nullable UUID finding, @Nullable UUID task) {}
+    record Next(
+            String kind, @Nullable UUID finding, @Nullable UUID task) {}
 
     static final Consequences NONE = new Consequences(Map.of(), Set.of(), Set.of());
 

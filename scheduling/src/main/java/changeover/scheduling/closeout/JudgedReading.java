@@ -45,9 +45,12 @@ record JudgedReading(
 
     /** Every reading that stands on the sheet. */
     static List<JudgedReading> of(VisitAtHand visit, Sheet sheet) {
-        return sheet.each(Measured.class, (taken, measured) -> visit.task(measured.task())
-                        .flatMap(task -> task.reading(measured.code())
-                                .map(spec -> judged(taken.id(), spec, measured, task, visit, sheet))))
+        return sheet
+                .each(
+                        Measured.class,
+                        (taken, measured) -> visit.task(measured.task())
+                                .flatMap(task -> task.reading(measured.code())
+                                        .map(spec -> judged(taken.id(), spec, measured, task, visit, sheet))))
                 .stream()
                 .flatMap(Optional::stream)
                 .toList();
@@ -58,8 +61,7 @@ record JudgedReading(
         return switch (spec.form()) {
             case NUMBER -> number(id, spec, measured, task, visit, sheet);
             case YES_NO -> asTyped(id, spec, measured, task, ReadingRule.judge(spec, "yes".equals(measured.value())));
-            case TEXT, DATE ->
-                asTyped(id, spec, measured, task, new Judgement(Standing.NOT_JUDGED, null, false));
+            case TEXT, DATE -> asTyped(id, spec, measured, task, new Judgement(Standing.NOT_JUDGED, null, false));
         };
     }
 
@@ -109,7 +111,6 @@ record JudgedReading(
                 judgement.actOn() ? spec.beyond() : null);
     }
 
-
     /** The other numbers of the task; volts measured beside this very reading outrank a reading of volts. */
     private static Map<String, Measure> others(Measured of, TaskAtHand task, Sheet sheet) {
         Map<String, Measure> others = new HashMap<>();
@@ -128,8 +129,7 @@ record JudgedReading(
     }
 
     private static Measure measure(ReadingSpec spec, Measured measured) {
-        return new Measure(
-                Body.typed(measured.value()).orElse(BigDecimal.ZERO), unit(spec, measured.unit()));
+        return new Measure(Body.typed(measured.value()).orElse(BigDecimal.ZERO), unit(spec, measured.unit()));
     }
 
     private static UnitOfMeasure unit(ReadingSpec spec, @Nullable String said) {

@@ -13,7 +13,8 @@ public sealed interface Operation {
     record Arrive() implements Operation {}
 
     /** @param reason why it is deferred, or does not apply */
-    record TaskAnswered(UUID task, Outcome outcome, @Nullable String reason) implements Operation {}
+    record TaskAnswered(
+            UUID task, Outcome outcome, @Nullable String reason) implements Operation {}
 
     /**
      * @param value as typed: a number with a point or a comma, yes or no, a day, or words
@@ -53,8 +54,10 @@ public sealed interface Operation {
 
     /** @param sha256 of the bytes that the device holds, in small hexadecimal letters */
     record Photographed(
-            String sha256, @Nullable UUID finding, @Nullable UUID task, @Nullable String caption)
-            implements Operation {}
+            String sha256,
+            @Nullable UUID finding,
+            @Nullable UUID task,
+            @Nullable String caption) implements Operation {}
 
     /**
      * @param place where it was taken from; null for the technician's own van

@@ -52,13 +52,14 @@ public final class OperationJson {
         return switch (kind) {
             case "arrive" -> new Arrive();
             case "task" -> task(body);
-            case "reading" -> new Measured(
-                    body.id("task"),
-                    body.words("code", Body.LONGEST_LINE),
-                    body.words("value", Body.LONGEST_LINE),
-                    body.wordsOrNull("unit", Body.LONGEST_LINE),
-                    body.wordsOrNull("running", Body.LONGEST_LINE),
-                    volts(body));
+            case "reading" ->
+                new Measured(
+                        body.id("task"),
+                        body.words("code", Body.LONGEST_LINE),
+                        body.words("value", Body.LONGEST_LINE),
+                        body.wordsOrNull("unit", Body.LONGEST_LINE),
+                        body.wordsOrNull("running", Body.LONGEST_LINE),
+                        volts(body));
             case "finding" -> finding(body);
             case "photo" -> photo(body);
             case "part" -> part(body);

@@ -15,6 +15,8 @@ public enum Outcome {
     }
 
     static Optional<Outcome> ofCode(String code) {
-        return Arrays.stream(values()).filter(outcome -> outcome.code().equals(code)).findFirst();
+        return Arrays.stream(values())
+                .filter(outcome -> outcome.code().equals(code))
+                .findFirst();
     }
 }

@@ -16,7 +16,13 @@ import org.jspecify.annotations.Nullable;
  * @param basedOn the operation that must have been taken before; null when it waits for nothing
  */
 public record SentOperation(
-        UUID id, String device, long sequence, Instant at, @Nullable UUID basedOn, String kind, JsonNode body) {
+        UUID id,
+        String device,
+        long sequence,
+        Instant at,
+        @Nullable UUID basedOn,
+        String kind,
+        JsonNode body) {
 
     static final Comparator<SentOperation> ORDER =
             Comparator.comparing(SentOperation::device).thenComparingLong(SentOperation::sequence);

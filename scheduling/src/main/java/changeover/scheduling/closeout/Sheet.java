@@ -31,7 +31,8 @@ record Sheet(Map<String, Taken> standing) {
     Sheet with(Taken taken) {
         var next = new LinkedHashMap<>(standing);
         switch (taken.operation()) {
-            case TakeBack(UUID operation) -> next.values().removeIf(earlier -> earlier.id().equals(operation));
+            case TakeBack(UUID operation) ->
+                next.values().removeIf(earlier -> earlier.id().equals(operation));
             case Arrive() -> next.putIfAbsent("arrive", taken);
             default -> next.put(taken.operation().subject(taken.id()), taken);
         }
@@ -77,8 +78,7 @@ record Sheet(Map<String, Taken> standing) {
                 || !arrived.get().device().equals(left.get().device())) {
             return OptionalInt.empty();
         }
-        long minutes =
-                Duration.between(arrived.get().at(), left.get().at()).toMinutes();
+        long minutes = Duration.between(arrived.get().at(), left.get().at()).toMinutes();
         return minutes >= 0 && minutes <= MINUTES_OF_A_DAY ? OptionalInt.of((int) minutes) : OptionalInt.empty();
     }
 

@@ -32,22 +32,51 @@ class SheetRows {
     }
 
     void follow(VisitAtHand visit, Sheet before, Sheet now, UUID van, LocalDate day) {
-        replace(TaskOutcome.class, before, now, sheet -> sheet.each(TaskAnswered.class, (taken, answered) ->
-                new Line(taken.id(), List.of(), TaskOutcome.of(taken.id(), visit.id(), answered))));
-        replace(Reading.class, before, now, sheet -> JudgedReading.of(visit, sheet).stream()
-                .map(judged -> new Line(judged.id(), List.of(judged), Reading.of(visit, judged, day)))
-                .toList());
-        replace(Finding.class, before, now, sheet -> sheet.each(Found.class, (taken, found) ->
-                new Line(taken.id(), List.of(), Finding.of(taken.id(), visit, found, ticket(visit, found), day))));
-        replace(Photo.class, before, now, sheet -> sheet.each(Photographed.class, (taken, photo) -> {
-            UUID finding = photo.finding() != null && sheet.of(photo.finding()).isPresent() ? photo.finding() : null;
-            return new Line(
-                    taken.id(), Arrays.asList(finding), Photo.of(taken.id(), visit.id(), photo, finding));
-        }));
-        replace(PartUsed.class, before, now, sheet -> sheet.each(PartTaken.class, (taken, part) -> new Line(
-                taken.id(),
-                List.of(),
-                PartUsed.of(taken.id(), visit.id(), part, part.place() == null ? van : part.place()))));
+        replace(
+                TaskOutcome.class,
+                before,
+                now,
+                sheet -> sheet.each(
+                        TaskAnswered.class,
+                        (taken, answered) ->
+                                new Line(taken.id(), List.of(), TaskOutcome.of(taken.id(), visit.id(), answered))));
+        replace(
+                Reading.class,
+                before,
+                now,
+                sheet -> JudgedReading.of(visit, sheet).stream()
+                        .map(judged -> new Line(judged.id(), List.of(judged), Reading.of(visit, judged, day)))
+                        .toList());
+        replace(
+                Finding.class,
+                before,
+                now,
+                sheet -> sheet.each(
+                        Found.class,
+                        (taken, found) -> new Line(
+                                taken.id(),
+                                List.of(),
+                                Finding.of(taken.id(), visit, found, ticket(visit, found), day))));
+        replace(
+                Photo.class,
+                before,
+                now,
+                sheet -> sheet.each(Photographed.class, (taken, photo) -> {
+                    UUID finding =
+                            photo.finding() != null && sheet.of(photo.finding()).isPresent() ? photo.finding() : null;
+                    return new Line(
+                            taken.id(), Arrays.asList(finding), Photo.of(taken.id(), visit.id(), photo, finding));
+                }));
+        replace(
+                PartUsed.class,
+                before,
+                now,
+                sheet -> sheet.each(
+                        PartTaken.class,
+                        (taken, part) -> new Line(
+                                taken.id(),
+                                List.of(),
+                                PartUsed.of(taken.id(), visit.id(), part, part.place() == null ? van : part.place()))));
         rows.flush();
     }
 
@@ -55,9 +84,7 @@ class SheetRows {
         List<Line> stood = made.apply(before);
         List<Line> stands = made.apply(now);
         Set<UUID> gone = new HashSet<>();
-        stood.stream()
-                .filter(line -> stands.stream().noneMatch(line::sameAs))
-                .forEach(line -> gone.add(line.id()));
+        stood.stream().filter(line -> stands.stream().noneMatch(line::sameAs)).forEach(line -> gone.add(line.id()));
         if (!gone.isEmpty()) {
             rows.createQuery("delete from " + entity.getSimpleName() + " where id in :gone")
                     .setParameter("gone", gone)

@@ -104,9 +104,7 @@ record SheetRules(VisitAtHand visit, Surroundings shop) {
         UnitOfMeasure own = UnitOfMeasure.ofCode(spec.unit() == null ? UnitOfMeasure.ONE.code() : spec.unit());
         String said = measured.unit();
         if (said != null
-                && UnitOfMeasure.find(said)
-                        .filter(unit -> unit.convertsTo(own))
-                        .isEmpty()) {
+                && UnitOfMeasure.find(said).filter(unit -> unit.convertsTo(own)).isEmpty()) {
             return List.of(Refusal.of("closeout.reading-unit", Map.of("unit", own.symbol()))
                     .at("unit"));
         }
@@ -157,7 +155,11 @@ record SheetRules(VisitAtHand visit, Surroundings shop) {
             if (held.compareTo(part.quantity()) < 0) {
                 refusals.add(Refusal.of(
                                 "stock.short",
-                                Map.of("part", part.part(), "held", held.stripTrailingZeros().toPlainString()))
+                                Map.of(
+                                        "part",
+                                        part.part(),
+                                        "held",
+                                        held.stripTrailingZeros().toPlainString()))
                         .at("short"));
             }
         }
@@ -170,7 +172,8 @@ record SheetRules(VisitAtHand visit, Surroundings shop) {
                 ? BigDecimal.ZERO
                 : sheet.each(PartTaken.class, (_, taken) -> taken).stream()
                         .filter(taken -> taken.part().equals(part))
-                        .filter(taken -> shop.place(taken.place()).filter(place::equals).isPresent())
+                        .filter(taken ->
+                                shop.place(taken.place()).filter(place::equals).isPresent())
                         .map(PartTaken::quantity)
                         .reduce(BigDecimal.ZERO, BigDecimal::add);
     }

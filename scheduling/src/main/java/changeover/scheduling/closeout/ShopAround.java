@@ -63,9 +63,7 @@ class ShopAround {
 
             @Override
             public Optional<UUID> place(@Nullable UUID named) {
-                return (named == null
-                                ? places.van(technician).or(() -> places.van(by))
-                                : places.find(named))
+                return (named == null ? places.van(technician).or(() -> places.van(by)) : places.find(named))
                         .map(StockPlace::id);
             }
 

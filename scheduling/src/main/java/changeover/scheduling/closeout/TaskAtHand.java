@@ -35,8 +35,6 @@ public record TaskAtHand(
     }
 
     Optional<ReadingSpec> reading(String readingCode) {
-        return readings.stream()
-                .filter(spec -> spec.code().equals(readingCode))
-                .findFirst();
+        return readings.stream().filter(spec -> spec.code().equals(readingCode)).findFirst();
     }
 }

@@ -112,8 +112,9 @@ public class VisitsAtHand {
     /** The home's own machines, those common to its building, and any that a task names although it was taken out. */
     private Map<UUID, MachineAtHand> machines(UUID homeId, List<VisitTask> tasks) {
         List<Equipment> found = new ArrayList<>(equipment.ofHome(homeId));
-        homes.get(homeId).flatMap(home -> home.buildingId()).ifPresent(building -> found.addAll(
-                equipment.ofBuilding(building)));
+        homes.get(homeId)
+                .flatMap(home -> home.buildingId())
+                .ifPresent(building -> found.addAll(equipment.ofBuilding(building)));
         found.addAll(equipment.all(tasks.stream()
                 .flatMap((VisitTask task) -> task.equipmentId().stream())
                 .toList()));

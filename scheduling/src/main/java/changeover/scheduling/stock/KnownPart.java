@@ -12,7 +12,11 @@ import org.jspecify.annotations.Nullable;
  * @param size which one of its kind it is, as the equipment's fact says it ({@code 16x25x4}); null when any will do
  */
 public record KnownPart(
-        String code, Wording name, String unit, @Nullable String kind, @Nullable String size) {
+        String code,
+        Wording name,
+        String unit,
+        @Nullable String kind,
+        @Nullable String size) {
 
     /** So much of a part. */
     public record Amount(String partCode, BigDecimal quantity) {}

@@ -33,8 +33,7 @@ public class Parts {
         if (TradeUnit.find(part.unit()).isEmpty()) {
             throw refused("part-unit", "unit");
         }
-        rows.createNativeQuery(
-                        """
+        rows.createNativeQuery("""
                         insert into part (code, name_en, name_fr, unit, fits_key, size)
                         values (:code, :en, :fr, :unit, cast(:kind as text), cast(:size as text))
                         on conflict (tenant_id, code) do update set name_en = excluded.name_en,

@@ -150,7 +150,9 @@ public class Stock {
 
     /** Sums at a place are only right while nobody else writes there. */
     private void lock(UUID place) {
-        places.find(place).orElseThrow(() -> Refusal.of("stock.place-not-found").at("place").thrown());
+        places.find(place)
+                .orElseThrow(
+                        () -> Refusal.of("stock.place-not-found").at("place").thrown());
         rows.createNativeQuery("select id from stock_place where id = :place for update", Object.class)
                 .setParameter("place", place)
                 .getSingleResult();
@@ -206,8 +208,8 @@ public class Stock {
     }
 
     private void write(MovementKind kind, UUID place, Map<String, BigDecimal> amounts, Cause cause) {
-        amounts.forEach((part, quantity) ->
-                rows.persist(StockMovement.of(kind, part, place, quantity, cause, today.day())));
+        amounts.forEach(
+                (part, quantity) -> rows.persist(StockMovement.of(kind, part, place, quantity, cause, today.day())));
         rows.flush();
     }
 }

@@ -44,17 +44,15 @@ public class StockPlaces {
     /** The technician's van, made now if it is the first time somebody asks; empty for a stranger to the business. */
     public Optional<StockPlace> van(UUID person) {
         return vanOf(person).or(() -> {
-            int made = rows.createNativeQuery(
-                            """
+            int made =
+                    rows.createNativeQuery("""
                             insert into stock_place (kind, name, person_id)
                             select 'van', name || case when exists (
                                 select 1 from stock_place taken where taken.name = m.name)
                               then ' ' || left(m.person_id::text, 4) else '' end, person_id
                               from membership m where person_id = :person
                             on conflict do nothing
-                            """)
-                    .setParameter("person", person)
-                    .executeUpdate();
+                            """).setParameter("person", person).executeUpdate();
             return made == 0 ? Optional.empty() : vanOf(person);
         });
     }

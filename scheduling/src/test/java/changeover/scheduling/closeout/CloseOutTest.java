@@ -76,8 +76,19 @@ class CloseOutTest {
                 say(4, new TaskAnswered(at.amps(), Outcome.DONE, null)),
                 say(5, new PartTaken(FILTER, BigDecimal.ONE, null, at.furnace(), "plan", null)),
                 say(6, new TaskAnswered(at.filter(), Outcome.DONE, null)),
-                say(7, new Found("recommended", null, "The slot is bent.", "en", at.furnace(), null, "Mara Quill", true,
-                        "estimate", null)),
+                say(
+                        7,
+                        new Found(
+                                "recommended",
+                                null,
+                                "The slot is bent.",
+                                "en",
+                                at.furnace(),
+                                null,
+                                "Mara Quill",
+                                true,
+                                "estimate",
+                                null)),
                 say(8, new TaskAnswered(at.drain(), Outcome.DEFERRED, "The drain is behind boxes.")),
                 say(9, new MinutesTold(55, 10, "moved boxes")),
                 say(10, new Received("Mara Quill", null)),
@@ -98,7 +109,9 @@ class CloseOutTest {
         });
         List<SentOperation> sent = whole(at);
         List<OperationAnswer> answers = apply(at, sent);
-        assertEquals(List.of(), answers.stream().flatMap(answer -> answer.refusals().stream()).toList());
+        assertEquals(
+                List.of(),
+                answers.stream().flatMap(answer -> answer.refusals().stream()).toList());
         assertEquals(answers, apply(at, sent), "sent again, the same answers");
 
         shop.in(at.tenant(), () -> {
@@ -106,7 +119,8 @@ class CloseOutTest {
             assertEquals(55, closure.minutes());
             assertEquals(10, closure.extraMinutes());
             assertEquals("Mara Quill", closure.receivedBy().orElseThrow());
-            assertEquals(VisitEnd.CLOSED, visits.ending(at.visit()).orElseThrow().how());
+            assertEquals(
+                    VisitEnd.CLOSED, visits.ending(at.visit()).orElseThrow().how());
             assertEquals(new BigDecimal("9"), stock.onHand(at.van(), FILTER));
             assertEquals(1, stock.ofVisit(at.visit()).size());
             assertEquals(2, count("unit_history", at));
@@ -121,7 +135,11 @@ class CloseOutTest {
         });
         List<VisitClosed> heard = told.closed(at.visit());
         assertEquals(1, heard.size());
-        assertEquals(List.of(FILTER), heard.getFirst().partsUsed().stream().map(VisitClosed.Part::partCode).toList());
+        assertEquals(
+                List.of(FILTER),
+                heard.getFirst().partsUsed().stream()
+                        .map(VisitClosed.Part::partCode)
+                        .toList());
         assertEquals(1, heard.getFirst().findings().size());
     }
 
@@ -157,8 +175,12 @@ class CloseOutTest {
                         "closeout.received-by",
                         "closeout.minutes"),
                 answers.getFirst().refusals().stream().map(Refusal::code).toList());
-        Refused refused = assertThrows(Refused.class, () -> shop.in(at.tenant(), () -> closeOut.applyWhole(
-                at.visit(), List.of(say(1, new Arrive()), say(2, new Close(null))), Shop.TECHNICIAN)));
+        Refused refused = assertThrows(
+                Refused.class,
+                () -> shop.in(
+                        at.tenant(),
+                        () -> closeOut.applyWhole(
+                                at.visit(), List.of(say(1, new Arrive()), say(2, new Close(null))), Shop.TECHNICIAN)));
         assertTrue(refused.first().field().startsWith("operations[1].task."));
     }
 
@@ -191,13 +213,20 @@ class CloseOutTest {
             return true;
         });
         VisitAmended heard = told.amended(at.visit());
-        assertEquals(List.of(FILTER), heard.before().partsUsed().stream().map(VisitClosed.Part::partCode).toList());
-        assertEquals(List.of(Job.PAD), heard.now().partsUsed().stream().map(VisitClosed.Part::partCode).toList());
+        assertEquals(
+                List.of(FILTER),
+                heard.before().partsUsed().stream()
+                        .map(VisitClosed.Part::partCode)
+                        .toList());
+        assertEquals(
+                List.of(Job.PAD),
+                heard.now().partsUsed().stream().map(VisitClosed.Part::partCode).toList());
     }
 
     private int amend(At at, UUID amendment, List<SentOperation> corrections) {
-        return shop.in(at.tenant(), () ->
-                amendments.amend(amendment, at.visit(), "typed wrong", corrections, Shop.TECHNICIAN));
+        return shop.in(
+                at.tenant(),
+                () -> amendments.amend(amendment, at.visit(), "typed wrong", corrections, Shop.TECHNICIAN));
     }
 
     private long count(String table, At at) {

@@ -76,8 +76,19 @@ public class Job {
                 .addToHome(
                         home,
                         new Equipment.Facts(
-                                null, "test-furnace", "furnace " + UUID.randomUUID(), null, null, null, null, null,
-                                null, null, null, null, Map.of("size", "16x25x4"),
+                                null,
+                                "test-furnace",
+                                "furnace " + UUID.randomUUID(),
+                                null,
+                                null,
+                                null,
+                                null,
+                                null,
+                                null,
+                                null,
+                                null,
+                                null,
+                                Map.of("size", "16x25x4"),
                                 Map.of("kw", "5", "volts", "240")))
                 .id();
         return visit(tenant, home, furnace, van);
@@ -85,8 +96,7 @@ public class Job {
 
     At visit(UUID tenant, UUID home, UUID furnace, UUID van) {
         UUID visit = UUID.randomUUID();
-        rows.createNativeQuery(
-                        """
+        rows.createNativeQuery("""
                         insert into visit (id, home_id, kind, window_from, window_until, minutes)
                         values (:id, :home, 'plan', date '2026-09-01', date '2026-11-16', 60)
                         """)
@@ -106,8 +116,7 @@ public class Job {
 
     private UUID task(UUID visit, @Nullable UUID machine, Task task) {
         UUID id = UUID.randomUUID();
-        rows.createNativeQuery(
-                        """
+        rows.createNativeQuery("""
                         insert into visit_task (id, visit_id, equipment_id, task_code, wording_en, wording_fr, who,
                           ticket, minutes, due_from, due_until, reason_en, reason_fr, basis, body)
                         values (:id, :visit, cast(:machine as uuid), :code, :en, :fr, 'technician',
@@ -127,8 +136,7 @@ public class Job {
     }
 
     void appoint(At at, LocalDate day) {
-        rows.createNativeQuery(
-                        """
+        rows.createNativeQuery("""
                         insert into appointment (visit_id, technician_id, day, starts, ends)
                         values (:visit, :technician, :day, time '09:00', time '10:00')
                         """)
@@ -144,17 +152,29 @@ public class Job {
     }
 
     private static final ReadingSpec VOLTS = spec("volts", "V", null);
-    private static final ReadingSpec AMPERES = spec(
-            "amps", "A", new Band.ElementAmps("kw", "volts", "volts", BigDecimal.TEN));
+    private static final ReadingSpec AMPERES =
+            spec("amps", "A", new Band.ElementAmps("kw", "volts", "volts", BigDecimal.TEN));
     private static final Task AMPS = task("test-amps", TicketNeeded.NONE, List.of(VOLTS, AMPERES), List.of());
     private static final Task FILTERS = task(
             "test-filter-change",
             TicketNeeded.NONE,
             List.of(),
             List.of(new Task.PartUse("filter", BigDecimal.ONE, true)));
-    private static final Task DRAIN = task("test-drain", TicketNeeded.NONE, List.of(new ReadingSpec(
-            "ran-freely", new Wording("Ran freely", "S’écoule"), ReadingSpec.Form.YES_NO, null, null,
-            new Band.Answer(true), null, new Wording("clear it", "déboucher"), null, null)), List.of());
+    private static final Task DRAIN = task(
+            "test-drain",
+            TicketNeeded.NONE,
+            List.of(new ReadingSpec(
+                    "ran-freely",
+                    new Wording("Ran freely", "S’écoule"),
+                    ReadingSpec.Form.YES_NO,
+                    null,
+                    null,
+                    new Band.Answer(true),
+                    null,
+                    new Wording("clear it", "déboucher"),
+                    null,
+                    null)),
+            List.of());
 
     private static ReadingSpec spec(String code, String unit, @Nullable Band band) {
         return new ReadingSpec(
@@ -170,8 +190,7 @@ public class Job {
                 null);
     }
 
-    private static Task task(
-            String code, TicketNeeded ticket, List<ReadingSpec> readings, List<Task.PartUse> uses) {
+    private static Task task(String code, TicketNeeded ticket, List<ReadingSpec> readings, List<Task.PartUse> uses) {
         return new Task(
                 code,
                 List.of("test-furnace"),
