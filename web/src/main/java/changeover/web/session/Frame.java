@@ -66,6 +66,12 @@ public record Frame(
         return DayWords.of(locale()).full(other);
     }
 
+    /** A day in few words: 7 Oct, and with its year where it is not this year's. */
+    public String brief(LocalDate other) {
+        DayWords words = DayWords.of(locale());
+        return other.getYear() == today.getYear() ? words.brief(other) : words.briefWithYear(other);
+    }
+
     /** The strip under the header: the calendar year, both turns, and today. */
     public String yearRule() {
         return YearRule.svg(today, turns, locale());

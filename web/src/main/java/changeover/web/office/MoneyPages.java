@@ -1,0 +1,182 @@
+package changeover.web.office;
+
+import changeover.billing.invoices.Invoices;
+import changeover.billing.payments.InvoiceFilter;
+import changeover.billing.payments.InvoiceLists;
+import changeover.billing.payments.InvoiceRow;
+import changeover.billing.payments.Owed;
+import changeover.billing.payments.OwedBy;
+import changeover.billing.payments.Standing;
+import changeover.contracts.money.Money;
+import changeover.contracts.tenants.Today;
+import changeover.contracts.words.Refusal;
+import changeover.contracts.words.Refusals;
+import changeover.web.session.Desk;
+import changeover.web.session.Frame;
+import changeover.web.session.Frames;
+import changeover.web.session.SaidOnce;
+import changeover.web.session.Tab;
+import changeover.web.session.Typed;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.inject.Inject;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.UUID;
+
+/** What may be issued, what is owed, and what is late. */
+@Path("/{slug}/money")
+@Produces(MediaType.TEXT_HTML)
+@RolesAllowed({"owner", "office"})
+public class MoneyPages {
+
+    /** A document as a row: amounts and days already in words. */
+    public record Row(
+            UUID id, String label, String customer, UUID customerId, String street, String when, String amount, long days) {}
+
+    /** How old what is owed is, a line each. */
+    public record Age(String notDue, String late30, String late60, String late90, String older, String open, String credit) {}
+
+    /** The page in one piece. */
+    public record View(List<Row> ready, List<Row> late, List<Row> open, List<Waiting> waiting, Age age) {}
+
+    /** Drafts that wait, and what for. */
+    public record Waiting(String standing, Row row) {}
+
+    @CheckedTemplate(basePath = "office")
+    static class Pages {
+        static native TemplateInstance money(Frame frame, View view, List<String> refused);
+
+        static native TemplateInstance documents(Frame frame, List<Row> rows);
+
+        private Pages() {}
+    }
+
+    @Inject
+    Frames frames;
+
+    @Inject
+    Desk desk;
+
+    @Inject
+    InvoiceLists lists;
+
+    @Inject
+    Invoices invoices;
+
+    @Inject
+    Owed owed;
+
+    @Inject
+    Today today;
+
+    @GET
+    @Transactional
+    public TemplateInstance money() {
+        return page(List.of());
+    }
+
+    @GET
+    @Path("documents")
+    @Transactional
+    public TemplateInstance documents() {
+        Frame frame = frames.of(Tab.MONEY);
+        InvoiceFilter all = InvoiceFilter.standing(Standing.OPEN, Standing.LATE, Standing.PAID, Standing.CREDIT)
+                .page(0, 200);
+        return Pages.documents(frame, rows(all, frame));
+    }
+
+    /** Issues the chosen drafts in one transaction; those that cannot be are named and stay drafts. */
+    @POST
+    @Path("issues")
+    public Response issue(@PathParam("slug") String slug, MultivaluedMap<String, String> fields) {
+        List<UUID> chosen = new Typed(fields)
+                .each("draft").stream().flatMap(MoneyPages::id).toList();
+        return desk.answer(
+                () -> {
+                    if (chosen.isEmpty()) {
+                        throw Refusal.of("money.choose-drafts").thrown();
+                    }
+                    var outcome = invoices.issue(chosen, today.day());
+                    if (outcome.issued().isEmpty()) {
+                        throw new changeover.contracts.words.Refused(
+                                outcome.refused().values().stream().distinct().toList());
+                    }
+                    String next = "/" + slug + "/money";
+                    return SaidOnce.at(next, outcome.refused().isEmpty() ? "issued" : "issued-some");
+                },
+                refusals -> page(refusals.stream()
+                        .map(refusal -> Refusals.sentence(refusal, frames.locale()))
+                        .toList()));
+    }
+
+    private static java.util.stream.Stream<UUID> id(String text) {
+        try {
+            return java.util.stream.Stream.of(UUID.fromString(text));
+        } catch (IllegalArgumentException notAnId) {
+            return java.util.stream.Stream.empty();
+        }
+    }
+
+    private TemplateInstance page(List<String> refused) {
+        Frame frame = frames.of(Tab.MONEY);
+        LocalDate day = frame.today();
+        List<Waiting> waiting = lists
+                .rows(
+                        InvoiceFilter.standing(Standing.AWAITING, Standing.UNPRICED, Standing.LATER)
+                                .page(0, 20),
+                        day)
+                .stream()
+                .map(row -> new Waiting(row.standing().code(), row(row, frame)))
+                .toList();
+        return Pages.money(
+                frame,
+                new View(
+                        rows(InvoiceFilter.standing(Standing.READY).page(0, 100), frame),
+                        rows(InvoiceFilter.standing(Standing.LATE).page(0, 100), frame),
+                        rows(InvoiceFilter.standing(Standing.OPEN).page(0, 50), frame),
+                        waiting,
+                        age(owed.all(day), frame)),
+                refused);
+    }
+
+    private List<Row> rows(InvoiceFilter filter, Frame frame) {
+        return lists.rows(filter, frame.today()).stream().map(row -> row(row, frame)).toList();
+    }
+
+    private static Row row(InvoiceRow row, Frame frame) {
+        LocalDate day = row.dueDay() == null ? row.day() : row.dueDay();
+        Money shown = row.standing() == Standing.OPEN || row.standing() == Standing.LATE ? row.open() : row.amount();
+        return new Row(
+                row.id(),
+                row.label() == null ? "" : row.label(),
+                row.customer(),
+                row.customerId(),
+                row.street(),
+                frame.brief(day),
+                shown.format(frame.locale()),
+                ChronoUnit.DAYS.between(day, frame.today()));
+    }
+
+    private static Age age(OwedBy owed, Frame frame) {
+        return new Age(
+                owed.notDue().format(frame.locale()),
+                owed.late30().format(frame.locale()),
+                owed.late60().format(frame.locale()),
+                owed.late90().format(frame.locale()),
+                owed.older().isZero() ? "" : owed.older().format(frame.locale()),
+                owed.open().format(frame.locale()),
+                owed.credit().isZero() ? "" : owed.credit().format(frame.locale()));
+    }
+}

@@ -1,0 +1,247 @@
+package changeover.web.office;
+
+import changeover.billing.payments.NewPayment;
+import changeover.billing.payments.OpenItem;
+import changeover.billing.payments.Owed;
+import changeover.billing.payments.OwedBy;
+import changeover.billing.payments.Payment;
+import changeover.billing.payments.Payments;
+import changeover.billing.payments.StatementRow;
+import changeover.billing.payments.Statements;
+import changeover.billing.payments.Undoing;
+import changeover.billing.payments.Way;
+import changeover.contracts.customers.Customer;
+import changeover.contracts.customers.Customers;
+import changeover.contracts.tenants.Businesses;
+import changeover.web.session.Desk;
+import changeover.web.session.Frame;
+import changeover.web.session.Frames;
+import changeover.web.session.Said;
+import changeover.web.session.SaidOnce;
+import changeover.web.session.Tab;
+import changeover.web.session.Typed;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.inject.Inject;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** Money coming in: who owes, a payment taken, a statement, a payment that did not hold. */
+@Path("/{slug}/money")
+@Produces(MediaType.TEXT_HTML)
+@RolesAllowed({"owner", "office"})
+public class PaymentPages {
+
+    /** One who owes, or whose statement is shown. */
+    public record Debtor(UUID id, String name, String open, String credit) {}
+
+    /** An open document that a payment may pay. */
+    public record Open(UUID id, String label, String due, String open) {}
+
+    /** A way of paying in words. */
+    public record WayWords(String code, String words) {}
+
+    /** One line of a statement. */
+    public record Entry(String day, String what, @Nullable UUID id, String said, String amount, String balance) {}
+
+    @CheckedTemplate(basePath = "office")
+    static class Pages {
+        static native TemplateInstance debtors(Frame frame, List<Debtor> debtors);
+
+        static native TemplateInstance payment(
+                Frame frame, Debtor customer, List<Open> open, List<WayWords> ways, Said form);
+
+        static native TemplateInstance statement(Frame frame, Debtor customer, List<Entry> entries);
+
+        static native TemplateInstance undoing(Frame frame, UUID id, String noted, Said form);
+
+        private Pages() {}
+    }
+
+    @Inject
+    Frames frames;
+
+    @Inject
+    Desk desk;
+
+    @Inject
+    Payments payments;
+
+    @Inject
+    Owed owed;
+
+    @Inject
+    Statements statements;
+
+    @Inject
+    Customers customers;
+
+    @Inject
+    Businesses businesses;
+
+    @GET
+    @Path("payments/new")
+    @Transactional
+    public TemplateInstance take(@Nullable @QueryParam("customer") UUID customer) {
+        if (customer == null) {
+            Frame frame = frames.of(Tab.MONEY);
+            return Pages.debtors(
+                    frame,
+                    owed.byCustomer(frame.today()).stream()
+                            .filter(one -> one.customerId() != null)
+                            .map(one -> debtor(one, frame))
+                            .toList());
+        }
+        Frame frame = frames.of(Tab.MONEY);
+        OwedBy standing = owed.of(customer, frame.today());
+        return page(
+                customer,
+                Said.filled(Map.of("day", frame.today().toString(), "amount", standing.open().decimal(), "way", "transfer")));
+    }
+
+    @POST
+    @Path("customers/{customer}/payments")
+    public Response take(
+            @PathParam("slug") String slug,
+            @PathParam("customer") UUID customer,
+            MultivaluedMap<String, String> fields) {
+        var typed = new Typed(fields);
+        return desk.answer(
+                () -> {
+                    var currency = businesses.current().currency();
+                    customer(customer);
+                    var day = typed.day("day");
+                    var amount = typed.money("amount", currency);
+                    Set<String> ways = Arrays.stream(Way.values()).map(Way::code).collect(Collectors.toSet());
+                    Way way = Way.of(typed.oneOf("way", ways));
+                    String reference = typed.line("reference", 140);
+                    String note = typed.line("note", 500);
+                    UUID first = typed.idOrNone("invoice");
+                    typed.understood();
+                    List<NewPayment.Part> parts = first == null
+                            ? List.of()
+                            : owed.item(first, day).stream()
+                                    .map(item -> new NewPayment.Part(
+                                            first, amount.compareTo(item.open()) < 0 ? amount : item.open()))
+                                    .toList();
+                    payments.take(new NewPayment(customer, day, way, amount, reference, note, parts));
+                    return SaidOnce.at("/" + slug + "/money/customers/" + customer, "payment-kept");
+                },
+                refusals -> page(customer, Said.again(typed, refusals, frames.locale())));
+    }
+
+    @GET
+    @Path("customers/{customer}")
+    @Transactional
+    public TemplateInstance statement(@PathParam("customer") UUID customer) {
+        Frame frame = frames.of(Tab.MONEY);
+        Customer found = customer(customer);
+        List<Entry> entries =
+                statements.of(customer, frame.today().minusYears(2), frame.today().plusDays(1)).stream()
+                        .map(row -> entry(row, frame))
+                        .toList();
+        return Pages.statement(frame, debtor(found, frame), entries);
+    }
+
+    @GET
+    @Path("payments/{id}/undoing")
+    @Transactional
+    public TemplateInstance undo(@PathParam("id") UUID id) {
+        return undoPage(id, Said.filled(Map.of("day", frames.of(Tab.MONEY).today().toString())));
+    }
+
+    @POST
+    @Path("payments/{id}/undoing")
+    public Response undo(
+            @PathParam("slug") String slug, @PathParam("id") UUID id, MultivaluedMap<String, String> fields) {
+        var typed = new Typed(fields);
+        return desk.answer(
+                () -> {
+                    Payment payment = payments.of(id).orElseThrow(NotFoundException::new);
+                    String how = typed.oneOf("how", Set.of("bounced", "mistake"));
+                    var day = typed.day("day");
+                    String why = typed.text("why", 500);
+                    typed.understood();
+                    payments.undo(
+                            id, how.equals("bounced") ? Undoing.How.BOUNCED : Undoing.How.MISTAKE, day, why);
+                    return SaidOnce.at("/" + slug + "/money/customers/" + payment.customerId(), "kept");
+                },
+                refusals -> undoPage(id, Said.again(typed, refusals, frames.locale())));
+    }
+
+    private TemplateInstance undoPage(UUID id, Said form) {
+        Frame frame = frames.of(Tab.MONEY);
+        Payment payment = payments.of(id).orElseThrow(NotFoundException::new);
+        return Pages.undoing(
+                frame,
+                id,
+                payment.amount().format(frame.locale()) + ", " + frame.inWords(payment.day()),
+                form);
+    }
+
+    private TemplateInstance page(UUID customer, Said form) {
+        Frame frame = frames.of(Tab.MONEY);
+        Debtor debtor = debtor(customer(customer), frame);
+        List<Open> open = owed.open(customer, frame.today()).stream()
+                .map(item -> open(item, frame))
+                .toList();
+        List<WayWords> ways = Arrays.stream(Way.values())
+                .map(way -> new WayWords(way.code(), way.wording().in(frame.locale())))
+                .toList();
+        return Pages.payment(frame, debtor, open, ways, form);
+    }
+
+    private Customer customer(UUID id) {
+        return customers.get(id).orElseThrow(NotFoundException::new);
+    }
+
+    private Debtor debtor(Customer customer, Frame frame) {
+        OwedBy standing = owed.of(customer.id(), frame.today());
+        return new Debtor(
+                customer.id(),
+                customer.name(),
+                standing.open().format(frame.locale()),
+                standing.credit().isZero() ? "" : standing.credit().format(frame.locale()));
+    }
+
+    private static Debtor debtor(OwedBy one, Frame frame) {
+        UUID id = one.customerId();
+        return new Debtor(
+                id == null ? new UUID(0, 0) : id,
+                one.customer() == null ? "" : one.customer(),
+                one.open().format(frame.locale()),
+                one.credit().isZero() ? "" : one.credit().format(frame.locale()));
+    }
+
+    private static Open open(OpenItem item, Frame frame) {
+        return new Open(
+                item.invoiceId(), item.label(), frame.brief(item.dueDay()), item.open().format(frame.locale()));
+    }
+
+    private static Entry entry(StatementRow row, Frame frame) {
+        return new Entry(
+                frame.brief(row.day()),
+                row.what(),
+                row.id(),
+                row.said() == null ? "" : row.said(),
+                row.amount().format(frame.locale()),
+                row.balance().format(frame.locale()));
+    }
+}
