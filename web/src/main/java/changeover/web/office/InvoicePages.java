@@ -67,7 +67,13 @@ public class InvoicePages {
             boolean paid) {}
 
     public record Line(
-            int position, String quantity, String words, String why, String price, String discount, String net, boolean charged) {}
+            int position, String quantity, String words, String why, String price, String discount, String net, boolean charged) {
+
+        /** The field of this line on the form of a credit. */
+        public String field() {
+            return "line" + position;
+        }
+    }
 
     public record Tax(String label, String registration, String amount) {}
 
