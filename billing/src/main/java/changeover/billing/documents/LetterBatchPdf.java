@@ -27,7 +27,13 @@ public final class LetterBatchPdf {
      * @param papers PDFs that were kept
      */
     public record Letter(
-            Locale language, Letterhead from, LocalDate day, List<String> to, String subject, String body, List<byte[]> papers) {
+            Locale language,
+            Letterhead from,
+            LocalDate day,
+            List<String> to,
+            String subject,
+            String body,
+            List<byte[]> papers) {
         public Letter {
             to = List.copyOf(to);
             papers = List.copyOf(papers);
@@ -86,14 +92,19 @@ public final class LetterBatchPdf {
                     base,
                     Lines.wrap(Typeface.REGULAR, 11, 240, line));
         }
-        flow.page()
-                .textRight(
-                        Typeface.REGULAR, Type.TEXT, Ink.INK, Flow.RIGHT, base, 200, figures.day(letter.day()));
+        flow.page().textRight(Typeface.REGULAR, Type.TEXT, Ink.INK, Flow.RIGHT, base, 200, figures.day(letter.day()));
         flow.to(Math.max(base, 232));
         flow.down(14);
         flow.paragraph(Typeface.BOLD, 11, 15, Ink.INK, Flow.LEFT, Flow.WIDTH, letter.subject());
         flow.down(10);
-        flow.paragraph(Typeface.REGULAR, 10.5f, 14.5f, Ink.INK, Flow.LEFT, 440, letter.body().strip());
+        flow.paragraph(
+                Typeface.REGULAR,
+                10.5f,
+                14.5f,
+                Ink.INK,
+                Flow.LEFT,
+                440,
+                letter.body().strip());
         return flow.bytes(words.language(), letter.subject(), null);
     }
 }

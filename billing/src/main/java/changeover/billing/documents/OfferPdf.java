@@ -33,8 +33,7 @@ public final class OfferPdf {
         flow.section(sheet.plan(), 40);
         flow.down(2);
         text(words.say(
-                "offer.term",
-                Map.of("from", figures.day(sheet.termFrom()), "until", figures.day(sheet.termLast()))));
+                "offer.term", Map.of("from", figures.day(sheet.termFrom()), "until", figures.day(sheet.termLast()))));
         if (!sheet.machines().isEmpty()) {
             flow.down(2);
             RunIn.draw(flow, words.say("offer.machines"), String.join(" · ", sheet.machines()));
@@ -83,7 +82,8 @@ public final class OfferPdf {
                 another = promise.machine() != null;
             }
             if (another) {
-                String name = Flow.clip(Objects.requireNonNull(promise.machine()), Typeface.BOLD, Type.TEXT, Flow.WIDTH);
+                String name =
+                        Flow.clip(Objects.requireNonNull(promise.machine()), Typeface.BOLD, Type.TEXT, Flow.WIDTH);
                 flow.page().text(Typeface.BOLD, Type.TEXT, Ink.INK, Flow.LEFT, flow.y() + 14, name);
                 flow.down(17);
             }

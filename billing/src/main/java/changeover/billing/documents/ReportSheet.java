@@ -19,7 +19,8 @@ import org.jspecify.annotations.Nullable;
  * @param byYou what the household does until the next visit, by day
  * @param nextVisit "15 October, 8:00" or "in October", null when none is planned
  * @param year the home's year, null where there is none to draw
- * @param cautions codes of the cautions that this visit calls for; the general ones are always printed
+ * @param cautions what may hurt somebody at the household's tasks: words, or the code of a caution of the papers'
+ *     own; the general ones are always printed
  */
 public record ReportSheet(
         Locale language,

@@ -159,11 +159,11 @@ public final class ServiceReportPdf {
 
     private void cautions() {
         flow.section(words.say("caution.title"), 40);
-        List<String> codes = new ArrayList<>(List.of("chemicals"));
-        sheet.cautions().stream().filter(code -> !codes.contains(code)).forEach(codes::add);
-        for (String code : codes) {
+        flow.down(2);
+        small(words.say("caution.chemicals"));
+        for (String caution : sheet.cautions()) {
             flow.down(2);
-            small(words.say("caution." + code));
+            small(words.knows("caution." + caution) ? words.say("caution." + caution) : caution);
         }
         flow.down(2);
         small(words.say("caution.always"));

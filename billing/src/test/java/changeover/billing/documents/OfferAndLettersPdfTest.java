@@ -21,8 +21,17 @@ class OfferAndLettersPdfTest {
     void an_offer_says_what_is_promised_and_what_it_costs() {
         String text = Judged.archived("offer-fr", OfferPdf.bytes(offer(Locale.CANADA_FRENCH, 9)));
         for (String said : new String[] {
-            "Offre", "E-114", "Deux saisons", "Du 1er avril 2026 au 31 mars 2027", "Ce que nous promettons", "249,00",
-            "286,29 $", "TVQ/QST 9,975 %", "Valable jusqu’au", "J’accepte l’offre E-114", "ne peut plus être tenu",
+            "Offre",
+            "E-114",
+            "Deux saisons",
+            "Du 1er avril 2026 au 31 mars 2027",
+            "Ce que nous promettons",
+            "249,00",
+            "286,29 $",
+            "TVQ/QST 9,975 %",
+            "Valable jusqu’au",
+            "J’accepte l’offre E-114",
+            "ne peut plus être tenu",
             "Licence RBQ : 0000-0000-01"
         }) {
             assertTrue(text.contains(said), said + " in\n" + text);
@@ -87,7 +96,9 @@ class OfferAndLettersPdfTest {
                 LocalDate.of(2026, 3, 20),
                 LocalDate.of(2026, 4, 19),
                 new InvoiceSheet.Party(
-                        "Solange Thivierge", List.of("27, rue des Mélèzes", "Sainte-Odette (Québec)  J0X 0X0"), List.of()),
+                        "Solange Thivierge",
+                        List.of("27, rue des Mélèzes", "Sainte-Odette (Québec)  J0X 0X0"),
+                        List.of()),
                 List.of("27, rue des Mélèzes", "Sainte-Odette (Québec)  J0X 0X0"),
                 "Deux saisons",
                 LocalDate.of(2026, 4, 1),
@@ -99,7 +110,8 @@ class OfferAndLettersPdfTest {
                 List.of("2 filtres 16 × 25 × 4", "30 minutes de travail", "10\u00a0% de remise sur le reste"),
                 PaperExamples.cad("249.00"),
                 List.of(
-                        new InvoiceSheet.TaxLine("TPS/GST", new BigDecimal("5"), "000000000 RT0001", PaperExamples.cad("12.45")),
+                        new InvoiceSheet.TaxLine(
+                                "TPS/GST", new BigDecimal("5"), "000000000 RT0001", PaperExamples.cad("12.45")),
                         new InvoiceSheet.TaxLine(
                                 "TVQ/QST", new BigDecimal("9.975"), "0000000000 TQ0001", PaperExamples.cad("24.84"))),
                 PaperExamples.cad("286.29"),
