@@ -32,8 +32,7 @@ public record Instalments(List<Instalment> all) {
         List<Money> amounts = price.split(count);
         List<Instalment> all = new ArrayList<>(count);
         for (int index = 0; index < count; index++) {
-            all.add(new Instalment(
-                    index + 1, term.from().plusMonths(months * index / count), amounts.get(index)));
+            all.add(new Instalment(index + 1, term.from().plusMonths(months * index / count), amounts.get(index)));
         }
         return new Instalments(all);
     }

@@ -13,6 +13,7 @@ public record Climate(List<Season> seasons) {
     public static final String SUMMER = "summer";
     public static final String WINTER = "winter";
     public static final String MIDWINTER = "midwinter";
+    /** Closes with the cooling changeover, or a home sold in late June would owe a visit for it alone. */
     public static final String HUMIDIFIER_OFF = "humidifier-off";
     /** Outdoor air warm enough for a cooling reading: in a Quebec spring rarely before the middle of May. */
     public static final String WARM = "warm";
@@ -23,7 +24,7 @@ public record Climate(List<Season> seasons) {
             season(SUMMER, "cooling season", "saison de climatisation", 6, 16, 8, 31, null),
             season(WINTER, "heating season", "saison de chauffage", 11, 16, 3, 31, null),
             season(MIDWINTER, "midwinter", "cœur de l’hiver", 1, 10, 2, 28, null),
-            season(HUMIDIFIER_OFF, "humidifier shut-down", "arrêt de l’humidificateur", 5, 1, 6, 30, null),
+            season(HUMIDIFIER_OFF, "humidifier shut-down", "arrêt de l’humidificateur", 5, 1, 6, 15, null),
             season(WARM, "warm months", "mois chauds", 5, 15, 9, 15, null)));
 
     public Climate {

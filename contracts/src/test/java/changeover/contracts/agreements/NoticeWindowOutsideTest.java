@@ -43,7 +43,8 @@ class NoticeWindowOutsideTest {
 
     @Test
     void theNoticeIsPlannedInTheMiddle() {
-        assertEquals(LocalDate.of(2027, 1, 15), NoticeWindow.of("CA-QC", TERM_END).planned());
+        assertEquals(
+                LocalDate.of(2027, 1, 15), NoticeWindow.of("CA-QC", TERM_END).planned());
     }
 
     private static void check(String place, LocalDate deadline, String earliest, String latest) {

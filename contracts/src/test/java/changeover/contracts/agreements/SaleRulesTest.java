@@ -26,7 +26,9 @@ class SaleRulesTest {
         refused("US-NY", SaleChannel.HOME, TODAY, false);
         assertEquals(
                 "channel",
-                SaleRules.refusal("CA-QC", SaleChannel.HOME, TODAY).orElseThrow().field());
+                SaleRules.refusal("CA-QC", SaleChannel.HOME, TODAY)
+                        .orElseThrow()
+                        .field());
     }
 
     @Test
@@ -40,11 +42,16 @@ class SaleRulesTest {
     void instalmentsSumToThePriceTheOddCentsOnTheFirst() {
         instalments("249.00", 1, "2026-04-01", "2026-04-01 249.00");
         instalments("250.00", 3, "2026-04-01", "2026-04-01 83.34", "2026-08-01 83.33", "2026-12-01 83.33");
-        instalments("100.01", 4, "2027-01-31", "2027-01-31 25.01", "2027-04-30 25.00", "2027-07-31 25.00",
+        instalments(
+                "100.01",
+                4,
+                "2027-01-31",
+                "2027-01-31 25.01",
+                "2027-04-30 25.00",
+                "2027-07-31 25.00",
                 "2027-10-31 25.00");
         assertThrows(
-                IllegalArgumentException.class,
-                () -> Instalments.of(Money.of("1", "CAD"), 13, Term.ofYear(TODAY)));
+                IllegalArgumentException.class, () -> Instalments.of(Money.of("1", "CAD"), 13, Term.ofYear(TODAY)));
     }
 
     @Test
@@ -68,7 +75,9 @@ class SaleRulesTest {
                 .all();
         assertEquals(
                 List.of(expected),
-                all.stream().map(one -> one.day() + " " + one.amount().decimal()).toList());
+                all.stream()
+                        .map(one -> one.day() + " " + one.amount().decimal())
+                        .toList());
     }
 
     private static void issue(

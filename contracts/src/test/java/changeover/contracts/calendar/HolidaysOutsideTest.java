@@ -70,7 +70,9 @@ class HolidaysOutsideTest {
     void easter() {
         for (String sunday :
                 List.of("2024-03-31", "2025-04-20", "2026-04-05", "2027-03-28", "2038-04-25", "2008-03-23")) {
-            assertEquals(LocalDate.parse(sunday), HolidayRule.easter(LocalDate.parse(sunday).getYear()));
+            assertEquals(
+                    LocalDate.parse(sunday),
+                    HolidayRule.easter(LocalDate.parse(sunday).getYear()));
         }
     }
 

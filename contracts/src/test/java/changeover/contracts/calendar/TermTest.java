@@ -41,7 +41,8 @@ class TermTest {
         Window window = Window.ofDays(day("2026-04-01"), day("2026-06-15"));
         assertEquals(76, window.days());
         assertTrue(window.contains(day("2026-06-15")));
-        assertEquals(Window.ofDay(day("2026-06-15")), window.since(day("2026-06-15")).orElseThrow());
+        assertEquals(
+                Window.ofDay(day("2026-06-15")), window.since(day("2026-06-15")).orElseThrow());
         assertTrue(window.since(day("2026-06-16")).isEmpty());
         assertTrue(window.common(Window.ofDay(day("2026-06-16"))).isEmpty());
         assertThrows(IllegalArgumentException.class, () -> Window.ofDays(day("2026-06-15"), day("2026-06-14")));

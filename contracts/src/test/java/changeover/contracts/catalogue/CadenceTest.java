@@ -71,7 +71,11 @@ class CadenceTest {
 
     @Test
     void shortAndLongTermsGiveEachSeasonOnce() {
-        check(TWO_VISITS, new Term(day("2026-11-01"), day("2027-05-01")), "2026-11-01..2026-11-15", "2027-04-01..2027-06-15");
+        check(
+                TWO_VISITS,
+                new Term(day("2026-11-01"), day("2027-05-01")),
+                "2026-11-01..2026-11-15",
+                "2027-04-01..2027-06-15");
         check(
                 TWO_VISITS,
                 new Term(day("2026-10-20"), day("2028-10-20")),
@@ -91,7 +95,9 @@ class CadenceTest {
                     List<Window> windows = TWO_VISITS.windowsIn(term, history, rules);
                     assertEquals(2, windows.size(), sold + " " + term + " " + windows);
                     history = new History(
-                            null, Stream.concat(history.promised().stream(), windows.stream()).toList());
+                            null,
+                            Stream.concat(history.promised().stream(), windows.stream())
+                                    .toList());
                     term = term.next();
                 }
             }
@@ -117,10 +123,22 @@ class CadenceTest {
         known(yearly, "2026-01-01", "2024-09-30", "2026-01-01..2026-12-31");
         known(yearly, "2026-01-01", "2020-05-10", "2026-01-01..2026-12-31");
         check(yearly, "2026-01-01", CARRIES, "2026-01-01..2026-12-31");
-        known(new EveryMonths(1, 1, 1), "2026-02-01", "2026-01-31", "2026-02-28..2026-02-28", "2026-03-31..2026-03-31",
-                "2026-04-30..2026-04-30", "2026-05-31..2026-05-31", "2026-06-30..2026-06-30", "2026-07-31..2026-07-31",
-                "2026-08-31..2026-08-31", "2026-09-30..2026-09-30", "2026-10-31..2026-10-31", "2026-11-30..2026-11-30",
-                "2026-12-31..2026-12-31", "2027-01-31..2027-01-31");
+        known(
+                new EveryMonths(1, 1, 1),
+                "2026-02-01",
+                "2026-01-31",
+                "2026-02-28..2026-02-28",
+                "2026-03-31..2026-03-31",
+                "2026-04-30..2026-04-30",
+                "2026-05-31..2026-05-31",
+                "2026-06-30..2026-06-30",
+                "2026-07-31..2026-07-31",
+                "2026-08-31..2026-08-31",
+                "2026-09-30..2026-09-30",
+                "2026-10-31..2026-10-31",
+                "2026-11-30..2026-11-30",
+                "2026-12-31..2026-12-31",
+                "2027-01-31..2027-01-31");
         known(EveryMonths.exactly(12), "2028-06-01", "2028-02-29", "2029-02-28..2029-02-28");
         known(new EveryMonths(24, 18, 24), "2026-06-01", "2024-11-25", "2026-06-01..2026-11-25");
         known(new EveryMonths(24, 18, 24), "2025-06-01", "2024-11-25");
@@ -129,8 +147,14 @@ class CadenceTest {
     @Test
     void twoWindowsOfOneTaskNeverShareADay() {
         known(new EveryMonths(6, 4, 8), "2026-01-01", "2025-10-01", "2026-02-01..2026-06-01", "2026-08-01..2026-12-01");
-        known(new EveryMonths(3, 1, 6), "2026-01-01", "2025-12-01", "2026-01-01..2026-06-01", "2026-06-02..2026-09-01",
-                "2026-09-02..2026-12-01", "2026-12-02..2027-03-01");
+        known(
+                new EveryMonths(3, 1, 6),
+                "2026-01-01",
+                "2025-12-01",
+                "2026-01-01..2026-06-01",
+                "2026-06-02..2026-09-01",
+                "2026-09-02..2026-12-01",
+                "2026-12-02..2027-03-01");
         check(new EveryMonths(6, 4, 8), "2026-01-01", CARRIES, "2026-01-01..2026-06-30", "2026-07-01..2026-09-01");
     }
 
@@ -138,9 +162,16 @@ class CadenceTest {
     void timesAYearAreEqualPartsOfTheTerm() {
         check(new TimesAYear(2), "2027-01-01", CARRIES, "2027-01-01..2027-07-01", "2027-07-02..2027-12-31");
         check(new TimesAYear(1), "2028-02-29", CARRIES, "2028-02-29..2029-02-27");
-        assertEquals(4, new TimesAYear(4).windowsIn(year("2026-03-15"), History.NONE, CARRIES).size());
         assertEquals(
-                2, new TimesAYear(4).windowsIn(Term.ofMonths(day("2026-03-15"), 6), History.NONE, CARRIES).size());
+                4,
+                new TimesAYear(4)
+                        .windowsIn(year("2026-03-15"), History.NONE, CARRIES)
+                        .size());
+        assertEquals(
+                2,
+                new TimesAYear(4)
+                        .windowsIn(Term.ofMonths(day("2026-03-15"), 6), History.NONE, CARRIES)
+                        .size());
     }
 
     @Test
@@ -159,7 +190,9 @@ class CadenceTest {
                         "2026-09-30 CHECK"),
                 said);
         List<Due> unknown = new CheckThenReplace(1, 3).duesIn(year("2026-05-31"), History.NONE, CARRIES);
-        assertEquals("2026-05-31 REPLACE", unknown.getFirst().on() + " " + unknown.getFirst().act());
+        assertEquals(
+                "2026-05-31 REPLACE",
+                unknown.getFirst().on() + " " + unknown.getFirst().act());
         assertEquals(12, unknown.size());
     }
 
@@ -179,13 +212,20 @@ class CadenceTest {
 
     @Test
     void itReadsAsASentence() {
-        says(new BeforeSeason("winter", Period.ofWeeks(6)), "before each heating season", "avant chaque saison de chauffage");
-        says(TWO_VISITS, "at each cooling changeover and each heating changeover",
+        says(
+                new BeforeSeason("winter", Period.ofWeeks(6)),
+                "before each heating season",
+                "avant chaque saison de chauffage");
+        says(
+                TWO_VISITS,
+                "at each cooling changeover and each heating changeover",
                 "à chaque passage à la climatisation et à chaque passage au chauffage");
         says(new EveryMonths(12, 9, 15), "every 12 months, at most 15 months", "tous les 12 mois, au plus 15 mois");
         says(EveryMonths.exactly(1), "every month", "tous les mois");
         says(new TimesAYear(2), "twice a year", "2 fois par an");
-        says(new CheckThenReplace(1, 3), "look every month, replace after 3 months at the latest",
+        says(
+                new CheckThenReplace(1, 3),
+                "look every month, replace after 3 months at the latest",
                 "vérifier tous les mois, remplacer après 3 mois au plus tard");
         says(new OnRequest(), "on request", "sur demande");
     }
@@ -193,14 +233,22 @@ class CadenceTest {
     @Test
     void itIsStoredAsJsonAndReadBack() {
         json(TWO_VISITS, "{\"how\":\"each-season\",\"seasons\":[\"cooling\",\"heating\"]}");
-        json(new BeforeSeason("winter", Period.parse("P2M15D")),
+        json(
+                new BeforeSeason("winter", Period.parse("P2M15D")),
                 "{\"how\":\"before-season\",\"season\":\"winter\",\"lead\":\"P2M15D\"}");
         json(new EveryMonths(12, 9, 15), "{\"how\":\"every-months\",\"months\":12,\"min\":9,\"max\":15}");
         json(new TimesAYear(2), "{\"how\":\"times-a-year\",\"times\":2}");
         json(new CheckThenReplace(1, 3), "{\"how\":\"check-then-replace\",\"checkMonths\":1,\"capMonths\":3}");
         json(new OnRequest(), "{\"how\":\"on-request\"}");
-        for (String wrong : List.of("", "{}", "[]", "{\"how\":\"weekly\"}", "{\"how\":\"every-months\",\"months\":0,\"min\":1,\"max\":1}",
-                "{\"how\":\"times-a-year\"}", "{\"how\":\"each-season\",\"seasons\":[]}", "{\"how\":\"before-season\",\"season\":\"winter\",\"lead\":\"P0D\"}")) {
+        for (String wrong : List.of(
+                "",
+                "{}",
+                "[]",
+                "{\"how\":\"weekly\"}",
+                "{\"how\":\"every-months\",\"months\":0,\"min\":1,\"max\":1}",
+                "{\"how\":\"times-a-year\"}",
+                "{\"how\":\"each-season\",\"seasons\":[]}",
+                "{\"how\":\"before-season\",\"season\":\"winter\",\"lead\":\"P0D\"}")) {
             assertThrows(IllegalArgumentException.class, () -> Cadence.ofJson(wrong), wrong);
         }
     }

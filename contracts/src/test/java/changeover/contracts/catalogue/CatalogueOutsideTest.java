@@ -39,7 +39,11 @@ class CatalogueOutsideTest {
         element("5", "240", "20.83", "11.52");
         element("10", "240", "41.67", "5.76");
         element("4.5", "240", "18.75", "12.80");
-        assertEquals("3756", new BigDecimal(208 * 208).divide(ohms("5", "240"), 0, RoundingMode.HALF_UP).toString());
+        assertEquals(
+                "3756",
+                new BigDecimal(208 * 208)
+                        .divide(ohms("5", "240"), 0, RoundingMode.HALF_UP)
+                        .toString());
     }
 
     /** ACCA Manual airflow relation: 15 kW with a rise of 45 °F moves 1,053 cfm. */
@@ -47,7 +51,11 @@ class CatalogueOutsideTest {
     void elementsTellTheAirflow() {
         Measure airflow = Airflow.of(Measure.of("15", "kW"), Measure.of("45", "degF-apart"));
         assertEquals("1053", airflow.value().setScale(0, RoundingMode.HALF_UP).toString());
-        assertEquals("497", airflow.in(UnitOfMeasure.LITRE_PER_SECOND).setScale(0, RoundingMode.HALF_UP).toString());
+        assertEquals(
+                "497",
+                airflow.in(UnitOfMeasure.LITRE_PER_SECOND)
+                        .setScale(0, RoundingMode.HALF_UP)
+                        .toString());
     }
 
     /** Federal Halocarbon Regulations, 2022 (SOR/2022-110), ss. 17 and 25. */
@@ -78,13 +86,13 @@ class CatalogueOutsideTest {
     }
 
     private static void element(String kilowatts, String volts, String amps, String ohms) {
-        assertEquals(ohms, ohms(kilowatts, volts).setScale(2, RoundingMode.HALF_UP).toString());
+        assertEquals(
+                ohms, ohms(kilowatts, volts).setScale(2, RoundingMode.HALF_UP).toString());
         Expected expected = Expected.of(
                         new Band.ElementAmps("kw", "volts", "measured", BigDecimal.ZERO),
                         UnitOfMeasure.AMPERE,
                         Circumstances.of(
-                                Map.of("kw", kilowatts, "volts", volts),
-                                Map.of("measured", Measure.of(volts, "V"))))
+                                Map.of("kw", kilowatts, "volts", volts), Map.of("measured", Measure.of(volts, "V"))))
                 .orElseThrow();
         assertEquals(amps, scaled(expected));
     }

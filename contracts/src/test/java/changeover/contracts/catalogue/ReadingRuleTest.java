@@ -31,7 +31,8 @@ class ReadingRuleTest {
         ReadingSpec bank = reading("elements-amps", "bank-1-amps");
         assertEquals(
                 Standing.NOT_JUDGED,
-                ReadingRule.judge(bank, Measure.of("12", "A"), Circumstances.of(FIVE_KILOWATTS, Map.of())).standing());
+                ReadingRule.judge(bank, Measure.of("12", "A"), Circumstances.of(FIVE_KILOWATTS, Map.of()))
+                        .standing());
         assertEquals(
                 Standing.NOT_JUDGED,
                 ReadingRule.judge(

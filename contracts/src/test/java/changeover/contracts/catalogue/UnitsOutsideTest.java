@@ -103,7 +103,6 @@ class UnitsOutsideTest {
     private static void converts(String value, String from, String to, String expected) {
         BigDecimal converted = Measure.of(value, from).in(UnitOfMeasure.ofCode(to));
         BigDecimal figure = new BigDecimal(expected);
-        assertEquals(
-                0, figure.compareTo(converted.round(new MathContext(figure.precision()))), from + " " + converted);
+        assertEquals(0, figure.compareTo(converted.round(new MathContext(figure.precision()))), from + " " + converted);
     }
 }

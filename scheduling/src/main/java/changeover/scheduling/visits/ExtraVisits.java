@@ -1,5 +1,6 @@
 package changeover.scheduling.visits;
 
+import changeover.contracts.calendar.Climate;
 import changeover.contracts.calendar.Season;
 import changeover.contracts.calendar.Term;
 import changeover.contracts.calendar.Window;
@@ -13,11 +14,10 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * A plan that sells more visits than its promises need still gives them all: first one in each changeover that has
- * none, then in the middle of the longest stretch without a visit.
+ * none, then one in midwinter, then in the middle of the longest stretch without a visit.
  */
 final class ExtraVisits {
 
@@ -27,21 +27,16 @@ final class ExtraVisits {
     private ExtraVisits() {}
 
     static List<VisitDraft> added(List<VisitDraft> drafts, int sold, Term term, SeasonRules rules) {
-        Map<VisitDraft, Window> seasons = new HashMap<>();
-        List<Window> without = new ArrayList<>();
-        for (Window season : changeovers(term, rules)) {
-            Optional<VisitDraft> there = drafts.stream()
-                    .filter(draft ->
-                            !seasons.containsKey(draft) && draft.window().meets(season))
-                    .min(Comparator.comparing(
-                            (VisitDraft draft) -> draft.window().days()));
-            there.ifPresentOrElse(draft -> seasons.put(draft, season), () -> without.add(season));
-        }
-        List<VisitDraft> all = new ArrayList<>(drafts.stream()
-                .map(draft -> seasons.containsKey(draft) ? draft.keptIn(seasons.get(draft)) : draft)
-                .toList());
-        for (Window season : without) {
-            if (all.size() < sold) {
+        List<VisitDraft> all = keptInSeasons(
+                drafts,
+                sold,
+                seasons(rules.climate().changeovers().stream().map(Season::code).toList(), term, rules));
+        List<Window> midwinter = rules.climate().find(Climate.MIDWINTER).stream()
+                .flatMap(season -> seasons(List.of(season.code()), term, rules).stream())
+                .toList();
+        for (Window season : midwinter) {
+            if (all.size() < sold
+                    && all.stream().noneMatch(draft -> draft.window().meets(season))) {
                 all.add(VisitDraft.in(season));
             }
         }
@@ -51,10 +46,30 @@ final class ExtraVisits {
         return all;
     }
 
-    /** The changeovers that belong to the term, cut to it. */
-    private static List<Window> changeovers(Term term, SeasonRules rules) {
-        List<String> codes =
-                rules.climate().changeovers().stream().map(Season::code).toList();
+    /** Each changeover takes the narrowest visit that can be in it; where there is none it gets one of its own. */
+    private static List<VisitDraft> keptInSeasons(List<VisitDraft> drafts, int sold, List<Window> changeovers) {
+        Map<VisitDraft, Window> taken = new HashMap<>();
+        List<Window> without = new ArrayList<>();
+        for (Window season : changeovers) {
+            drafts.stream()
+                    .filter(draft -> !taken.containsKey(draft) && draft.window().meets(season))
+                    .min(Comparator.comparing(
+                            (VisitDraft draft) -> draft.window().days()))
+                    .ifPresentOrElse(draft -> taken.put(draft, season), () -> without.add(season));
+        }
+        List<VisitDraft> all = new ArrayList<>(drafts.stream()
+                .map(draft -> taken.containsKey(draft) ? draft.keptIn(taken.get(draft)) : draft)
+                .toList());
+        for (Window season : without) {
+            if (all.size() < sold) {
+                all.add(VisitDraft.in(season));
+            }
+        }
+        return all;
+    }
+
+    /** The seasons that belong to the term, cut to it. */
+    private static List<Window> seasons(List<String> codes, Term term, SeasonRules rules) {
         if (codes.isEmpty()) {
             return List.of();
         }

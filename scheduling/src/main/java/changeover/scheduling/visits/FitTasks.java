@@ -5,8 +5,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A task that may be done at several visits goes where it costs the calendar least: to a visit that has no task yet, else
- * to the one it narrows least, where the technician is at that machine anyway, the earlier one. No visit is emptied.
+ * A task that may be done at several visits goes where it costs the calendar least: to the visit it narrows least, where
+ * the technician is at that machine anyway, the earlier one. No visit is emptied, and one that nothing asks for is left
+ * free to look the equipment over.
  */
 final class FitTasks {
 
@@ -37,8 +38,7 @@ final class FitTasks {
     private static Optional<VisitDraft> better(Promise promise, List<VisitDraft> drafts) {
         return drafts.stream()
                 .filter(draft -> draft.canTake(promise))
-                .min(Comparator.comparing((VisitDraft draft) -> !draft.tasks().isEmpty())
-                        .thenComparing(draft -> draft.narrowedBy(promise))
+                .min(Comparator.comparing((VisitDraft draft) -> draft.narrowedBy(promise))
                         .thenComparing(draft -> !draft.worksOn(promise.equipmentId(), promise)));
     }
 }
