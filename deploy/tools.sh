@@ -43,6 +43,7 @@ find_maven() {
 
 # True when the packaged application is missing or a source is newer than it.
 build_is_old() {
+    [ -z "${CHANGEOVER_BUILT:-}" ] || return 1
     [ -f "$app/quarkus-run.jar" ] || return 0
     [ -n "$(find "$root"/pom.xml "$root"/*/pom.xml "$root"/*/src/main "$root"/contracts/src/test \
         -newer "$app/quarkus-run.jar" -type f -print -quit 2>/dev/null)" ]
