@@ -52,12 +52,12 @@ public final class Asked {
     }
 
     public String text(String member, int most) {
+        int before = refusals.size();
         String text = line(member, most);
-        if (text == null) {
-            refuseOnce("typed.missing", member);
-            return "";
+        if (text == null && refusals.size() == before) {
+            refuse("typed.missing", member);
         }
-        return text;
+        return text == null ? "" : text;
     }
 
     public @Nullable String line(String member, int most) {
@@ -231,12 +231,6 @@ public final class Asked {
 
     private void refuse(String code, String member) {
         refusals.add(Refusal.of(code).at(path + member));
-    }
-
-    private void refuseOnce(String code, String member) {
-        if (refusals.stream().noneMatch(refusal -> (path + member).equals(refusal.field()))) {
-            refuse(code, member);
-        }
     }
 
     private <T> T must(String member, String code, T standIn, Function<String, T> reading) {
