@@ -108,14 +108,11 @@ public class AccessCodes {
 
     /** Who read the codes of this home, newest first. */
     public List<Reading> readings(UUID homeId) {
-        return rows
-                .createNativeQuery(
-                        """
+        return rows.createNativeQuery("""
                         select coalesce(made_by, '00000000-0000-0000-0000-000000000000'), made_at, reason, codes
                           from access_reading where tenant_id = current_tenant() and home_id = :home
                          order by made_at desc, id desc
-                        """,
-                        Reading.class)
+                        """, Reading.class)
                 .setParameter("home", homeId)
                 .getResultList();
     }

@@ -26,7 +26,8 @@ public class AllEquipment {
 
     /** Common equipment, which belongs to the building. */
     public Equipment addToBuilding(UUID buildingId, Equipment.Facts facts) {
-        return store(Equipment.inBuilding(buildingId, facts, ofBuilding(buildingId).size() + 1));
+        return store(
+                Equipment.inBuilding(buildingId, facts, ofBuilding(buildingId).size() + 1));
     }
 
     private Equipment store(Equipment unit) {
@@ -50,8 +51,7 @@ public class AllEquipment {
 
     /** Writes a machine's facts anew; empty when there is none of that id here. */
     public Optional<Equipment> rewrite(UUID id, Equipment.Facts facts, FilledOn form) {
-        Optional<Equipment> found =
-                Optional.ofNullable(rows.find(Equipment.class, id, LockModeType.PESSIMISTIC_WRITE));
+        Optional<Equipment> found = Optional.ofNullable(rows.find(Equipment.class, id, LockModeType.PESSIMISTIC_WRITE));
         found.ifPresent(unit -> {
             unit.rewrite(facts, form);
             rows.flush();
@@ -76,24 +76,22 @@ public class AllEquipment {
 
     /** What stands in these homes today, of each its own only. */
     public List<Equipment> ofHomes(Collection<UUID> homeIds) {
-        return rows
-                .createQuery("from Equipment where homeId in :homes and endedOn is null" + ORDER, Equipment.class)
+        return rows.createQuery("from Equipment where homeId in :homes and endedOn is null" + ORDER, Equipment.class)
                 .setParameter("homes", homeIds)
                 .getResultList();
     }
 
     /** What serves the building in common today. */
     public List<Equipment> ofBuilding(UUID buildingId) {
-        return rows
-                .createQuery("from Equipment where buildingId = :building and endedOn is null" + ORDER, Equipment.class)
+        return rows.createQuery(
+                        "from Equipment where buildingId = :building and endedOn is null" + ORDER, Equipment.class)
                 .setParameter("building", buildingId)
                 .getResultList();
     }
 
     /** What once stood in the home and was taken out. */
     public List<Equipment> takenOutOf(UUID homeId) {
-        return rows
-                .createQuery(
+        return rows.createQuery(
                         "from Equipment where homeId = :home and endedOn is not null order by endedOn desc, id",
                         Equipment.class)
                 .setParameter("home", homeId)

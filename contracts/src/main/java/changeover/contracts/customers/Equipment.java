@@ -154,8 +154,20 @@ public class Equipment extends Owned {
 
     public Facts facts() {
         return new Facts(
-                ownerId, kind, name, make, model, serial, location, installedOn, installedBy, makerWarrantyUntil,
-                labourWarrantyUntil, registration, fits(), nameplate());
+                ownerId,
+                kind,
+                name,
+                make,
+                model,
+                serial,
+                location,
+                installedOn,
+                installedBy,
+                makerWarrantyUntil,
+                labourWarrantyUntil,
+                registration,
+                fits(),
+                nameplate());
     }
 
     public Optional<UUID> homeId() {

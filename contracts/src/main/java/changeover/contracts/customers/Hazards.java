@@ -33,8 +33,8 @@ public class Hazards {
 
     /** What can still hurt whoever comes in. */
     public List<Hazard> of(UUID homeId) {
-        return rows
-                .createQuery("from Hazard where homeId = :home and clearedOn is null order by seenOn, id", Hazard.class)
+        return rows.createQuery(
+                        "from Hazard where homeId = :home and clearedOn is null order by seenOn, id", Hazard.class)
                 .setParameter("home", homeId)
                 .getResultList();
     }

@@ -133,8 +133,19 @@ public class Home extends Owned {
 
     public Facts facts() {
         return new Facts(
-                buildingId, unitLabel, street, city, region, postal, country, latitude, longitude, propertyUse, builtIn,
-                gettingIn, toBeRead);
+                buildingId,
+                unitLabel,
+                street,
+                city,
+                region,
+                postal,
+                country,
+                latitude,
+                longitude,
+                propertyUse,
+                builtIn,
+                gettingIn,
+                toBeRead);
     }
 
     /** The home's key in the homes file. */

@@ -77,13 +77,10 @@ public class HomeParts {
     /** Who plays the part on that day, by home; a home where nobody does is missing. */
     public Map<UUID, UUID> customers(Collection<UUID> homeIds, PartInHome part, LocalDate day) {
         var found = new LinkedHashMap<UUID, UUID>();
-        rows
-                .createQuery(
-                        """
+        rows.createQuery("""
                         from HomePart where homeId in :homes and part = :part and from <= :day
                         and (until is null or until > :day) order by from, id
-                        """,
-                        HomePart.class)
+                        """, HomePart.class)
                 .setParameter("homes", homeIds)
                 .setParameter("part", part.code())
                 .setParameter("day", day)
@@ -94,13 +91,10 @@ public class HomeParts {
 
     /** The homes in which the customer plays a part on that day. */
     public List<UUID> homesOf(UUID customerId, LocalDate day) {
-        return rows
-                .createQuery(
-                        """
+        return rows.createQuery("""
                         select distinct homeId from HomePart where customerId = :customer and from <= :day
                         and (until is null or until > :day)
-                        """,
-                        UUID.class)
+                        """, UUID.class)
                 .setParameter("customer", customerId)
                 .setParameter("day", day)
                 .getResultList();

@@ -12,7 +12,8 @@ import org.hibernate.query.NativeQuery;
 
 /**
  * A home is found when every word asked for stands in its line of plain words, which the database keeps in
- * {@code home_search}; accents, capitals and the punctuation of telephones and serials do not matter.
+ * {@code home_search}; accents, capitals and the punctuation of telephones and serials do not matter. Homes where the
+ * words asked for begin a word come first.
  */
 @ApplicationScoped
 class HomeSearch {
@@ -21,22 +22,22 @@ class HomeSearch {
 
     private static final int LONGEST = 200;
 
-    private static final String FOUND =
-            """
+    private static final String FOUND = """
+            with asked as materialized (select %s)
             select h.id, h.key, h.street, h.unit_label, h.city, c.id as customer_id, c.name as customer, c.phone,
                    (select count(*) from equipment e
                      where (e.tenant_id, e.home_id) = (h.tenant_id, h.id) and e.ended_on is null) as units, h.to_be_read
-              from (select h.tenant_id, h.id, h.key, h.street, h.unit_label, h.city, h.to_be_read
-                      from home_search s join home h on (h.tenant_id, h.id) = (s.tenant_id, s.id)
+              from (select h.tenant_id, h.id, h.key, h.street, h.unit_label, h.city, h.to_be_read, %s as rank
+                      from asked, home_search s join home h on (h.tenant_id, h.id) = (s.tenant_id, s.id)
                      where s.tenant_id = current_tenant() %s
-                     order by h.street, h.unit_label, h.id offset :from limit :count) h
+                     order by rank desc, h.street, h.unit_label, h.id offset :from limit :count) h
               left join lateral (select c.id, c.name, c.phone
                       from home_part p join customer c on (c.tenant_id, c.id) = (p.tenant_id, p.customer_id)
                      where (p.tenant_id, p.home_id) = (h.tenant_id, h.id) and p.from_day <= :day
                        and (p.until_day is null or p.until_day > :day)
                      order by array_position(array['lives', 'signs', 'pays', 'lets_in', 'gets_report'], p.part), p.from_day
                      limit 1) c on true
-             order by h.street, h.unit_label, h.id
+             order by h.rank desc, h.street, h.unit_label, h.id
             """;
 
     @Inject
@@ -47,11 +48,17 @@ class HomeSearch {
 
     List<FoundHome> find(String text, int from, int limit) {
         List<String> words = words(text);
-        var asked = new StringBuilder();
+        var said = new StringBuilder("1 as one");
+        var rank = new StringBuilder("0");
+        var holds = new StringBuilder();
         for (int index = 0; index < words.size(); index++) {
-            asked.append(" and s.words like '%' || search_words(:word").append(index).append(") || '%'");
+            said.append(", search_words(:word%d) as word%d".formatted(index, index));
+            rank.append(" + cast(' ' || s.words like '% ' || asked.word")
+                    .append(index)
+                    .append(" || '%' as int)");
+            holds.append(" and s.words like '%' || asked.word").append(index).append(" || '%'");
         }
-        var query = rows.createNativeQuery(FOUND.formatted(asked), Tuple.class)
+        var query = rows.createNativeQuery(FOUND.formatted(said, rank, holds), Tuple.class)
                 .unwrap(NativeQuery.class)
                 .setParameter("day", today.day())
                 .setParameter("from", from)

@@ -32,8 +32,9 @@ class Keys {
     }
 
     private boolean isTaken(String table, String key) {
-        return (Boolean) rows.createNativeQuery("select exists (select from " + table
-                        + " where tenant_id = current_tenant() and key = :key)", Boolean.class)
+        return (Boolean) rows.createNativeQuery(
+                        "select exists (select from " + table + " where tenant_id = current_tenant() and key = :key)",
+                        Boolean.class)
                 .setParameter("key", key)
                 .getSingleResult();
     }

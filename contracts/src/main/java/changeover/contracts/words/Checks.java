@@ -19,7 +19,8 @@ public final class Checks {
     /** The longest text of several lines, in characters. */
     public static final int NOTE = 4_000;
 
-    private static final Pattern MAIL = Pattern.compile("[^\\s@<>,;:\"()\\[\\]]+@[^\\s@<>,;:\"()\\[\\]]+\\.[^\\s@.<>,;:\"()\\[\\]]+");
+    private static final Pattern MAIL =
+            Pattern.compile("[^\\s@<>,;:\"()\\[\\]]+@[^\\s@<>,;:\"()\\[\\]]+\\.[^\\s@.<>,;:\"()\\[\\]]+");
     private static final Pattern PHONE = Pattern.compile("[0-9+(). /\\-–xext#,]*[0-9][0-9+(). /\\-–xext#,]*");
 
     private final List<Refusal> refusals = new ArrayList<>();

@@ -62,10 +62,23 @@ class RegisterTest {
 
     private UUID open() {
         UUID id = UUID.randomUUID();
-        current.run(id, CurrentTenant.NOBODY, () -> businesses.open(
-                new NewBusiness("r" + id.toString().substring(0, 12), "Maison Boréale", "1, rue du Four",
-                        Place.of("CA-QC"), "fr", null, null, null, null, null, true),
-                DAY));
+        current.run(
+                id,
+                CurrentTenant.NOBODY,
+                () -> businesses.open(
+                        new NewBusiness(
+                                "r" + id.toString().substring(0, 12),
+                                "Maison Boréale",
+                                "1, rue du Four",
+                                Place.of("CA-QC"),
+                                "fr",
+                                null,
+                                null,
+                                null,
+                                null,
+                                null,
+                                true),
+                        DAY));
         return id;
     }
 
@@ -81,23 +94,47 @@ class RegisterTest {
     }
 
     private static Equipment.Facts pump(String name) {
-        return new Equipment.Facts(null, "outdoor-heat-pump", name, "Borealis", "HX-30", "SN-00.17 A", "mur nord", null,
-                null, null, null, null, Map.of(), Map.of("volts", "240"));
+        return new Equipment.Facts(
+                null,
+                "outdoor-heat-pump",
+                name,
+                "Borealis",
+                "HX-30",
+                "SN-00.17 A",
+                "mur nord",
+                null,
+                null,
+                null,
+                null,
+                null,
+                Map.of(),
+                Map.of("volts", "240"));
     }
 
     @Test
     void a_home_is_found_by_name_street_phone_or_serial() {
         UUID home = aHome("12, rue de l’Église");
         current.run(tenant, person, () -> equipment.addToHome(home, pump("Thermopompe")));
-        for (String asked : List.of("lafleur", "EGLISE", "l'église 12", "(514) 555-0142", "+1 514 555 0142", "5550142",
-                "sn0017a", "SN-00.17", "anne val-clair", "")) {
+        for (String asked : List.of(
+                "lafleur",
+                "EGLISE",
+                "l'église 12",
+                "(514) 555-0142",
+                "+1 514 555 0142",
+                "5550142",
+                "sn0017a",
+                "SN-00.17",
+                "anne val-clair",
+                "")) {
             List<FoundHome> found = current.run(tenant, person, () -> homes.find(asked, 10));
             assertEquals(List.of(home), found.stream().map(FoundHome::id).toList(), asked);
             assertEquals("Anne Lafleur", found.getFirst().customer());
             assertEquals(1, found.getFirst().units());
         }
-        assertTrue(current.run(tenant, person, () -> homes.find("lafleur %", 10)).size() == 1);
-        assertTrue(current.run(tenant, person, () -> homes.find("nobody' or '1'='1", 10)).isEmpty());
+        assertTrue(
+                current.run(tenant, person, () -> homes.find("lafleur %", 10)).size() == 1);
+        assertTrue(current.run(tenant, person, () -> homes.find("nobody' or '1'='1", 10))
+                .isEmpty());
         UUID other = open();
         assertTrue(current.run(other, person, () -> homes.find("lafleur", 10)).isEmpty());
     }
@@ -105,13 +142,17 @@ class RegisterTest {
     @Test
     void the_second_editor_is_refused() {
         UUID home = aHome("13, rue Basse");
-        int version = current.run(tenant, person, () -> homes.get(home).orElseThrow().version());
+        int version =
+                current.run(tenant, person, () -> homes.get(home).orElseThrow().version());
         var facts = Home.Facts.at("14, rue Basse", "Val-Clair", "QC", null, "CA");
         current.run(tenant, person, () -> homes.rewrite(home, facts, new FilledOn(version)));
-        var refused = assertThrows(Refused.class, () ->
-                current.run(tenant, person, () -> homes.rewrite(home, facts, new FilledOn(version))));
+        var refused = assertThrows(
+                Refused.class,
+                () -> current.run(tenant, person, () -> homes.rewrite(home, facts, new FilledOn(version))));
         assertEquals("changed-meanwhile", refused.first().code());
-        assertEquals(1, current.run(tenant, person, () -> homes.find("14 rue basse", 5)).size());
+        assertEquals(
+                1,
+                current.run(tenant, person, () -> homes.find("14 rue basse", 5)).size());
     }
 
     @Test
@@ -124,8 +165,11 @@ class RegisterTest {
             return found.id();
         });
         current.run(tenant, person, () -> {
-            assertEquals(landlord, parts.customers(List.of(home), PartInHome.PAYS, move).get(home));
-            assertFalse(landlord.equals(parts.customers(List.of(home), PartInHome.PAYS, move.minusDays(1)).get(home)));
+            assertEquals(
+                    landlord,
+                    parts.customers(List.of(home), PartInHome.PAYS, move).get(home));
+            assertFalse(landlord.equals(parts.customers(List.of(home), PartInHome.PAYS, move.minusDays(1))
+                    .get(home)));
             assertEquals(List.of(home), parts.homesOf(landlord, move));
             return 0;
         });
@@ -142,22 +186,41 @@ class RegisterTest {
         assertEquals(1, readings.size());
         assertEquals(person, readings.getFirst().personId());
         assertEquals("visite du jour", readings.getFirst().reason());
-        assertEquals("access.reason", assertThrows(Refused.class, () ->
-                current.run(tenant, person, () -> codes.read(home, " "))).first().code());
+        assertEquals(
+                "access.reason",
+                assertThrows(Refused.class, () -> current.run(tenant, person, () -> codes.read(home, " ")))
+                        .first()
+                        .code());
     }
 
     @Test
     void a_machine_is_replaced_and_its_name_is_free_again() {
         UUID home = aHome("17, rue Basse");
-        UUID old = current.run(tenant, person, () -> equipment.addToHome(home, pump("Thermopompe")).id());
-        var failure = assertThrows(Exception.class, () ->
-                current.run(tenant, person, () -> equipment.addToHome(home, pump("Thermopompe"))));
-        assertEquals("constraint.one_unit_a_name", Constraints.refusal(failure).orElseThrow().code());
-        var next = current.run(tenant, person, () -> equipment.replace(old, pump("Thermopompe"), DAY).orElseThrow());
+        UUID old = current.run(
+                tenant,
+                person,
+                () -> equipment.addToHome(home, pump("Thermopompe")).id());
+        var failure = assertThrows(
+                Exception.class,
+                () -> current.run(tenant, person, () -> equipment.addToHome(home, pump("Thermopompe"))));
+        assertEquals(
+                "constraint.one_unit_a_name",
+                Constraints.refusal(failure).orElseThrow().code());
+        var next = current.run(
+                tenant,
+                person,
+                () -> equipment.replace(old, pump("Thermopompe"), DAY).orElseThrow());
         assertEquals(old, next.followsId().orElseThrow());
-        assertEquals(1, current.run(tenant, person, () -> equipment.ofHome(home)).size());
-        assertEquals(1, current.run(tenant, person, () -> equipment.takenOutOf(home)).size());
-        assertEquals("240", current.run(tenant, person, () -> equipment.ofHome(home)).getFirst().nameplate().get("volts"));
+        assertEquals(
+                1, current.run(tenant, person, () -> equipment.ofHome(home)).size());
+        assertEquals(
+                1, current.run(tenant, person, () -> equipment.takenOutOf(home)).size());
+        assertEquals(
+                "240",
+                current.run(tenant, person, () -> equipment.ofHome(home))
+                        .getFirst()
+                        .nameplate()
+                        .get("volts"));
     }
 
     @Test
