@@ -2,12 +2,14 @@ package changeover.contracts.agreements;
 
 import changeover.contracts.catalogue.Catalogue;
 import changeover.contracts.catalogue.Interval;
+import changeover.contracts.catalogue.LabelInterval;
 import changeover.contracts.catalogue.Task;
 import changeover.contracts.plans.PlanFacts;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 
 /**
@@ -37,7 +39,7 @@ public final class PlanForHome {
                 catalogue
                         .findTask(promise.taskCode())
                         .filter(task -> task.isFor(unit.kind(), unit.fits()))
-                        .map(task -> asPromised(task, promise, unit.id(), intervals))
+                        .map(task -> asPromised(task, promise, unit, intervals, catalogue))
                         .ifPresent(task -> promised.add(new Offer.Promised(
                                 unit.id(), task.code(), task.cadence(), task.who(), task.minutes(), task.basis())));
             }
@@ -45,12 +47,20 @@ public final class PlanForHome {
         return List.copyOf(promised);
     }
 
-    private static Task asPromised(Task task, PlanFacts.Promise promise, UUID unit, Collection<Interval> intervals) {
-        boolean labelled = intervals.stream()
-                .anyMatch(interval -> interval.taskCode().equals(task.code()) && unit.equals(interval.equipmentId()));
-        if (promise.cadence() == null || labelled) {
-            return Interval.over(task, unit, intervals);
+    private static Task asPromised(
+            Task task, PlanFacts.Promise promise, Unit unit, Collection<Interval> intervals, Catalogue catalogue) {
+        boolean ownInterval = intervals.stream().anyMatch(interval -> interval.taskCode()
+                        .equals(task.code())
+                && unit.id().equals(interval.equipmentId()));
+        if (ownInterval) {
+            return Interval.over(task, unit.id(), intervals);
         }
-        return task.withCadence(promise.cadence(), PLAN, null);
+        Optional<Interval> label = LabelInterval.of(task, unit.id(), unit.fits(), catalogue);
+        if (label.isPresent()) {
+            return Interval.over(task, unit.id(), List.of(label.get()));
+        }
+        return promise.cadence() == null
+                ? Interval.over(task, unit.id(), intervals)
+                : task.withCadence(promise.cadence(), PLAN, null);
     }
 }

@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * All kinds of equipment, tasks, parts, cautions and finding sentences that a business knows: those shipped in the jar,
@@ -21,6 +23,9 @@ public final class Catalogue {
             byCode(CatalogueJson.resource("parts.json", new TypeReference<List<PartKind>>() {}), PartKind::code),
             byCode(CatalogueJson.resource("cautions.json", new TypeReference<List<Caution>>() {}), Caution::code),
             byCode(CatalogueJson.resource("sentences.json", new TypeReference<List<Sentence>>() {}), Sentence::code));
+
+    /** ISO 817 class A2L, as the nameplate writes them. */
+    private static final Set<String> MILDLY_FLAMMABLE = Set.of("R-32", "R-454B");
 
     private final Map<String, Kind> kinds;
     private final Map<String, Task> tasks;
@@ -122,6 +127,16 @@ public final class Catalogue {
     public List<Sentence> sentencesFor(String kind) {
         return sentences.values().stream()
                 .filter(sentence -> sentence.fits(kind))
+                .toList();
+    }
+
+    /** What may hurt somebody at this task on this machine: the task's own caution, and that its refrigerant can burn. */
+    public List<Caution> cautionsFor(Task task, Map<String, String> nameplate) {
+        boolean circuit = "refrigerant".equals(task.caution()) || "leak-search".equals(task.caution());
+        boolean burns = MILDLY_FLAMMABLE.contains(nameplate.getOrDefault("refrigerant", ""));
+        return Stream.concat(
+                        Stream.ofNullable(task.caution()).flatMap(code -> findCaution(code).stream()),
+                        circuit && burns ? findCaution("a2l").stream() : Stream.empty())
                 .toList();
     }
 
