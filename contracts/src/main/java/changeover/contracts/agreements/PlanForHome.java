@@ -49,9 +49,9 @@ public final class PlanForHome {
 
     private static Task asPromised(
             Task task, PlanFacts.Promise promise, Unit unit, Collection<Interval> intervals, Catalogue catalogue) {
-        boolean ownInterval = intervals.stream().anyMatch(interval -> interval.taskCode()
-                        .equals(task.code())
-                && unit.id().equals(interval.equipmentId()));
+        boolean ownInterval = intervals.stream()
+                .anyMatch(interval ->
+                        interval.taskCode().equals(task.code()) && unit.id().equals(interval.equipmentId()));
         if (ownInterval) {
             return Interval.over(task, unit.id(), intervals);
         }

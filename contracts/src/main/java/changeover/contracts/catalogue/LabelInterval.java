@@ -24,17 +24,14 @@ public final class LabelInterval {
             return Optional.empty();
         }
         int months = Integer.parseInt(said);
-        Cadence labelled =
-                switch (task.cadence()) {
-                    case Cadence.CheckThenReplace(int check, int _) ->
-                        new Cadence.CheckThenReplace(Math.min(check, months), months);
-                    case Cadence.EveryMonths(int _, int min, int _) ->
-                        new Cadence.EveryMonths(months, Math.min(min, months), months);
-                    case Cadence.BeforeSeason _,
-                            Cadence.EachSeason _,
-                            Cadence.TimesAYear _,
-                            Cadence.OnRequest _ -> task.cadence();
-                };
+        Cadence labelled = switch (task.cadence()) {
+            case Cadence.CheckThenReplace(int check, int _) ->
+                new Cadence.CheckThenReplace(Math.min(check, months), months);
+            case Cadence.EveryMonths(int _, int min, int _) ->
+                new Cadence.EveryMonths(months, Math.min(min, months), months);
+            case Cadence.BeforeSeason _, Cadence.EachSeason _, Cadence.TimesAYear _, Cadence.OnRequest _ ->
+                task.cadence();
+        };
         return labelled.equals(task.cadence())
                 ? Optional.empty()
                 : Optional.of(new Interval(task.code(), equipmentId, labelled, BASIS, null));

@@ -228,10 +228,15 @@ class CatalogueTest {
         UUID unit = new UUID(1, 1);
         Interval business = new Interval("filter-thin", null, new Cadence.CheckThenReplace(1, 2), "our own", null);
         Interval machine = new Interval("filter-thin", unit, new Cadence.CheckThenReplace(1, 5), "label", "its label");
-        assertEquals(machine.cadence(), Interval.over(task, unit, List.of(business, machine)).cadence());
-        assertEquals(business.cadence(), Interval.over(task, new UUID(1, 2), List.of(business, machine)).cadence());
+        assertEquals(
+                machine.cadence(),
+                Interval.over(task, unit, List.of(business, machine)).cadence());
+        assertEquals(
+                business.cadence(),
+                Interval.over(task, new UUID(1, 2), List.of(business, machine)).cadence());
         assertEquals(task, Interval.over(task, unit, List.of()));
-        assertEquals("our own", Interval.over(task, null, List.of(machine, business)).basis());
+        assertEquals(
+                "our own", Interval.over(task, null, List.of(machine, business)).basis());
     }
 
     @Test
