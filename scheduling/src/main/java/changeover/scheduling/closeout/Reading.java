@@ -1,6 +1,7 @@
 package changeover.scheduling.closeout;
 
 import changeover.contracts.tenants.OwnedWithGivenId;
+import changeover.contracts.words.Wording;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Table;
@@ -158,12 +159,9 @@ public class Reading extends OwnedWithGivenId {
         return standing;
     }
 
-    public Optional<String> actionEn() {
-        return Optional.ofNullable(actionEn);
-    }
-
-    public Optional<String> actionFr() {
-        return Optional.ofNullable(actionFr);
+    /** What to do; empty unless it is to be acted on. */
+    public Optional<Wording> beyond() {
+        return actionEn == null || actionFr == null ? Optional.empty() : Optional.of(new Wording(actionEn, actionFr));
     }
 
     public LocalDate day() {

@@ -73,7 +73,7 @@ record SheetRules(VisitAtHand visit, Surroundings shop) {
         if (answered.outcome() == Outcome.DONE
                 && ticket != null
                 && !shop.tickets().contains(ticket)) {
-            return List.of(Refusal.of("closeout.ticket", Map.of("ticket", TICKETS.getOrDefault(ticket, same(ticket))))
+            return List.of(Refusal.of("closeout.ticket", Map.of("ticket", ticket(ticket)))
                     .at("outcome"));
         }
         return List.of();
@@ -242,7 +242,7 @@ record SheetRules(VisitAtHand visit, Surroundings shop) {
         return List.of(Refusal.of("closeout." + code).at(field));
     }
 
-    private static Wording same(String word) {
-        return new Wording(word, word);
+    static Wording ticket(String kind) {
+        return TICKETS.getOrDefault(kind, new Wording(kind, kind));
     }
 }

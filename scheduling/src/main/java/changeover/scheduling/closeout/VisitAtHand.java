@@ -32,6 +32,11 @@ public record VisitAtHand(
         return Optional.ofNullable(tasks.get(task));
     }
 
+    @Nullable String machineName(@Nullable UUID machine) {
+        MachineAtHand found = machine == null ? null : machines.get(machine);
+        return found == null ? null : found.name();
+    }
+
     Map<String, String> nameplate(@Nullable UUID machine) {
         MachineAtHand found = machine == null ? null : machines.get(machine);
         return found == null ? Map.of() : found.nameplate();

@@ -6,6 +6,7 @@ import changeover.contracts.words.Wording;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -16,8 +17,8 @@ import org.jspecify.annotations.Nullable;
 @ApplicationScoped
 public class Parts {
 
-    private static final String ROWS =
-            "select code, name_en, name_fr, unit, fits_key, size from part where withdrawn_on is null";
+    private static final String EVER = "select code, name_en, name_fr, unit, fits_key, size from part where true";
+    private static final String ROWS = EVER + " and withdrawn_on is null";
 
     @Inject
     EntityManager rows;
@@ -56,6 +57,20 @@ public class Parts {
 
     public Optional<KnownPart> find(String code) {
         return read(ROWS + " and code = :code", Map.of("code", code)).stream().findFirst();
+    }
+
+    /** Also when it is carried no more, for what was used before. */
+    public Optional<KnownPart> everKnown(String code) {
+        return read(EVER + " and code = :code", Map.of("code", code)).stream().findFirst();
+    }
+
+    /** It is carried no more; false when there is no such part. */
+    public boolean withdraw(String code, LocalDate day) {
+        return rows.createNativeQuery("update part set withdrawn_on = :day where code = :code and withdrawn_on is null")
+                        .setParameter("day", day)
+                        .setParameter("code", code)
+                        .executeUpdate()
+                == 1;
     }
 
     /** The one of a kind that fits; empty when the business carries none of that size. */
