@@ -18,8 +18,7 @@ import java.util.UUID;
 @ApplicationScoped
 class Coming {
 
-    private static final String NEXT =
-            """
+    private static final String NEXT = """
             select v.id, v.window_from, v.window_until, a.day, a.starts
               from visit v left join appointment a on a.tenant_id = v.tenant_id and a.visit_id = v.id
              where v.home_id = :home and v.id <> :visit and v.window_until > :day
@@ -27,8 +26,7 @@ class Coming {
              order by coalesce(a.day, v.window_from), v.id limit 1
             """;
 
-    private static final String HOUSEHOLD =
-            """
+    private static final String HOUSEHOLD = """
             select t.due_on, t.wording_en, t.wording_fr, q.name
               from household_task t left join equipment q on q.tenant_id = t.tenant_id and q.id = t.equipment_id
              where t.home_id = :home and t.done_on is null and t.due_on >= :day and t.due_on < :until

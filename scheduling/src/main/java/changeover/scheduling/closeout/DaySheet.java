@@ -107,7 +107,10 @@ public record DaySheet(
      * @param last what it was last time
      */
     public record ReadingLine(
-            ReadingSpec spec, @Nullable BigDecimal low, @Nullable BigDecimal high, @Nullable Last last) {}
+            ReadingSpec spec,
+            @Nullable BigDecimal low,
+            @Nullable BigDecimal high,
+            @Nullable Last last) {}
 
     /** An operation that stands on the sheet already. */
     public record Said(UUID id, String kind, Map<String, Object> body) {}

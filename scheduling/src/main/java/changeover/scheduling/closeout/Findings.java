@@ -76,12 +76,14 @@ public class Findings {
      * @param by who says so
      */
     public void clear(UUID findingId, String how, UUID by) {
-        Finding finding =
-                find(findingId).orElseThrow(() -> Refusal.of("closeout.finding-not-found").thrown());
+        Finding finding = find(findingId)
+                .orElseThrow(() -> Refusal.of("closeout.finding-not-found").thrown());
         if (finding.clearedOn().isPresent()) {
             throw Refusal.of("closeout.finding-cleared").thrown();
         }
-        if (how.isBlank() || how.length() > Body.LONGEST_WORDS || !how.strip().equals(Storable.line(how, how.length()))) {
+        if (how.isBlank()
+                || how.length() > Body.LONGEST_WORDS
+                || !how.strip().equals(Storable.line(how, how.length()))) {
             throw Refusal.of("closeout.finding-why").at("how").thrown();
         }
         String ticket = finding.ticket().orElse(null);
@@ -106,14 +108,15 @@ public class Findings {
                 .setParameter("visit", visit.id())
                 .getResultStream()
                 .map(finding -> fact(
-                        finding, visit.machineName(finding.equipmentId().orElse(null)), catalogue,
+                        finding,
+                        visit.machineName(finding.equipmentId().orElse(null)),
+                        catalogue,
                         shown.getOrDefault(finding.id(), List.of())))
                 .toList();
     }
 
     /** @param equipment the machine's name */
-    static FindingFact fact(
-            Finding finding, @Nullable String equipment, Catalogue catalogue, List<PhotoFact> photos) {
+    static FindingFact fact(Finding finding, @Nullable String equipment, Catalogue catalogue, List<PhotoFact> photos) {
         Boolean agreed = finding.answer().map("yes"::equals).orElse(null);
         return new FindingFact(
                 finding.id(),

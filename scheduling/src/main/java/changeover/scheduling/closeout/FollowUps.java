@@ -46,8 +46,8 @@ public class FollowUps {
 
     /** @param became the visit or estimate it became; null when nothing came of it, for a reason */
     public void end(UUID id, String why, @Nullable UUID became) {
-        FollowUp followUp =
-                find(id).orElseThrow(() -> Refusal.of("closeout.follow-up-not-found").thrown());
+        FollowUp followUp = find(id).orElseThrow(
+                        () -> Refusal.of("closeout.follow-up-not-found").thrown());
         if (followUp.endedOn().isPresent()) {
             throw Refusal.of("closeout.follow-up-ended").thrown();
         }

@@ -45,8 +45,7 @@ public class Photos {
             return sha256;
         }
         Picture picture = Picture.redrawn(bytes);
-        rows.createNativeQuery(
-                        """
+        rows.createNativeQuery("""
                         insert into photo_bytes (sha256, kept_sha256, media_type, width, height, bytes)
                         values (:sha256, :kept, :type, :width, :height, :bytes)
                         on conflict (tenant_id, sha256) do nothing
@@ -92,9 +91,13 @@ public class Photos {
         for (Photo photo : rows.createQuery("from Photo where visitId = :visit order by id", Photo.class)
                 .setParameter("visit", visitId)
                 .getResultList()) {
-            photo.findingId().ifPresent(finding -> shown.computeIfAbsent(finding, _ -> new ArrayList<>())
-                    .add(new PhotoFact(
-                            photo.id(), photo.sha256(), photo.caption().orElse(null), isThere(photo.sha256()))));
+            photo.findingId()
+                    .ifPresent(finding -> shown.computeIfAbsent(finding, _ -> new ArrayList<>())
+                            .add(new PhotoFact(
+                                    photo.id(),
+                                    photo.sha256(),
+                                    photo.caption().orElse(null),
+                                    isThere(photo.sha256()))));
         }
         return shown;
     }

@@ -35,8 +35,7 @@ public class Readings {
 
     /** Every reading of a machine, newest first. */
     public List<Reading> ofMachine(UUID equipmentId, int most) {
-        return rows.createQuery(
-                        "from Reading where equipmentId = :machine order by day desc, id desc", Reading.class)
+        return rows.createQuery("from Reading where equipmentId = :machine order by day desc, id desc", Reading.class)
                 .setParameter("machine", equipmentId)
                 .setMaxResults(most)
                 .getResultList();
@@ -63,13 +62,16 @@ public class Readings {
     List<ReadingFact> facts(VisitAtHand visit) {
         List<Reading> read = ofVisit(visit.id());
         Map<Of, Reading> before = last(
-                read.stream().flatMap((Reading one) -> one.equipmentId().stream()).distinct().toList(), visit.id());
+                read.stream()
+                        .flatMap((Reading one) -> one.equipmentId().stream())
+                        .distinct()
+                        .toList(),
+                visit.id());
         return read.stream().map(reading -> fact(reading, visit, before)).toList();
     }
 
     private static ReadingFact fact(Reading reading, VisitAtHand visit, Map<Of, Reading> before) {
-        Optional<ReadingSpec> spec =
-                visit.task(reading.visitTaskId()).flatMap(task -> task.reading(reading.code()));
+        Optional<ReadingSpec> spec = visit.task(reading.visitTaskId()).flatMap(task -> task.reading(reading.code()));
         UUID machine = reading.equipmentId().orElse(null);
         Reading last = machine == null ? null : before.get(new Of(machine, reading.code()));
         return new ReadingFact(

@@ -86,7 +86,8 @@ public record ReportFacts(
             @Nullable Last last) {}
 
     /** The same reading of the same machine at the visit before. */
-    public record Last(LocalDate day, String entered, @Nullable String enteredUnit) {}
+    public record Last(
+            LocalDate day, String entered, @Nullable String enteredUnit) {}
 
     /**
      * @param sentence in both languages; null when it was said in free words
@@ -114,7 +115,8 @@ public record ReportFacts(
     }
 
     /** @param there whether its bytes have come */
-    public record PhotoFact(UUID id, String sha256, @Nullable String caption, boolean there) {}
+    public record PhotoFact(
+            UUID id, String sha256, @Nullable String caption, boolean there) {}
 
     public record PartFact(
             String code,
@@ -125,7 +127,8 @@ public record ReportFacts(
             @Nullable String equipment,
             String why) {}
 
-    public record HouseholdFact(LocalDate dueOn, Wording wording, @Nullable String equipment) {}
+    public record HouseholdFact(
+            LocalDate dueOn, Wording wording, @Nullable String equipment) {}
 
     /** @param day and {@code starts} are null while it has no day; then its window stands for it */
     public record NextVisit(

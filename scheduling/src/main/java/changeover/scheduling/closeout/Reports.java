@@ -63,11 +63,11 @@ public class Reports {
     /** @throws changeover.contracts.words.Refused when there is no such visit, or it is not closed */
     public ReportFacts of(UUID visitId) {
         VisitAtHand visit = visits.of(visitId);
-        Closure closure =
-                closures.of(visitId).orElseThrow(() -> Refusal.of("closeout.not-closed").thrown());
+        Closure closure = closures.of(visitId)
+                .orElseThrow(() -> Refusal.of("closeout.not-closed").thrown());
         NextVisit next = coming.next(visit, closure.day()).orElse(null);
-        LocalDate until = next == null ? closure.day().plusYears(1) : Objects.requireNonNullElse(
-                next.day(), next.windowLast());
+        LocalDate until =
+                next == null ? closure.day().plusYears(1) : Objects.requireNonNullElse(next.day(), next.windowLast());
         List<TaskFact> tasks = tasks(visit);
         return new ReportFacts(
                 visitId,
@@ -93,7 +93,8 @@ public class Reports {
     }
 
     private @Nullable LocalTime clock(Optional<Instant> at) {
-        return at.map(instant -> LocalTime.ofInstant(instant, businesses.current().zone()))
+        return at.map(instant ->
+                        LocalTime.ofInstant(instant, businesses.current().zone()))
                 .orElse(null);
     }
 
@@ -120,8 +121,7 @@ public class Reports {
     }
 
     private List<TaskFact> tasks(VisitAtHand visit) {
-        Map<UUID, TaskOutcome> outcomes = rows
-                .createQuery("from TaskOutcome where visitId = :visit", TaskOutcome.class)
+        Map<UUID, TaskOutcome> outcomes = rows.createQuery("from TaskOutcome where visitId = :visit", TaskOutcome.class)
                 .setParameter("visit", visit.id())
                 .getResultStream()
                 .collect(Collectors.toMap(TaskOutcome::visitTaskId, Function.identity()));

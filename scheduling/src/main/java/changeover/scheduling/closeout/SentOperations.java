@@ -58,8 +58,7 @@ public final class SentOperations {
                 .toList();
     }
 
-    private void read(
-            JsonNode json, @Nullable UUID visit, String place, Map<UUID, List<SentOperation>> byVisit) {
+    private void read(JsonNode json, @Nullable UUID visit, String place, Map<UUID, List<SentOperation>> byVisit) {
         Body envelope = new Body(json);
         UUID about = visit == null ? envelope.id("visit") : visit;
         JsonNode body = json.path("body");

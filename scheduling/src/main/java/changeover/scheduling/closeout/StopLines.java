@@ -41,8 +41,7 @@ class StopLines {
     ShopAround shop;
 
     /** The part of a stop that comes from its visit. */
-    record Lines(
-            List<MachineAtHand> machines, List<FindingFact> openFindings, List<TaskLine> tasks, List<Said> said) {}
+    record Lines(List<MachineAtHand> machines, List<FindingFact> openFindings, List<TaskLine> tasks, List<Said> said) {}
 
     Lines of(UUID visitId, UUID technician, Catalogue catalogue) {
         VisitAtHand visit = visits.of(visitId);
@@ -52,10 +51,7 @@ class StopLines {
                 List.copyOf(visit.machines().values()),
                 findings.openIn(visit.homeId()).stream()
                         .map(finding -> Findings.fact(
-                                finding,
-                                visit.machineName(finding.equipmentId().orElse(null)),
-                                catalogue,
-                                List.of()))
+                                finding, visit.machineName(finding.equipmentId().orElse(null)), catalogue, List.of()))
                         .toList(),
                 visit.tasks().values().stream()
                         .map(task -> task(task, visit, last, tickets))

@@ -32,7 +32,8 @@ public record VisitAtHand(
         return Optional.ofNullable(tasks.get(task));
     }
 
-    @Nullable String machineName(@Nullable UUID machine) {
+    @Nullable
+    String machineName(@Nullable UUID machine) {
         MachineAtHand found = machine == null ? null : machines.get(machine);
         return found == null ? null : found.name();
     }

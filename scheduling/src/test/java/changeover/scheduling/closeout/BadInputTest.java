@@ -36,11 +36,32 @@ class BadInputTest {
 
     /** What a hostile or broken client puts into a field. */
     private static final List<String> HOSTILE = List.of(
-            "\"NaN\"", "\"1e999\"", "1e999", "1e99999", "-1", "\"-0.5\"", "[]", "{}", "true", "\"\\u0000\"",
-            "\"a\\u0000b\"", "\"\\ud800\"", "\"<script>alert(1)</script>\"", "\"'; drop table visit; --\"",
-            "\"{{7*7}}\"", "\"\\u202etxt\"", "\"\\r\\nSet-Cookie: a=b\"", "999999999999999999999", "\"\"", "null",
-            "\"" + "x".repeat(9000) + "\"", "\"" + "y".repeat(50_000) + "\"", "[[[[[[[[[[1]]]]]]]]]]",
-            "\"00000000-0000-0000-0000-000000000000\"", "\"\\ufeff12\"", "0.00000000000000000001");
+            "\"NaN\"",
+            "\"1e999\"",
+            "1e999",
+            "1e99999",
+            "-1",
+            "\"-0.5\"",
+            "[]",
+            "{}",
+            "true",
+            "\"\\u0000\"",
+            "\"a\\u0000b\"",
+            "\"\\ud800\"",
+            "\"<script>alert(1)</script>\"",
+            "\"'; drop table visit; --\"",
+            "\"{{7*7}}\"",
+            "\"\\u202etxt\"",
+            "\"\\r\\nSet-Cookie: a=b\"",
+            "999999999999999999999",
+            "\"\"",
+            "null",
+            "\"" + "x".repeat(9000) + "\"",
+            "\"" + "y".repeat(50_000) + "\"",
+            "[[[[[[[[[[1]]]]]]]]]]",
+            "\"00000000-0000-0000-0000-000000000000\"",
+            "\"\\ufeff12\"",
+            "0.00000000000000000001");
 
     @Inject
     Job job;
@@ -66,13 +87,17 @@ class BadInputTest {
     private static Map<String, String> bodies(At at) {
         return Map.of(
                 "task", "{'task':'%s','outcome':'done','reason':'x'}".formatted(at.amps()),
-                "reading", "{'task':'%s','code':'amps','value':'20','unit':'A','running':'full','volts':'230'}"
-                        .formatted(at.amps()),
-                "finding", ("{'level':'urgent','text':'bent','language':'en','equipment':'%s','task':'%s','toldTo':'M',"
-                        + "'answer':'yes','next':'visit','ticket':'gas'}").formatted(at.furnace(), at.amps()),
+                "reading",
+                        "{'task':'%s','code':'amps','value':'20','unit':'A','running':'full','volts':'230'}"
+                                .formatted(at.amps()),
+                "finding",
+                        ("{'level':'urgent','text':'bent','language':'en','equipment':'%s','task':'%s','toldTo':'M',"
+                                        + "'answer':'yes','next':'visit','ticket':'gas'}")
+                                .formatted(at.furnace(), at.amps()),
                 "photo", "{'sha256':'%s','caption':'c','task':'%s'}".formatted("a".repeat(64), at.amps()),
-                "part", "{'part':'%s','quantity':'1','place':'%s','equipment':'%s','why':'plan','short':'s'}"
-                        .formatted(Job.FILTER, at.van(), at.furnace()),
+                "part",
+                        "{'part':'%s','quantity':'1','place':'%s','equipment':'%s','why':'plan','short':'s'}"
+                                .formatted(Job.FILTER, at.van(), at.furnace()),
                 "minutes", "{'minutes':50,'extra':5,'extraWhy':'x'}",
                 "note", "{'text':'n'}",
                 "received", "{'by':'Mara'}",
@@ -112,8 +137,7 @@ class BadInputTest {
                 new SentOperation(UUID.randomUUID(), "\u0000", -5, Instant.MAX, null, "nonsense", empty),
                 new SentOperation(UUID.randomUUID(), "", Long.MAX_VALUE, Instant.MIN, null, "\u0000", empty),
                 new SentOperation(UUID.randomUUID(), "z".repeat(999), 1, Instant.EPOCH, null, "k".repeat(999), empty),
-                new SentOperation(
-                        UUID.randomUUID(), "d", 1, Instant.EPOCH, UUID.randomUUID(), "arrive", empty));
+                new SentOperation(UUID.randomUUID(), "d", 1, Instant.EPOCH, UUID.randomUUID(), "arrive", empty));
         List<OperationAnswer> answers = apply(at, sent);
         said(answers);
         assertEquals(
@@ -138,20 +162,43 @@ class BadInputTest {
                 at,
                 new Operation.PartTaken(Job.FILTER, BigDecimal.ONE, stranger.van(), null, "plan", null),
                 "closeout.place-not-found");
-        refused("closeout.visit-not-found", () -> apply(new At(at.tenant(), at.home(), at.furnace(),
-                stranger.visit(), at.amps(), at.filter(), at.drain(), at.van()), List.of()));
-        refused("closeout.visit-not-found", () -> shop.in(at.tenant(), () -> amendments.amend(
-                UUID.randomUUID(), stranger.visit(), "why", List.of(), Shop.TECHNICIAN)));
-        refused("closeout.not-closed", () -> shop.in(at.tenant(), () -> amendments.amend(
-                UUID.randomUUID(), at.visit(), "why", List.of(), Shop.TECHNICIAN)));
-        refused("stock.place-not-found", () -> shop.in(at.tenant(), () -> {
-            stock.receive(UUID.randomUUID(), stranger.van(), List.of(new Amount(Job.FILTER, BigDecimal.ONE)), null);
-            return true;
-        }));
-        refused("closeout.finding-not-found", () -> shop.in(at.tenant(), () -> {
-            findings.clear(UUID.randomUUID(), "done", Shop.TECHNICIAN);
-            return true;
-        }));
+        refused(
+                "closeout.visit-not-found",
+                () -> apply(
+                        new At(
+                                at.tenant(),
+                                at.home(),
+                                at.furnace(),
+                                stranger.visit(),
+                                at.amps(),
+                                at.filter(),
+                                at.drain(),
+                                at.van()),
+                        List.of()));
+        refused(
+                "closeout.visit-not-found",
+                () -> shop.in(
+                        at.tenant(),
+                        () -> amendments.amend(
+                                UUID.randomUUID(), stranger.visit(), "why", List.of(), Shop.TECHNICIAN)));
+        refused(
+                "closeout.not-closed",
+                () -> shop.in(
+                        at.tenant(),
+                        () -> amendments.amend(UUID.randomUUID(), at.visit(), "why", List.of(), Shop.TECHNICIAN)));
+        refused(
+                "stock.place-not-found",
+                () -> shop.in(at.tenant(), () -> {
+                    stock.receive(
+                            UUID.randomUUID(), stranger.van(), List.of(new Amount(Job.FILTER, BigDecimal.ONE)), null);
+                    return true;
+                }));
+        refused(
+                "closeout.finding-not-found",
+                () -> shop.in(at.tenant(), () -> {
+                    findings.clear(UUID.randomUUID(), "done", Shop.TECHNICIAN);
+                    return true;
+                }));
     }
 
     @Test
@@ -161,7 +208,8 @@ class BadInputTest {
         SentOperation arrive = Job.say(1, new Operation.Arrive());
         apply(at, List.of(arrive));
         OperationAnswer answer = apply(other, List.of(arrive)).getFirst();
-        assertEquals("closeout.operation-elsewhere", answer.refusals().getFirst().code());
+        assertEquals(
+                "closeout.operation-elsewhere", answer.refusals().getFirst().code());
     }
 
     @Test
@@ -174,9 +222,9 @@ class BadInputTest {
     }
 
     private void check(At at, Operation operation, String code) {
-        OperationAnswer answer =
-                apply(at, List.of(Job.say(1, operation))).getFirst();
-        assertEquals(List.of(code), answer.refusals().stream().map(Refusal::code).toList());
+        OperationAnswer answer = apply(at, List.of(Job.say(1, operation))).getFirst();
+        assertEquals(
+                List.of(code), answer.refusals().stream().map(Refusal::code).toList());
     }
 
     private static void refused(String code, org.junit.jupiter.api.function.Executable act) {

@@ -133,16 +133,35 @@ class HistoriesTest {
             case 0 -> new TaskAnswered(task, any(Outcome.values(), random), "words " + random.nextInt(5));
             case 1 -> new Measured(at.amps(), "volts", "" + random.nextInt(200, 250), null, null, null);
             case 2 -> new Measured(at.amps(), "amps", "" + random.nextInt(10, 30), "A", "full", null);
-            case 3 -> new Found("urgent", null, "seen " + random.nextInt(99), "en", at.furnace(), task, "Mara",
-                    random.nextBoolean(), random.nextBoolean() ? "visit" : null, null);
-            case 4 -> new PartTaken(random.nextBoolean() ? Job.FILTER : Job.PAD, new BigDecimal(random.nextInt(1, 4)),
-                    null, at.furnace(), "plan", null);
+            case 3 ->
+                new Found(
+                        "urgent",
+                        null,
+                        "seen " + random.nextInt(99),
+                        "en",
+                        at.furnace(),
+                        task,
+                        "Mara",
+                        random.nextBoolean(),
+                        random.nextBoolean() ? "visit" : null,
+                        null);
+            case 4 ->
+                new PartTaken(
+                        random.nextBoolean() ? Job.FILTER : Job.PAD,
+                        new BigDecimal(random.nextInt(1, 4)),
+                        null,
+                        at.furnace(),
+                        "plan",
+                        null);
             case 5 -> new HouseholdNote("note " + random.nextInt(9));
-            case 6 -> new Photographed("%064x".formatted(random.nextInt(1000)),
-                    additive.isEmpty() ? null : ids.get(additive.get(random.nextInt(additive.size()))), null, null);
-            case 7 -> additive.isEmpty()
-                    ? new Leave()
-                    : new TakeBack(ids.get(additive.get(random.nextInt(additive.size()))));
+            case 6 ->
+                new Photographed(
+                        "%064x".formatted(random.nextInt(1000)),
+                        additive.isEmpty() ? null : ids.get(additive.get(random.nextInt(additive.size()))),
+                        null,
+                        null);
+            case 7 ->
+                additive.isEmpty() ? new Leave() : new TakeBack(ids.get(additive.get(random.nextInt(additive.size()))));
             default -> new Measured(at.drain(), "ran-freely", random.nextBoolean() ? "yes" : "no", null, null, null);
         };
     }
@@ -167,16 +186,20 @@ class HistoriesTest {
 
     /** All rows of a visit, without the ids that differ. */
     private String state(At at) {
-        return shop.in(at.tenant(), () -> String.join("\n", rows.createNativeQuery(STATE, String.class)
-                .setParameter("visit", at.visit())
-                .getResultList()
-                .stream()
-                .map(Object::toString)
-                .toList()));
+        return shop.in(
+                at.tenant(),
+                () -> String.join(
+                        "\n",
+                        rows
+                                .createNativeQuery(STATE, String.class)
+                                .setParameter("visit", at.visit())
+                                .getResultList()
+                                .stream()
+                                .map(Object::toString)
+                                .toList()));
     }
 
-    private static final String STATE =
-            """
+    private static final String STATE = """
             select concat_ws('|', 'closure', day, minutes, extra_minutes, received_by, nobody_why, household_note, version)
               from closure where visit_id = :visit
             union all select concat_ws('|', 'task', t.task_code, o.outcome, o.reason)

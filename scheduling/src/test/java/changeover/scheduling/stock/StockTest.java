@@ -102,7 +102,9 @@ class StockTest {
     }
 
     private void check(UUID tenant, String code, Runnable act) {
-        assertEquals(code, assertThrows(Refused.class, () -> run(tenant, act)).first().code());
+        assertEquals(
+                code,
+                assertThrows(Refused.class, () -> run(tenant, act)).first().code());
     }
 
     @Test
@@ -132,8 +134,11 @@ class StockTest {
                 }
             }
             for (String part : PARTS) {
-                assertEquals(0, expected.getOrDefault("shelf " + part, BigDecimal.ZERO).compareTo(stock.onHand(shelf, part)));
-                assertEquals(0, expected.getOrDefault("van " + part, BigDecimal.ZERO).compareTo(stock.onHand(van, part)));
+                assertEquals(
+                        0,
+                        expected.getOrDefault("shelf " + part, BigDecimal.ZERO).compareTo(stock.onHand(shelf, part)));
+                assertEquals(
+                        0, expected.getOrDefault("van " + part, BigDecimal.ZERO).compareTo(stock.onHand(van, part)));
             }
         });
     }
