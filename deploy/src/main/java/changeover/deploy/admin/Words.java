@@ -47,13 +47,21 @@ public final class Words {
         return Optional.ofNullable(options.get(name)).filter(value -> !value.isBlank());
     }
 
-    /** @throws IllegalArgumentException with a sentence when it is missing */
+    /**
+     * The value of an option that must be there.
+     *
+     * @throws IllegalArgumentException with a sentence when it is missing
+     */
     public String needed(String name, String what) {
         return option(name)
                 .orElseThrow(() -> new IllegalArgumentException("%s needs %s (%s).".formatted(command, name, what)));
     }
 
-    /** @throws IllegalArgumentException with a sentence when an option is none of these */
+    /**
+     * Lets only these options pass.
+     *
+     * @throws IllegalArgumentException with a sentence when another was given
+     */
     public void allow(Set<String> names) {
         for (String name : options.keySet()) {
             if (!names.contains(name)) {

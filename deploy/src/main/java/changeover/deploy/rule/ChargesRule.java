@@ -1,0 +1,121 @@
+package changeover.deploy.rule;
+
+import changeover.billing.pricing.Charge;
+import changeover.billing.pricing.Charges;
+import changeover.billing.pricing.ClosedVisit;
+import changeover.billing.pricing.Coverage;
+import changeover.billing.pricing.ItemKind;
+import changeover.billing.pricing.PriceBook;
+import changeover.billing.pricing.PriceEntry;
+import changeover.billing.pricing.VisitKind;
+import changeover.contracts.money.Money;
+import changeover.contracts.words.Wording;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.util.Currency;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What a closed visit costs, line by line. */
+final class ChargesRule implements Rule {
+    @Override
+    public String name() {
+        return "charges";
+    }
+
+    @Override
+    public String says() {
+        return "Says of each part and minute of a closed visit whether it is included, discounted or billable, and why.";
+    }
+
+    @Override
+    public String example() {
+        return """
+                {"day": "2027-04-12", "kind": "plan", "promisedMinutes": 60, "extraMinutes": 40, "currency": "CAD",
+                 "parts": [{"code": "filter-16x25x1", "kind": "filter", "name": "Filter 16x25x1", "quantity": "2", "unit": "C62", "warranty": false}],
+                 "coverage": {"plan": "Comfort", "minutes": 30, "discountPercent": "10", "parts": {"filter": {"cap": "4", "left": "1"}}},
+                 "prices": [{"kind": "labour", "code": "hour", "price": "120.00", "from": "2027-01-01"},
+                            {"kind": "part", "code": "filter-16x25x1", "price": "12.50", "from": "2027-01-01"},
+                            {"kind": "travel", "code": "visit", "price": "65.00", "from": "2027-01-01"}]}""";
+    }
+
+    @Override
+    public JsonNode answer(Question question) {
+        Currency currency = question.currency();
+        ClosedVisit visit = new ClosedVisit(
+                question.day("day"),
+                VisitKind.of(question.text("kind", "plan")),
+                question.number("promisedMinutes", 0),
+                question.number("extraMinutes", 0),
+                question.parts("parts").stream().map(ChargesRule::part).toList());
+        PriceBook prices = new PriceBook(question.parts("prices").stream()
+                .map(price -> price(price, currency))
+                .toList());
+        List<Charge> charges = Charges.of(visit, coverage(question), prices, currency);
+        ObjectNode answer = Answers.object();
+        ArrayNode lines = answer.putArray("lines");
+        charges.forEach(charge -> lines.add(line(charge)));
+        answer.put(
+                "net",
+                Money.sum(charges.stream().map(Charge::net).toList(), currency).decimal());
+        return answer.put("currency", currency.getCurrencyCode());
+    }
+
+    private static ClosedVisit.UsedPart part(Question part) {
+        String name = part.text("name", part.text("code"));
+        return new ClosedVisit.UsedPart(
+                part.text("code"),
+                part.text("kind", part.text("code")),
+                new Wording(name, part.text("nameFr", name)),
+                part.decimal("quantity"),
+                part.text("unit", "C62"),
+                part.yes("warranty", false));
+    }
+
+    private static PriceEntry price(Question price, Currency currency) {
+        return new PriceEntry(
+                ItemKind.of(price.text("kind")),
+                price.text("code"),
+                price.money("price", currency),
+                null,
+                price.day("from"));
+    }
+
+    private static Coverage coverage(Question question) {
+        if (!question.has("coverage")) {
+            return Coverage.NONE;
+        }
+        Question coverage = question.part("coverage");
+        Map<String, Coverage.Cap> caps = new HashMap<>();
+        coverage.named("parts")
+                .forEach(cap -> caps.put(
+                        cap.getKey(),
+                        new Coverage.Cap(
+                                cap.getValue().decimal("cap"), cap.getValue().decimal("left"))));
+        String plan = coverage.text("plan", "Plan");
+        return new Coverage(
+                new Wording(plan, coverage.text("planFr", plan)),
+                caps,
+                coverage.number("minutes", 0),
+                coverage.has("discountPercent") ? coverage.decimal("discountPercent") : BigDecimal.ZERO);
+    }
+
+    private static ObjectNode line(Charge charge) {
+        Money price = charge.unitPrice();
+        ObjectNode line = Answers.object()
+                .put("kind", charge.kind().code())
+                .put("item", charge.item())
+                .put("covered", charge.covered().code())
+                .put("quantity", charge.quantity().toPlainString())
+                .put("unit", charge.unit())
+                .put("unitPrice", price == null ? null : price.decimal())
+                .put("discountPercent", charge.discountPercent().toPlainString())
+                .put("discount", charge.discount().decimal())
+                .put("net", charge.net().decimal());
+        line.set("words", Answers.wording(charge.words()));
+        return line.set("why", Answers.wording(charge.why()));
+    }
+}
