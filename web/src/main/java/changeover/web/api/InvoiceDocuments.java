@@ -1,0 +1,39 @@
+package changeover.web.api;
+
+import changeover.billing.invoices.InvoiceView;
+import changeover.billing.invoices.Invoices;
+import changeover.billing.payments.OpenItem;
+import changeover.billing.payments.Owed;
+import changeover.contracts.tenants.Today;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.ws.rs.NotFoundException;
+import java.util.UUID;
+
+/** Finds a document and says where it stands today. */
+@ApplicationScoped
+class InvoiceDocuments {
+
+    @Inject
+    Invoices invoices;
+
+    @Inject
+    Owed owed;
+
+    @Inject
+    Today today;
+
+    InvoiceDocument of(UUID id) {
+        InvoiceView view = invoices.view(id).orElse(null);
+        if (view == null) {
+            invoices.draft(id).orElseThrow(NotFoundException::new);
+            return InvoiceDocument.of(invoices.preview(id, today.day()), "draft", null);
+        }
+        OpenItem item = owed.item(id, today.day()).orElse(null);
+        if (item == null) {
+            return InvoiceDocument.of(view, view.kind().code(), null);
+        }
+        String state = item.open().isZero() ? "paid" : item.dueDay().isBefore(today.day()) ? "overdue" : "open";
+        return InvoiceDocument.of(view, state, Amount.of(item.open()));
+    }
+}
