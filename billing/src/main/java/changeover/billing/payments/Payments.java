@@ -29,6 +29,9 @@ public class Payments {
     Today today;
 
     @Inject
+    Settling settling;
+
+    @Inject
     Event<PaymentTaken> taken;
 
     /**
@@ -106,6 +109,12 @@ public class Payments {
                 .getResultStream()
                 .findFirst()
                 .orElse(null);
+    }
+
+    /** Uses the customer's credit for what is open, the oldest first, and answers how much of it was used. */
+    public Money settle(UUID customer, LocalDate day) {
+        queue(customer);
+        return settling.settle(customer, day);
     }
 
     /** Money given back; never more than the customer's credit on the day. */

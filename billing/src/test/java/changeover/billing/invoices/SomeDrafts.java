@@ -19,6 +19,10 @@ public final class SomeDrafts {
     private SomeDrafts() {}
 
     public static Draft plan(UUID customer, UUID home, String... amounts) {
+        return on(DAY, customer, home, amounts);
+    }
+
+    public static Draft on(LocalDate day, UUID customer, UUID home, String... amounts) {
         List<DraftLine> lines =
                 Arrays.stream(amounts).map(amount -> line(home, amount)).toList();
         return new Draft(
@@ -33,7 +37,7 @@ public final class SomeDrafts {
                 null,
                 "fr",
                 lines.getFirst().net().currency(),
-                DAY,
+                day,
                 false,
                 null,
                 30,

@@ -1,0 +1,134 @@
+package changeover.billing.payments;
+
+import changeover.contracts.money.Money;
+import io.agroal.api.AgroalDataSource;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+
+/**
+ * A customer's credit pays what is open, the oldest first: money that paid no document yet, and money that a credit note
+ * has set free again.
+ */
+@ApplicationScoped
+class Settling {
+
+    @Inject
+    AgroalDataSource datasource;
+
+    @Inject
+    Owed owed;
+
+    private record Free(UUID paymentId, long minor) {}
+
+    /** @return how much of the credit was used */
+    Money settle(UUID customer, LocalDate day) {
+        Money before = owed.of(customer, day).open();
+        try (Connection connection = datasource.getConnection()) {
+            release(connection, customer, day);
+            List<OpenItem> open = new ArrayList<>(owed.open(customer, day));
+            for (Free free : free(connection, customer, day)) {
+                Money amount = new Money(free.minor(), before.currency());
+                List<Spread.Owing> owing = open.stream()
+                        .map(item -> new Spread.Owing(item.invoiceId(), item.open()))
+                        .toList();
+                for (NewPayment.Part part : Spread.over(amount, owing).parts()) {
+                    allocate(connection, free.paymentId(), part, day);
+                }
+                open = new ArrayList<>(owed.open(customer, day));
+            }
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the credit could not be used", cause);
+        }
+        return before.minus(owed.of(customer, day).open());
+    }
+
+    /** What was paid beyond a credited invoice's rest no longer counts for that invoice; the latest payment first. */
+    private static void release(Connection connection, UUID customer, LocalDate day) throws SQLException {
+        try (PreparedStatement select = connection.prepareStatement(Owed.OPEN + """
+                        select a.id, a.amount_minor, i.invoice_id, i.paid_minor + i.credited_minor - i.total_minor
+                          from item i
+                          join payment_allocation a on a.invoice_id = i.invoice_id
+                          left join payment_undoing u on u.payment_id = a.payment_id and u.day <= ?::date
+                         where i.customer_id = ? and u.id is null
+                           and i.paid_minor + i.credited_minor > i.total_minor
+                         order by i.invoice_id, a.day desc, a.id desc""");
+                PreparedStatement less = connection.prepareStatement(
+                        "update payment_allocation set amount_minor = amount_minor - ? where id = ?");
+                PreparedStatement gone = connection.prepareStatement("delete from payment_allocation where id = ?")) {
+            Owed.bindDays(select, day);
+            select.setObject(Owed.OPEN_DAYS + 1, day);
+            select.setObject(Owed.OPEN_DAYS + 2, customer);
+            ResultSet row = select.executeQuery();
+            UUID invoice = null;
+            long surplus = 0;
+            while (row.next()) {
+                if (!row.getObject(3, UUID.class).equals(invoice)) {
+                    invoice = row.getObject(3, UUID.class);
+                    surplus = row.getLong(4);
+                }
+                long freed = Math.min(surplus, row.getLong(2));
+                surplus -= freed;
+                if (freed == row.getLong(2)) {
+                    gone.setObject(1, row.getObject(1, UUID.class));
+                    gone.executeUpdate();
+                } else if (freed > 0) {
+                    less.setLong(1, freed);
+                    less.setObject(2, row.getObject(1, UUID.class));
+                    less.executeUpdate();
+                }
+            }
+        }
+    }
+
+    /** Refunds are taken from the oldest free money first, so that what went back cannot pay anything. */
+    private static List<Free> free(Connection connection, UUID customer, LocalDate day) throws SQLException {
+        List<Free> free = new ArrayList<>();
+        try (PreparedStatement select = connection.prepareStatement("""
+                select p.id, p.kind, p.amount_minor - coalesce((
+                         select sum(a.amount_minor) from payment_allocation a
+                          where a.tenant_id = p.tenant_id and a.payment_id = p.id), 0)
+                  from payment p
+                  left join payment_undoing u on u.tenant_id = p.tenant_id and u.payment_id = p.id
+                 where p.customer_id = ? and p.day <= ? and u.id is null order by p.kind desc, p.day, p.id""")) {
+            select.setObject(1, customer);
+            select.setObject(2, day);
+            ResultSet row = select.executeQuery();
+            long refunded = 0;
+            while (row.next()) {
+                long minor = row.getLong(3);
+                if (row.getString(2).equals("refund")) {
+                    refunded += minor;
+                    continue;
+                }
+                long taken = Math.min(refunded, minor);
+                refunded -= taken;
+                if (minor > taken) {
+                    free.add(new Free(row.getObject(1, UUID.class), minor - taken));
+                }
+            }
+        }
+        return free;
+    }
+
+    private static void allocate(Connection connection, UUID payment, NewPayment.Part part, LocalDate day)
+            throws SQLException {
+        try (PreparedStatement insert = connection.prepareStatement("""
+                insert into payment_allocation (payment_id, invoice_id, amount_minor, day) values (?, ?, ?, ?)
+                on conflict (tenant_id, payment_id, invoice_id)
+                do update set amount_minor = payment_allocation.amount_minor + excluded.amount_minor""")) {
+            insert.setObject(1, payment);
+            insert.setObject(2, part.invoiceId());
+            insert.setLong(3, part.amount().minor());
+            insert.setObject(4, day);
+            insert.executeUpdate();
+        }
+    }
+}
