@@ -35,7 +35,8 @@ public class ABusiness {
 
     public UUID open(String place, String language, String gst, String qst, boolean smallSupplier) {
         UUID tenant = UUID.randomUUID();
-        String slug = "lampe-" + COUNT.incrementAndGet() + "-" + tenant.toString().substring(0, 8);
+        String slug =
+                "lampe-" + COUNT.incrementAndGet() + "-" + tenant.toString().substring(0, 8);
         current.run(
                 tenant,
                 CurrentTenant.NOBODY,
@@ -71,9 +72,10 @@ public class ABusiness {
 
     public UUID customer(String name, String language, String invoices) {
         UUID id = UUID.randomUUID();
-        execute("insert into customer (id, key, name, language, street, city, region, postal, country, invoices) values ('"
-                + id + "', '" + id + "', '" + name + "', '" + language
-                + "', '12, rue des Pins', 'Port-Ambroise', 'QC', 'G0A 1A0', 'CA', '" + invoices + "')");
+        execute(
+                "insert into customer (id, key, name, language, street, city, region, postal, country, invoices) values ('"
+                        + id + "', '" + id + "', '" + name + "', '" + language
+                        + "', '12, rue des Pins', 'Port-Ambroise', 'QC', 'G0A 1A0', 'CA', '" + invoices + "')");
         return id;
     }
 

@@ -116,8 +116,7 @@ record Assessment(Seller seller, TaxTable table, LocalDate day) {
             return buyer;
         }
         WorkPlace work = works.getFirst();
-        return new Buyer(
-                buyer.name(), work.street(), work.city(), work.region(), work.postal(), work.country());
+        return new Buyer(buyer.name(), work.street(), work.city(), work.region(), work.postal(), work.country());
     }
 
     static List<WorkPlace> works(Waiting draft, Map<UUID, Place> places) {

@@ -82,7 +82,8 @@ public final class ChainCheck {
                     taxes.getOrDefault(invoice, List.of()));
             documents++;
             if (!Arrays.equals(now, link.hash()) || !Arrays.equals(last, link.previous())) {
-                broken.add(new Broken(tenant, link.issue().series(), link.issue().label()));
+                broken.add(
+                        new Broken(tenant, link.issue().series(), link.issue().label()));
             }
             last = link.hash();
         }
@@ -111,7 +112,8 @@ public final class ChainCheck {
                 ResultSet row = select.executeQuery()) {
             while (row.next()) {
                 LineRow line = LineRow.of(row);
-                lines.computeIfAbsent(line.invoiceId(), one -> new ArrayList<>()).add(line);
+                lines.computeIfAbsent(line.invoiceId(), one -> new ArrayList<>())
+                        .add(line);
             }
         }
         return lines;

@@ -19,10 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param creditedTaxes their taxes
  */
 record CreditTaxes(
-        List<LineRow> charged,
-        List<PrintedTax> taxes,
-        List<LineRow> creditedLines,
-        List<PrintedTax> creditedTaxes) {
+        List<LineRow> charged, List<PrintedTax> taxes, List<LineRow> creditedLines, List<PrintedTax> creditedTaxes) {
 
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
 
@@ -32,11 +29,11 @@ record CreditTaxes(
     }
 
     /** Refused when a line would be credited beyond what was charged for it. */
-    @Nullable Refusal refusal(List<LineRow> credit) {
+    @Nullable
+    Refusal refusal(List<LineRow> credit) {
         Map<Integer, Long> now = new HashMap<>();
         credit.forEach(line -> now.merge(line.position(), line.netMinor(), Long::sum));
-        boolean within =
-                now.entrySet().stream().allMatch(entry -> entry.getValue() <= left(entry.getKey()));
+        boolean within = now.entrySet().stream().allMatch(entry -> entry.getValue() <= left(entry.getKey()));
         return within ? null : Refusal.of("credit.more-than-charged");
     }
 

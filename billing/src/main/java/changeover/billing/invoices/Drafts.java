@@ -24,9 +24,7 @@ public class Drafts {
     public List<UUID> write(List<Draft> drafts) {
         return write(
                 drafts,
-                drafts.stream()
-                        .map(draft -> fromOne(draft.lines().size()))
-                        .toList());
+                drafts.stream().map(draft -> fromOne(draft.lines().size())).toList());
     }
 
     /** A credit note's lines stand at the positions of the lines they correct. */

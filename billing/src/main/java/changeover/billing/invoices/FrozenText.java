@@ -49,7 +49,12 @@ final class FrozenText {
 
     private void line(LineRow line) {
         add("line", line.position(), line.homeId(), line.agreementId(), line.visitId(), line.day(), line.kind());
-        add(line.itemCode(), line.partKind(), line.coverage(), line.work().code(), line.form().code());
+        add(
+                line.itemCode(),
+                line.partKind(),
+                line.coverage(),
+                line.work().code(),
+                line.form().code());
         add(line.words().en(), line.words().fr(), line.why().en(), line.why().fr());
         add(plain(line.quantity()), line.unit(), line.unitPriceMinor(), plain(line.discountPercent()));
         add(line.discountMinor(), line.netMinor());

@@ -46,7 +46,9 @@ public final class InvoiceParticulars {
             must.add(Particular.TERMS);
             must.add(Particular.DESCRIPTIONS);
         }
-        if (seller.licence() != null && seller.country().equals("CA") && seller.region().endsWith("QC")) {
+        if (seller.licence() != null
+                && seller.country().equals("CA")
+                && seller.region().endsWith("QC")) {
             must.add(Particular.LICENCE);
         }
         return must;

@@ -50,9 +50,9 @@ class InvoiceRows {
                 found.put(id, waiting(row, lines.computeIfAbsent(id, one -> new ArrayList<>())));
             }
         }
-        lines(connection, found.keySet()).forEach(line -> lines.computeIfAbsent(
-                        line.invoiceId(), one -> new ArrayList<>())
-                .add(line));
+        lines(connection, found.keySet())
+                .forEach(line -> lines.computeIfAbsent(line.invoiceId(), one -> new ArrayList<>())
+                        .add(line));
         Map<UUID, Waiting> ordered = new LinkedHashMap<>();
         for (UUID id : ids) {
             Waiting one = found.get(id);

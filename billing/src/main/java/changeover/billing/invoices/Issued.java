@@ -37,10 +37,10 @@ class Issued {
     List<InvoiceView> views(Collection<UUID> ids) {
         try (Connection connection = datasource.getConnection()) {
             List<Head> heads = heads(connection, ids);
-            Map<UUID, List<LineRow>> lines = rows.lines(connection, ids).stream()
-                    .collect(Collectors.groupingBy(LineRow::invoiceId));
-            Map<UUID, List<PrintedTax>> taxes = rows.taxes(connection, ids).stream()
-                    .collect(Collectors.groupingBy(PrintedTax::invoiceId));
+            Map<UUID, List<LineRow>> lines =
+                    rows.lines(connection, ids).stream().collect(Collectors.groupingBy(LineRow::invoiceId));
+            Map<UUID, List<PrintedTax>> taxes =
+                    rows.taxes(connection, ids).stream().collect(Collectors.groupingBy(PrintedTax::invoiceId));
             return heads.stream()
                     .map(head -> view(
                             head,

@@ -33,8 +33,7 @@ class Judging {
     FirstPaid firstPaid;
 
     /** @param early whether the day may be before the draft's own: a preview shows what will be */
-    Judged judge(Connection connection, Collection<Waiting> drafts, LocalDate day, boolean early)
-            throws SQLException {
+    Judged judge(Connection connection, Collection<Waiting> drafts, LocalDate day, boolean early) throws SQLException {
         Assessment assessment = facts.on(day);
         Map<UUID, Place> places = rows.places(connection, homes(drafts));
         Map<UUID, LocalDate> paid =
@@ -111,7 +110,8 @@ class Judging {
     }
 
     /** What was charged and what is credited already; null for a draft and for a credit note. */
-    @Nullable CreditTaxes credit(Connection connection, UUID invoice) throws SQLException {
+    @Nullable
+    CreditTaxes credit(Connection connection, UUID invoice) throws SQLException {
         if (!issuedAndLocked(connection, invoice)) {
             return null;
         }

@@ -35,9 +35,10 @@ record LineRow(
         long discountMinor,
         long netMinor) {
 
-    static final String COLUMNS = "invoice_id, position, home_id, agreement_id, visit_id, day, kind, item_code, part_kind,"
-            + " coverage, work, contract_form, words_en, words_fr, why_en, why_fr, quantity, unit, unit_price_minor,"
-            + " discount_percent, discount_minor, net_minor";
+    static final String COLUMNS =
+            "invoice_id, position, home_id, agreement_id, visit_id, day, kind, item_code, part_kind,"
+                    + " coverage, work, contract_form, words_en, words_fr, why_en, why_fr, quantity, unit, unit_price_minor,"
+                    + " discount_percent, discount_minor, net_minor";
 
     static LineRow of(ResultSet row) throws SQLException {
         return new LineRow(

@@ -27,14 +27,16 @@ public class NumberSeries {
     AgroalDataSource datasource;
 
     public SeriesPattern pattern(NumberedKind kind) {
-        return chosen(kind).map(Numbering::pattern).orElseGet(() -> kind.usual(businesses.current().language()));
+        return chosen(kind)
+                .map(Numbering::pattern)
+                .orElseGet(() -> kind.usual(businesses.current().language()));
     }
 
     /** @throws changeover.contracts.words.Refused when the pattern has no number at its end */
     public void choose(NumberedKind kind, String pattern) {
         SeriesPattern read = SeriesPattern.of(pattern);
-        chosen(kind).ifPresentOrElse(
-                numbering -> numbering.choose(read), () -> rows.persist(Numbering.chosen(kind, read)));
+        chosen(kind)
+                .ifPresentOrElse(numbering -> numbering.choose(read), () -> rows.persist(Numbering.chosen(kind, read)));
         rows.flush();
     }
 
@@ -67,7 +69,8 @@ public class NumberSeries {
     }
 
     private Optional<Numbering> chosen(NumberedKind kind) {
-        return rows.createQuery("from Numbering", Numbering.class).getResultStream()
+        return rows.createQuery("from Numbering", Numbering.class)
+                .getResultStream()
                 .filter(numbering -> numbering.isOf(kind))
                 .findFirst();
     }

@@ -40,9 +40,8 @@ public record SeriesPattern(String text) {
     /** The label of a number in that series; a number with more digits than asked keeps them all. */
     public String label(LocalDate day, long number) {
         String digits = matched().group(2);
-        String padded = digits == null
-                ? String.valueOf(number)
-                : String.format(Locale.ROOT, "%0" + digits + "d", number);
+        String padded =
+                digits == null ? String.valueOf(number) : String.format(Locale.ROOT, "%0" + digits + "d", number);
         String series = series(day);
         return (series.equals("#") ? "" : series) + padded;
     }

@@ -17,7 +17,8 @@ import java.util.List;
  *
  * @param version of the closure, 1 unless it was amended
  */
-record VisitCharged(VisitClosed closed, int version, VisitFacts facts, PriceBook prices, Currency currency, int dueDays) {
+record VisitCharged(
+        VisitClosed closed, int version, VisitFacts facts, PriceBook prices, Currency currency, int dueDays) {
 
     Draft draft() {
         return new Draft(
@@ -45,8 +46,7 @@ record VisitCharged(VisitClosed closed, int version, VisitFacts facts, PriceBook
         int extra = kind == VisitKind.PLAN
                 ? Math.min(closed.extraMinutes(), closed.minutesOnSite())
                 : closed.minutesOnSite();
-        ClosedVisit visit =
-                new ClosedVisit(closed.day(), kind, closed.minutesOnSite() - extra, extra, facts.parts());
+        ClosedVisit visit = new ClosedVisit(closed.day(), kind, closed.minutesOnSite() - extra, extra, facts.parts());
         Work work = kind == VisitKind.PLAN ? Work.MAINTENANCE : Work.REPAIR;
         return Charges.of(visit, facts.coverage(), prices, currency).stream()
                 .map(charge -> line(charge, work))

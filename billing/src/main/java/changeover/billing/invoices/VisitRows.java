@@ -99,9 +99,7 @@ class VisitRows {
             select.setObject(3, closed.day());
             select.setObject(4, agreement);
             ResultSet row = select.executeQuery();
-            return row.next()
-                    ? new Payer(row.getObject(1, UUID.class), row.getString(2), row.getString(3))
-                    : null;
+            return row.next() ? new Payer(row.getObject(1, UUID.class), row.getString(2), row.getString(3)) : null;
         }
     }
 

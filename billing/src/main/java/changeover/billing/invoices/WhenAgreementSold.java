@@ -32,7 +32,8 @@ class WhenAgreementSold {
     Drafts drafts;
 
     void write(@Observes AgreementSold event) {
-        drafts.write(plans(event).stream().flatMap(plan -> plan.drafts().stream()).toList());
+        drafts.write(
+                plans(event).stream().flatMap(plan -> plan.drafts().stream()).toList());
     }
 
     private List<PlanSold> plans(AgreementSold event) {

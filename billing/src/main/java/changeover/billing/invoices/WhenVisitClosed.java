@@ -27,9 +27,7 @@ class WhenVisitClosed {
         if (closed.agreementId() != null) {
             firstVisitIsDone(closed);
         }
-        visits.of(closed, 1)
-                .filter(draft -> !draft.lines().isEmpty())
-                .ifPresent(draft -> drafts.write(List.of(draft)));
+        visits.of(closed, 1).filter(draft -> !draft.lines().isEmpty()).ifPresent(draft -> drafts.write(List.of(draft)));
     }
 
     private void firstVisitIsDone(VisitClosed closed) {

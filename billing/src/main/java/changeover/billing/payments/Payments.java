@@ -134,7 +134,8 @@ public class Payments {
 
     /** The bank sent it back, or it was a mistake: what it paid is open again. */
     public void undo(UUID id, Undoing.How how, LocalDate day, String why) {
-        Payment payment = of(id).orElseThrow(() -> Refusal.of("payment.not-found").thrown());
+        Payment payment =
+                of(id).orElseThrow(() -> Refusal.of("payment.not-found").thrown());
         if (undoing(id).isPresent()) {
             throw Refusal.of("payment.undone-already").thrown();
         }
@@ -155,7 +156,8 @@ public class Payments {
 
     /** Newest first. */
     public List<Payment> ofCustomer(UUID customer) {
-        return session.createQuery("from Payment where customerId = :customer order by day desc, id desc", Payment.class)
+        return session.createQuery(
+                        "from Payment where customerId = :customer order by day desc, id desc", Payment.class)
                 .setParameter("customer", customer)
                 .getResultList();
     }

@@ -15,4 +15,9 @@ import org.jspecify.annotations.Nullable;
  * @param balance owed after it, negative when the customer has a credit
  */
 public record StatementRow(
-        LocalDate day, String what, @Nullable UUID id, @Nullable String said, Money amount, Money balance) {}
+        LocalDate day,
+        String what,
+        @Nullable UUID id,
+        @Nullable String said,
+        Money amount,
+        Money balance) {}

@@ -68,7 +68,9 @@ public class Statements {
         } catch (SQLException cause) {
             throw new IllegalStateException("the statement could not be read", cause);
         }
-        Money before = rows.isEmpty() ? balance : rows.getFirst().balance().minus(rows.getFirst().amount());
+        Money before = rows.isEmpty()
+                ? balance
+                : rows.getFirst().balance().minus(rows.getFirst().amount());
         rows.addFirst(new StatementRow(from, "before", null, null, before, before));
         return List.copyOf(rows);
     }

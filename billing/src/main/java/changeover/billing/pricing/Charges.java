@@ -103,14 +103,7 @@ public final class Charges {
             Coverage.Cap cap = coverage.parts().get(part.kind());
             if (included.signum() > 0 && cap != null) {
                 Coverage.Cap now = new Coverage.Cap(cap.cap(), left);
-                give(
-                        ItemKind.PART,
-                        part.code(),
-                        part.kind(),
-                        part.name(),
-                        Reasons.part(now),
-                        included,
-                        part.unit());
+                give(ItemKind.PART, part.code(), part.kind(), part.name(), Reasons.part(now), included, part.unit());
                 usedHere.merge(part.kind(), included, BigDecimal::add);
             }
             BigDecimal rest = part.quantity().subtract(included);
@@ -149,8 +142,7 @@ public final class Charges {
             Wording why,
             BigDecimal quantity,
             String unit) {
-        Money price =
-                prices.on(kind, item, visit.day()).map(PriceEntry::price).orElse(null);
+        Money price = prices.on(kind, item, visit.day()).map(PriceEntry::price).orElse(null);
         charges.add(Charge.payable(
                 kind, item, partKind, words, why, quantity, unit, price, coverage.discountPercent(), nought));
     }

@@ -11,13 +11,13 @@ import java.util.List;
  * @param promisedMinutes spent on what the plan promised; nought where there is no plan
  * @param extraMinutes spent on anything else
  */
-public record ClosedVisit(
-        LocalDate day, VisitKind kind, int promisedMinutes, int extraMinutes, List<UsedPart> parts) {
+public record ClosedVisit(LocalDate day, VisitKind kind, int promisedMinutes, int extraMinutes, List<UsedPart> parts) {
 
     /**
      * @param kind what of a machine it fits (filter, pad…), as the plan's included parts name it
      * @param unit UN/ECE Recommendation 20
      * @param warranty the maker replaces it: nobody pays
      */
-    public record UsedPart(String code, String kind, Wording name, BigDecimal quantity, String unit, boolean warranty) {}
+    public record UsedPart(
+            String code, String kind, Wording name, BigDecimal quantity, String unit, boolean warranty) {}
 }

@@ -13,8 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param parts by kind of part, what its term's cap leaves
  * @param minutes of extra work that are left
  */
-public record Coverage(
-        @Nullable Wording plan, Map<String, Cap> parts, int minutes, BigDecimal discountPercent) {
+public record Coverage(@Nullable Wording plan, Map<String, Cap> parts, int minutes, BigDecimal discountPercent) {
 
     /** @param cap what the term includes; {@code left} what earlier visits left of it */
     public record Cap(BigDecimal cap, BigDecimal left) {}

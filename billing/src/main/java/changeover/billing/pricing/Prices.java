@@ -15,7 +15,8 @@ public class Prices {
 
     /** Everything ever priced: a day picks from it. */
     public PriceBook book() {
-        return new PriceBook(entries(session.createQuery("from Price", Price.class).getResultList()));
+        return new PriceBook(
+                entries(session.createQuery("from Price", Price.class).getResultList()));
     }
 
     /** Only these items, with labour and travel: for the charges of some visits. */
@@ -28,8 +29,7 @@ public class Prices {
 
     /** A price from a day on; the same item and day again replaces it. Issued documents keep what they say. */
     public void set(PriceEntry entry) {
-        session.createQuery(
-                        "from Price where itemKind = :kind and itemCode = :code and validFrom = :from", Price.class)
+        session.createQuery("from Price where itemKind = :kind and itemCode = :code and validFrom = :from", Price.class)
                 .setParameter("kind", entry.kind().code())
                 .setParameter("code", entry.code())
                 .setParameter("from", entry.from())

@@ -12,8 +12,8 @@ final class Reasons {
     static final Wording TRAVEL = new Wording("Travel to the home", "Déplacement au domicile");
     static final Wording RETURN = new Wording(
             "No charge: we came back for our own work.", "Sans frais : nous sommes revenus pour notre propre travail.");
-    static final Wording WARRANTY = new Wording(
-            "No charge: under the maker’s warranty.", "Sans frais : sous la garantie du fabricant.");
+    static final Wording WARRANTY =
+            new Wording("No charge: under the maker’s warranty.", "Sans frais : sous la garantie du fabricant.");
     static final Wording NO_PLAN = new Wording("Not covered by a plan.", "Non couvert par un forfait.");
 
     private Reasons() {}
@@ -22,7 +22,8 @@ final class Reasons {
         Wording plan = coverage.plan();
         return plan == null
                 ? new Wording("No charge.", "Sans frais.")
-                : new Wording("Included in your plan " + plan.en() + ".", "Compris dans votre forfait " + plan.fr() + ".");
+                : new Wording(
+                        "Included in your plan " + plan.en() + ".", "Compris dans votre forfait " + plan.fr() + ".");
     }
 
     static Wording minutes(int used, int left) {

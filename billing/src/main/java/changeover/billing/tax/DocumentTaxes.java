@@ -31,14 +31,14 @@ public sealed interface DocumentTaxes {
         }
         Map<Tax, List<Taxable>> byTax = new LinkedHashMap<>();
         for (Taxable line : lines) {
-            switch (table.taxesFor(
-                    new TaxQuestion(line.region(), line.property(), line.work(), line.form(), day))) {
+            switch (table.taxesFor(new TaxQuestion(line.region(), line.property(), line.work(), line.form(), day))) {
                 case TaxAnswer.Unknown unknown -> {
                     return new Refused(unknown.refusal());
                 }
                 case TaxAnswer.Known known ->
-                    known.taxes().forEach(tax -> byTax.computeIfAbsent(tax, one -> new ArrayList<>())
-                            .add(line));
+                    known.taxes()
+                            .forEach(tax -> byTax.computeIfAbsent(tax, one -> new ArrayList<>())
+                                    .add(line));
             }
         }
         return new Computed(byTax.entrySet().stream()

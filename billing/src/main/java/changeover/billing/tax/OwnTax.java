@@ -116,7 +116,9 @@ public class OwnTax extends Owned {
         if (!CATEGORIES.contains(facts.category())) {
             refusals.add(Refusal.of("tax.category").at("category"));
         }
-        if (facts.percent().signum() < 0 || facts.percent().compareTo(HUNDRED) > 0 || facts.percent().scale() > 4) {
+        if (facts.percent().signum() < 0
+                || facts.percent().compareTo(HUNDRED) > 0
+                || facts.percent().scale() > 4) {
             refusals.add(Refusal.of("tax.percent").at("percent"));
         }
         if (facts.until() != null && facts.until().isBefore(facts.from())) {

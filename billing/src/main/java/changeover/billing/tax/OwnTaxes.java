@@ -22,7 +22,8 @@ public class OwnTaxes {
 
     /** As the tax table reads them, in the order in which they are printed. */
     public List<TaxRow> rows() {
-        return session.createQuery("from OwnTax order by position, code", OwnTax.class).getResultStream()
+        return session.createQuery("from OwnTax order by position, code", OwnTax.class)
+                .getResultStream()
                 .map(OwnTax::row)
                 .toList();
     }

@@ -26,7 +26,8 @@ public final class ShippedTaxes {
     private static List<TaxRow> read() {
         try (var in = ShippedTaxes.class.getResourceAsStream("/changeover/billing/taxes.json")) {
             List<TaxRow> rows = new ArrayList<>();
-            for (JsonNode row : new ObjectMapper().readTree(Objects.requireNonNull(in)).get("rows")) {
+            for (JsonNode row :
+                    new ObjectMapper().readTree(Objects.requireNonNull(in)).get("rows")) {
                 rows.add(row(row));
             }
             return List.copyOf(rows);

@@ -18,8 +18,8 @@ public record TaxTable(List<TaxRow> shipped, List<TaxRow> own) {
             taxes = mostPrecise(shipped, question);
         }
         return taxes.isEmpty()
-                ? new TaxAnswer.Unknown(Refusal.of(
-                        "tax.place-unknown", Map.of("region", question.region(), "day", question.day())))
+                ? new TaxAnswer.Unknown(
+                        Refusal.of("tax.place-unknown", Map.of("region", question.region(), "day", question.day())))
                 : new TaxAnswer.Known(taxes);
     }
 

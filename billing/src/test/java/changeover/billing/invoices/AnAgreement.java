@@ -31,18 +31,19 @@ class AnAgreement {
                 + number + ", '" + home + "', '" + payer + "', '" + payer + "', '" + plan + "', 'confort', 'Comfort',"
                 + " 'Confort', '" + from + "', '" + from.plusYears(1) + "', 24900, 'CAD', " + instalments
                 + ", 2, 10, 30, 'fr', '" + from + "', '" + from + "')");
-        business.execute("insert into agreement_part (agreement_id, part_kind, quantity) values ('" + id
-                + "', 'filter', 2)");
-        business.execute("insert into agreement_acceptance (agreement_id, day, by_name, channel) values ('" + id + "', '"
-                + from + "', 'Ida Roe', 'counter')");
+        business.execute(
+                "insert into agreement_part (agreement_id, part_kind, quantity) values ('" + id + "', 'filter', 2)");
+        business.execute("insert into agreement_acceptance (agreement_id, day, by_name, channel) values ('" + id
+                + "', '" + from + "', 'Ida Roe', 'counter')");
         return id;
     }
 
     UUID visit(UUID home, UUID agreement) {
         UUID id = UUID.randomUUID();
-        business.execute("insert into visit (id, home_id, agreement_id, kind, window_from, window_until, minutes) values ('"
-                + id + "', '" + home + "', " + (agreement == null ? "null" : "'" + agreement + "'")
-                + ", 'extra', '2026-04-01', '2026-06-01', 60)");
+        business.execute(
+                "insert into visit (id, home_id, agreement_id, kind, window_from, window_until, minutes) values ('"
+                        + id + "', '" + home + "', " + (agreement == null ? "null" : "'" + agreement + "'")
+                        + ", 'extra', '2026-04-01', '2026-06-01', 60)");
         return id;
     }
 

@@ -59,8 +59,7 @@ class IssuingTest {
             assertEquals(
                     "[TPS/GST 5 % 12.45, TVQ/QST 9,975 % 24.84]",
                     view.taxes().stream()
-                            .map(tax ->
-                                    tax.label().fr() + " " + tax.amount().decimal())
+                            .map(tax -> tax.label().fr() + " " + tax.amount().decimal())
                             .toList()
                             .toString());
             assertEquals("123456789 RT0001", view.taxes().getFirst().registration());
@@ -91,11 +90,16 @@ class IssuingTest {
             UUID nobodys = UUID.randomUUID();
             Issuing.Outcome outcome = invoices.issue(List.of(unknownPlace, good, nobodys), DAY);
             assertEquals(1, outcome.issued().size());
-            assertEquals("tax.place-unknown", outcome.refused().get(unknownPlace).code());
+            assertEquals(
+                    "tax.place-unknown", outcome.refused().get(unknownPlace).code());
             assertEquals("invoice.not-found", outcome.refused().get(nobodys).code());
-            assertEquals("invoice.already-issued", refused(() -> invoices.issue(good, DAY)).code());
-            assertEquals("invoice.too-early", refused(() -> invoices.issue(draft("QC", "1.00"), DAY.minusDays(1)))
-                    .code());
+            assertEquals(
+                    "invoice.already-issued",
+                    refused(() -> invoices.issue(good, DAY)).code());
+            assertEquals(
+                    "invoice.too-early",
+                    refused(() -> invoices.issue(draft("QC", "1.00"), DAY.minusDays(1)))
+                            .code());
         });
     }
 
@@ -103,7 +107,9 @@ class IssuingTest {
     void without_numbers_nothing_is_issued_and_a_small_supplier_charges_no_tax() {
         business.in(business.open("CA-QC", "fr", null, null, false), () -> {
             UUID id = draft("QC", "100.00");
-            assertEquals("invoice.registration-missing", refused(() -> invoices.issue(id, DAY)).code());
+            assertEquals(
+                    "invoice.registration-missing",
+                    refused(() -> invoices.issue(id, DAY)).code());
         });
         business.in(business.open("CA-QC", "en", null, null, true), () -> {
             UUID id = draft("QC", "100.00");
@@ -124,15 +130,21 @@ class IssuingTest {
             assertEquals("F-2026-0001", view.creditsLabel());
             assertEquals(
                     "credit.more-than-charged",
-                    refused(() -> credits.inPart(id, DAY, Map.of(1, Money.of("92.79", "CAD")), WHY)).code());
+                    refused(() -> credits.inPart(id, DAY, Map.of(1, Money.of("92.79", "CAD")), WHY))
+                            .code());
             UUID rest = credits.inFull(id, DAY, WHY);
             UUID twice = credits.inFull(id, DAY, WHY);
             invoices.issue(rest, DAY);
             assertEquals("106.67", invoices.view(rest).orElseThrow().total().decimal());
             assertEquals(
-                    "credit.more-than-charged", refused(() -> invoices.issue(twice, DAY)).code());
-            assertEquals("credit.nothing", refused(() -> credits.inFull(id, DAY, WHY)).code());
-            assertEquals("credit.not-issued", refused(() -> credits.inFull(draft("QC", "1.00"), DAY, WHY)).code());
+                    "credit.more-than-charged",
+                    refused(() -> invoices.issue(twice, DAY)).code());
+            assertEquals(
+                    "credit.nothing",
+                    refused(() -> credits.inFull(id, DAY, WHY)).code());
+            assertEquals(
+                    "credit.not-issued",
+                    refused(() -> credits.inFull(draft("QC", "1.00"), DAY, WHY)).code());
         });
     }
 
@@ -181,7 +193,8 @@ class IssuingTest {
             assertEquals("FAC26-391", invoices.issue(draft("QC", "1.00"), DAY).label());
             assertEquals("FAC26-392", invoices.issue(draft("QC", "1.00"), DAY).label());
             assertEquals(
-                    "numbering.begun", refused(() -> series.first(NumberedKind.INVOICE, DAY, 1)).code());
+                    "numbering.begun",
+                    refused(() -> series.first(NumberedKind.INVOICE, DAY, 1)).code());
         });
     }
 

@@ -126,14 +126,18 @@ class NumbersTest {
         List<UUID> ids = some(tenant, 20);
         try (var threads = Executors.newFixedThreadPool(THREADS)) {
             List<Callable<Integer>> work = Collections.nCopies(
-                    8, () -> business.in(tenant, () -> invoices.issue(ids, SomeDrafts.DAY)).issued().size());
+                    8,
+                    () -> business.in(tenant, () -> invoices.issue(ids, SomeDrafts.DAY))
+                            .issued()
+                            .size());
             int issued = 0;
             for (var done : threads.invokeAll(work)) {
                 issued += done.get();
             }
             assertEquals(20, issued);
         }
-        assertEquals(0, checks(tenant).stream().mapToLong(InvoiceChecks.Found::bad).sum());
+        assertEquals(
+                0, checks(tenant).stream().mapToLong(InvoiceChecks.Found::bad).sum());
     }
 
     @Test
@@ -158,8 +162,7 @@ class NumbersTest {
     }
 
     private static String back(String change) {
-        return change.replace("words_fr || '.'", "left(words_fr, -1)")
-                .replace("amount_minor + 1", "amount_minor - 1");
+        return change.replace("words_fr || '.'", "left(words_fr, -1)").replace("amount_minor + 1", "amount_minor - 1");
     }
 
     /** As the owner of the tables, with the triggers off. */

@@ -160,8 +160,7 @@ class ReactionsTest {
             UUID plan = sell(home, payer, 1, SaleChannel.COUNTER, false).agreementId();
             UUID first = agreement.visit(home, plan);
             closed.fire(closed(first, home, plan, "plan", 95, 20, part("filter-16x25x1", 1)));
-            assertEquals(
-                    "promised included 75 0, hour included 20 0, filter-16x25x1 included 1 0", lines(first));
+            assertEquals("promised included 75 0, hour included 20 0, filter-16x25x1 included 1 0", lines(first));
             UUID second = agreement.visit(home, plan);
             closed.fire(closed(second, home, plan, "plan", 95, 20, part("filter-16x25x1", 2)));
             assertEquals(
@@ -218,8 +217,7 @@ class ReactionsTest {
             priced();
             assertEquals(1, repricing.take(draft));
             invoices.issue(draft, DAY.plusDays(21));
-            assertEquals(
-                    "110.38", invoices.view(draft).orElseThrow().total().decimal());
+            assertEquals("110.38", invoices.view(draft).orElseThrow().total().decimal());
         });
     }
 

@@ -25,7 +25,14 @@ class SeriesPatternTest {
     @Test
     void a_pattern_without_its_number_at_the_end_is_refused() {
         for (String pattern : List.of(
-                "", "F-", "{number}-F", "{number}{number}", "F-{jahr}-{number}", "<b>{number}", "F\n{number}", "{number:0}")) {
+                "",
+                "F-",
+                "{number}-F",
+                "{number}{number}",
+                "F-{jahr}-{number}",
+                "<b>{number}",
+                "F\n{number}",
+                "{number:0}")) {
             assertThrows(Refused.class, () -> SeriesPattern.of(pattern), pattern);
         }
     }

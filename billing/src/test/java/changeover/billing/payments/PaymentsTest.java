@@ -68,8 +68,7 @@ class PaymentsTest {
     }
 
     private UUID pay(UUID customer, LocalDate day, Way way, String amount, NewPayment.Part... parts) {
-        return payments.take(
-                new NewPayment(customer, day, way, Money.of(amount, "CAD"), null, null, List.of(parts)));
+        return payments.take(new NewPayment(customer, day, way, Money.of(amount, "CAD"), null, null, List.of(parts)));
     }
 
     private String stands(UUID customer, LocalDate day) {
@@ -87,7 +86,9 @@ class PaymentsTest {
             pay(customer, DAY.plusDays(3), Way.TRANSFER, "200.00");
             assertEquals("186.29 credit 0.00", stands(customer, DAY));
             assertEquals("0.00 credit 13.71", stands(customer, DAY.plusDays(3)));
-            assertEquals("286.29", owed.item(id, DAY.plusDays(3)).orElseThrow().paid().decimal());
+            assertEquals(
+                    "286.29",
+                    owed.item(id, DAY.plusDays(3)).orElseThrow().paid().decimal());
             assertThrows(
                     Refused.class,
                     () -> payments.refund(customer, DAY.plusDays(4), Way.CARD, Money.of("13.72", "CAD"), null));
@@ -117,9 +118,7 @@ class PaymentsTest {
             payments.undo(cheque, Undoing.How.BOUNCED, DAY.plusDays(5), "No funds");
             assertEquals("0.00 credit 0.00", stands(customer, DAY.plusDays(4)));
             assertEquals("286.29 credit 0.00", stands(customer, DAY.plusDays(5)));
-            assertThrows(
-                    Refused.class,
-                    () -> payments.undo(cheque, Undoing.How.BOUNCED, DAY.plusDays(6), "Again"));
+            assertThrows(Refused.class, () -> payments.undo(cheque, Undoing.How.BOUNCED, DAY.plusDays(6), "Again"));
             assertEquals(
                     "before 0.00 0.00, invoice 286.29 286.29, payment -286.29 0.00, undone 286.29 286.29",
                     statements.of(customer, DAY, DAY.plusDays(30)).stream()
@@ -160,10 +159,7 @@ class PaymentsTest {
             UUID first = invoice(customer, DAY, "249.00");
             pay(customer, DAY, Way.CARD, "286.29");
             UUID credit = credits.inPart(
-                    first,
-                    DAY,
-                    Map.of(1, Money.of("156.22", "CAD")),
-                    new Wording("Moved away.", "Déménagement."));
+                    first, DAY, Map.of(1, Money.of("156.22", "CAD")), new Wording("Moved away.", "Déménagement."));
             invoices.issue(credit, DAY);
             assertEquals("0.00 credit 179.62", stands(customer, DAY));
             invoice(customer, DAY, "100.00");
@@ -195,13 +191,13 @@ class PaymentsTest {
             assertEquals(
                     List.of("Ida Roe", "Jo Poe"),
                     owed.byCustomer(today).stream().map(OwedBy::customer).toList());
-            assertEquals(4, lists.rows(InvoiceFilter.standing(Standing.LATE), today).size());
+            assertEquals(
+                    4, lists.rows(InvoiceFilter.standing(Standing.LATE), today).size());
             assertEquals(1, lists.sums(today, CAD).get(Standing.OPEN).documents());
             assertEquals(3, lists.rows(InvoiceFilter.ofCustomer(early), today).size());
             UUID waiting = draft(late, "5.00");
             assertEquals(List.of(waiting), lists.ready(today));
-            assertEquals(
-                    0, owed.all(DAY.minusDays(1)).documents(), "before the first document nothing was owed");
+            assertEquals(0, owed.all(DAY.minusDays(1)).documents(), "before the first document nothing was owed");
         });
     }
 

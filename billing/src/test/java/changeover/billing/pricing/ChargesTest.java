@@ -122,8 +122,8 @@ class ChargesTest {
 
     @Test
     void each_line_says_why_in_both_languages() {
-        List<Charge> charges = Charges.of(
-                visit(VisitKind.PLAN, 75, 50, part("filter-16x25x1", "filter", "2")), COMFORT, PRICES, CAD);
+        List<Charge> charges =
+                Charges.of(visit(VisitKind.PLAN, 75, 50, part("filter-16x25x1", "filter", "2")), COMFORT, PRICES, CAD);
         assertEquals(
                 List.of(
                         "Included in your plan Comfort.",
@@ -154,9 +154,7 @@ class ChargesTest {
     private static String said(Charge charge) {
         return charge.item() + " " + charge.covered().code() + " "
                 + charge.quantity().toPlainString() + " " + charge.unit() + " "
-                + (charge.unitPrice() == null
-                        ? "no price"
-                        : charge.unitPrice().decimal())
+                + (charge.unitPrice() == null ? "no price" : charge.unitPrice().decimal())
                 + " -" + charge.discount().decimal() + " = " + charge.net().decimal();
     }
 

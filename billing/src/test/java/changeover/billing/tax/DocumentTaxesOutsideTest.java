@@ -130,7 +130,8 @@ class DocumentTaxesOutsideTest {
     private static String said(String region, PropertyUse use, LocalDate day, String nets, TaxTable table) {
         List<Taxable> lines = taxables(region, use, nets);
         Money net = Money.sum(
-                lines.stream().map(Taxable::net).toList(), lines.getFirst().net().currency());
+                lines.stream().map(Taxable::net).toList(),
+                lines.getFirst().net().currency());
         return switch (DocumentTaxes.of(lines, day, table, false)) {
             case DocumentTaxes.Refused refused -> refused.refusal().code();
             case DocumentTaxes.Computed computed ->
@@ -153,15 +154,7 @@ class DocumentTaxesOutsideTest {
 
     private static TaxRow row(
             String region, String code, String category, String percent, @Nullable PropertyUse use, String source) {
-        Tax tax = new Tax(
-                code,
-                new Wording(code, code),
-                category,
-                new BigDecimal(percent),
-                region,
-                null,
-                source,
-                true);
+        Tax tax = new Tax(code, new Wording(code, code), category, new BigDecimal(percent), region, null, source, true);
         return new TaxRow(tax, use, null, null, LocalDate.of(2020, 1, 1), null);
     }
 }
