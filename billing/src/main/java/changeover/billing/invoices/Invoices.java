@@ -11,6 +11,7 @@ import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -63,7 +64,7 @@ public class Invoices {
             if (refusal != null) {
                 throw refusal.thrown();
             }
-            return Preview.of(judged.ready().get(id));
+            return Preview.of(Objects.requireNonNull(judged.ready().get(id)));
         } catch (SQLException cause) {
             throw new IllegalStateException("the draft could not be read", cause);
         }

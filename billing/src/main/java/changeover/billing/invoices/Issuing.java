@@ -16,6 +16,7 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.UUID;
 import java.util.stream.Collectors;
@@ -87,8 +88,9 @@ public class Issuing {
         Rows issues = IssueRow.rows();
         List<InvoiceIssued.Issued> done = new ArrayList<>(ready.size());
         for (Assessed one : ready) {
-            SeriesPattern pattern = patterns.get(one.draft().kind().numbered());
-            Counter counter = counters.get(pattern.series(day));
+            SeriesPattern pattern =
+                    Objects.requireNonNull(patterns.get(one.draft().kind().numbered()));
+            Counter counter = Objects.requireNonNull(counters.get(pattern.series(day)));
             IssueRow row = row(one, pattern, counter.next());
             byte[] hash = FrozenText.hash(counter.lastHash(), row, one.draft().lines(), one.taxes());
             row.addTo(issues, counter.lastHash(), hash);

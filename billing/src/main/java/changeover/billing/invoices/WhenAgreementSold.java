@@ -14,6 +14,7 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -55,7 +56,7 @@ class WhenAgreementSold {
             select.setArray(1, InvoiceRows.uuids(connection, sold.keySet()));
             ResultSet row = select.executeQuery();
             while (row.next()) {
-                AgreementSold.Sold one = sold.get(row.getObject(1, UUID.class));
+                AgreementSold.Sold one = Objects.requireNonNull(sold.get(row.getObject(1, UUID.class)));
                 plans.add(new PlanSold(
                         one,
                         row.getInt(2),
