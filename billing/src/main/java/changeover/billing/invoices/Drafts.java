@@ -65,6 +65,7 @@ public class Drafts {
         try (Connection connection = datasource.getConnection()) {
             heads.insert(connection);
             lines.insert(connection);
+            GrownTables.lookAgain(connection, lines.size());
         } catch (SQLException cause) {
             throw new IllegalStateException("the drafts could not be written", cause);
         }

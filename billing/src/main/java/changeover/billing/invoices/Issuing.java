@@ -60,6 +60,7 @@ public class Issuing {
     public Outcome issue(List<UUID> ids, LocalDate day) {
         session.flush();
         try (Connection connection = datasource.getConnection()) {
+            GrownTables.lookAgain(connection, ids.size());
             Map<UUID, Waiting> drafts = rows.waiting(connection, ids, true);
             Joining.Joined joined = joining.join(connection, drafts.values(), day);
             Judged judged = judging.judge(connection, joined.drafts(), day, false);
