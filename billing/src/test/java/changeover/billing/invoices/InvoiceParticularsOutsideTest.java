@@ -39,10 +39,8 @@ class InvoiceParticularsOutsideTest {
     }
 
     private static void check(String total, @Nullable String licence, boolean smallSupplier, String expected) {
-        Seller seller =
-                new Seller("Lampe", "", "", "QC", "", "CA", null, null, licence, null, null, smallSupplier);
+        Seller seller = new Seller("Lampe", "", "", "QC", "", "CA", null, null, licence, null, null, smallSupplier);
         assertEquals(
-                expected,
-                InvoiceParticulars.of(Money.of(total, "CAD"), seller).toString());
+                expected, InvoiceParticulars.of(Money.of(total, "CAD"), seller).toString());
     }
 }
