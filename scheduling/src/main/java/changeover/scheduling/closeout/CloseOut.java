@@ -9,9 +9,12 @@ import jakarta.inject.Inject;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 import java.util.UUID;
 
 /**
@@ -81,6 +84,7 @@ public class CloseOut {
         private final SheetRules rules;
         private final Sheet before;
         private final List<ReceivedOperation> open = new ArrayList<>();
+        private final Map<UUID, ReceivedOperation> known = new HashMap<>();
         private Sheet sheet;
         private int place;
 
@@ -93,6 +97,7 @@ public class CloseOut {
             before = Operations.sheet(said);
             sheet = before;
             for (ReceivedOperation earlier : said) {
+                known.put(earlier.id(), earlier);
                 place = Math.max(place, earlier.place().orElse(0));
                 if (earlier.state().equals(State.WAITING.code())) {
                     open.add(earlier);
@@ -101,26 +106,44 @@ public class CloseOut {
         }
 
         List<OperationAnswer> apply(List<SentOperation> sent) {
-            Map<UUID, ReceivedOperation> kept = new LinkedHashMap<>();
-            sent.stream().sorted(SentOperation.ORDER).forEach(one -> kept.computeIfAbsent(one.id(), id -> keep(one)));
+            learn(sent);
+            sent.stream().sorted(SentOperation.ORDER).forEach(this::keep);
             settle();
             if (!sheet.equals(before)) {
                 closing.follow(visit, before, sheet, by, now);
             }
-            return sent.stream().map(one -> answer(kept.get(one.id()))).toList();
+            return sent.stream()
+                    .map(one -> answer(Objects.requireNonNull(known.get(one.id()))))
+                    .toList();
         }
 
-        private ReceivedOperation keep(SentOperation sent) {
-            return operations.find(sent.id()).orElseGet(() -> {
-                ReceivedOperation said = ReceivedOperation.said(visit.id(), sent, by, now);
-                operations.keep(said);
-                if (Storable.isTooLong(sent.body())) {
-                    said.refuse(AnswerJson.write(List.of(Refusal.of("closeout.operation.too-large"))));
-                } else {
-                    open.add(said);
-                }
-                return said;
-            });
+        /** Ids seen at another visit, and what these wait for there. */
+        private void learn(List<SentOperation> sent) {
+            Set<UUID> ids = new HashSet<>();
+            sent.forEach(one -> ids.add(one.id()));
+            sent.stream().map(SentOperation::basedOn).filter(Objects::nonNull).forEach(ids::add);
+            open.forEach(waiting -> waiting.basedOn().ifPresent(ids::add));
+            ids.removeAll(known.keySet());
+            operations.all(ids).forEach(elsewhere -> known.put(elsewhere.id(), elsewhere));
+        }
+
+        private void keep(SentOperation sent) {
+            if (known.containsKey(sent.id())) {
+                return;
+            }
+            ReceivedOperation said = ReceivedOperation.said(visit.id(), sent, by, now);
+            operations.keep(said);
+            known.put(said.id(), said);
+            if (Storable.isTooLong(sent.body())) {
+                said.refuse(AnswerJson.write(List.of(Refusal.of("closeout.operation.too-large"))));
+            } else {
+                open.add(said);
+            }
+        }
+
+        private boolean isSettled(UUID earlier) {
+            ReceivedOperation said = known.get(earlier);
+            return said != null && !said.state().equals(State.WAITING.code());
         }
 
         /** Takes operation after operation until none is left that waits for nothing. */
@@ -129,7 +152,7 @@ public class CloseOut {
             while (moved) {
                 moved = false;
                 for (ReceivedOperation next : List.copyOf(open)) {
-                    if (operations.isSettled(next.basedOn().orElse(null))) {
+                    if (next.basedOn().map(this::isSettled).orElse(true)) {
                         take(next);
                         open.remove(next);
                         moved = true;

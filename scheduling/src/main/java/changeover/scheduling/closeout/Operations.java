@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
-import org.jspecify.annotations.Nullable;
 
 /** What devices said, in the order in which this side took it. */
 @ApplicationScoped
@@ -43,11 +42,12 @@ public class Operations {
         rows.persist(operation);
     }
 
-    /** Whether an operation has had its answer, so that what is based on it may be taken. */
-    boolean isSettled(@Nullable UUID id) {
-        return id == null
-                || find(id).filter(operation -> !operation.state().equals(State.WAITING.code()))
-                        .isPresent();
+    List<ReceivedOperation> all(Collection<UUID> ids) {
+        return ids.isEmpty()
+                ? List.of()
+                : rows.createQuery("from ReceivedOperation where id in :ids", ReceivedOperation.class)
+                        .setParameter("ids", ids)
+                        .getResultList();
     }
 
     static OperationAnswer answer(ReceivedOperation operation) {

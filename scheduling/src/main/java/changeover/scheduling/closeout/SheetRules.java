@@ -16,7 +16,6 @@ import changeover.scheduling.closeout.Operation.Photographed;
 import changeover.scheduling.closeout.Operation.Received;
 import changeover.scheduling.closeout.Operation.TakeBack;
 import changeover.scheduling.closeout.Operation.TaskAnswered;
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
@@ -142,42 +141,6 @@ record SheetRules(VisitAtHand visit, Surroundings shop) {
         return refusals;
     }
 
-    private List<Refusal> aboutPart(Sheet sheet, PartTaken part) {
-        List<Refusal> refusals = new ArrayList<>(aboutMachine(part.equipment()));
-        if (!shop.knowsPart(part.part())) {
-            refusals.addAll(refused("part-not-found", "part"));
-        }
-        UUID place = shop.place(part.place()).orElse(null);
-        if (place == null) {
-            refusals.addAll(refused(part.place() == null ? "no-van" : "place-not-found", "place"));
-        } else if (refusals.isEmpty() && part.shortWhy() == null) {
-            BigDecimal held = shop.onHand(place, part.part()).subtract(onThisSheet(sheet, place, part.part()));
-            if (held.compareTo(part.quantity()) < 0) {
-                refusals.add(Refusal.of(
-                                "stock.short",
-                                Map.of(
-                                        "part",
-                                        part.part(),
-                                        "held",
-                                        held.stripTrailingZeros().toPlainString()))
-                        .at("short"));
-            }
-        }
-        return refusals;
-    }
-
-    /** Parts of an open sheet have not left the van's sum yet. */
-    private BigDecimal onThisSheet(Sheet sheet, UUID place, String part) {
-        return sheet.isClosed()
-                ? BigDecimal.ZERO
-                : sheet.each(PartTaken.class, (_, taken) -> taken).stream()
-                        .filter(taken -> taken.part().equals(part))
-                        .filter(taken ->
-                                shop.place(taken.place()).filter(place::equals).isPresent())
-                        .map(PartTaken::quantity)
-                        .reduce(BigDecimal.ZERO, BigDecimal::add);
-    }
-
     private static List<Refusal> aboutTakingBack(Sheet sheet, TakeBack back) {
         return sheet.of(back.operation())
                         .map(Taken::operation)
@@ -191,24 +154,16 @@ record SheetRules(VisitAtHand visit, Surroundings shop) {
                 : refused("take-back", "operation");
     }
 
-    private List<Refusal> toClose(Sheet sheet, Close close) {
-        List<Refusal> refusals = new ArrayList<>(unfinished(sheet));
-        if (close.shortWhy() == null) {
-            sheet.each(PartTaken.class, (_, part) -> part).stream()
-                    .filter(part -> part.shortWhy() == null)
-                    .filter(part -> shop.place(part.place())
-                            .filter(place -> isShort(sheet, place, part))
-                            .isPresent())
-                    .map(part -> Refusal.of("closeout.short-at-close", Map.of("part", part.part()))
-                            .at("short"))
-                    .distinct()
-                    .forEach(refusals::add);
-        }
+    private List<Refusal> aboutPart(Sheet sheet, PartTaken part) {
+        List<Refusal> refusals = new ArrayList<>(aboutMachine(part.equipment()));
+        refusals.addAll(new PartRules(shop).refusals(sheet, part));
         return refusals;
     }
 
-    private boolean isShort(Sheet sheet, UUID place, PartTaken part) {
-        return shop.onHand(place, part.part()).compareTo(onThisSheet(sheet, place, part.part())) < 0;
+    private List<Refusal> toClose(Sheet sheet, Close close) {
+        List<Refusal> refusals = new ArrayList<>(unfinished(sheet));
+        refusals.addAll(new PartRules(shop).toClose(sheet, close));
+        return refusals;
     }
 
     /** What a closed sheet may not lack; an amended one neither. */
@@ -238,7 +193,7 @@ record SheetRules(VisitAtHand visit, Surroundings shop) {
         return task == null || visit.tasks().containsKey(task) ? List.of() : refused("task-not-found", "task");
     }
 
-    private static List<Refusal> refused(String code, String field) {
+    static List<Refusal> refused(String code, String field) {
         return List.of(Refusal.of("closeout." + code).at(field));
     }
 

@@ -34,9 +34,6 @@ public class Stock {
     Parts parts;
 
     @Inject
-    StockPlaces places;
-
-    @Inject
     Today today;
 
     /** Parts come onto a place from outside. */
@@ -150,12 +147,13 @@ public class Stock {
 
     /** Sums at a place are only right while nobody else writes there. */
     private void lock(UUID place) {
-        places.find(place)
-                .orElseThrow(
-                        () -> Refusal.of("stock.place-not-found").at("place").thrown());
-        rows.createNativeQuery("select id from stock_place where id = :place for update", Object.class)
+        boolean there = !rows.createNativeQuery("select id from stock_place where id = :place for update", Object.class)
                 .setParameter("place", place)
-                .getSingleResult();
+                .getResultList()
+                .isEmpty();
+        if (!there) {
+            throw Refusal.of("stock.place-not-found").at("place").thrown();
+        }
     }
 
     private void refuseShort(UUID place, SortedMap<String, BigDecimal> going, @Nullable String why) {

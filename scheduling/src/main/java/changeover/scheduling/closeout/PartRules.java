@@ -1,0 +1,64 @@
+package changeover.scheduling.closeout;
+
+import changeover.contracts.words.Refusal;
+import changeover.scheduling.closeout.Operation.Close;
+import changeover.scheduling.closeout.Operation.PartTaken;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+
+/** A part comes from a place of the shop; more than the place holds only with a named reason, asked again at closing. */
+record PartRules(Surroundings shop) {
+
+    List<Refusal> refusals(Sheet sheet, PartTaken part) {
+        List<Refusal> refusals = new ArrayList<>();
+        if (!shop.knowsPart(part.part())) {
+            refusals.addAll(SheetRules.refused("part-not-found", "part"));
+        }
+        UUID place = shop.place(part.place()).orElse(null);
+        if (place == null) {
+            refusals.addAll(SheetRules.refused(part.place() == null ? "no-van" : "place-not-found", "place"));
+        } else if (refusals.isEmpty() && part.shortWhy() == null) {
+            BigDecimal held = shop.onHand(place, part.part()).subtract(onThisSheet(sheet, place, part.part()));
+            if (held.compareTo(part.quantity()) < 0) {
+                String left = held.max(BigDecimal.ZERO).stripTrailingZeros().toPlainString();
+                refusals.add(Refusal.of("stock.short", Map.of("part", part.part(), "held", left))
+                        .at("short"));
+            }
+        }
+        return refusals;
+    }
+
+    List<Refusal> toClose(Sheet sheet, Close close) {
+        if (close.shortWhy() != null) {
+            return List.of();
+        }
+        return sheet.each(PartTaken.class, (_, part) -> part).stream()
+                .filter(part -> part.shortWhy() == null)
+                .filter(part -> shop.place(part.place())
+                        .filter(place -> isShort(sheet, place, part))
+                        .isPresent())
+                .map(part -> Refusal.of("closeout.short-at-close", Map.of("part", part.part()))
+                        .at("short"))
+                .distinct()
+                .toList();
+    }
+
+    private boolean isShort(Sheet sheet, UUID place, PartTaken part) {
+        return shop.onHand(place, part.part()).compareTo(onThisSheet(sheet, place, part.part())) < 0;
+    }
+
+    /** Parts of an open sheet have not left the van's sum yet. */
+    private BigDecimal onThisSheet(Sheet sheet, UUID place, String part) {
+        return sheet.isClosed()
+                ? BigDecimal.ZERO
+                : sheet.each(PartTaken.class, (_, taken) -> taken).stream()
+                        .filter(taken -> taken.part().equals(part))
+                        .filter(taken ->
+                                shop.place(taken.place()).filter(place::equals).isPresent())
+                        .map(PartTaken::quantity)
+                        .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+}
