@@ -50,7 +50,7 @@ final class FindingBoxes {
         boolean block = finding.level() == FindingLevel.DO_NOT_USE;
         float stripe = block ? 8 : 0;
         float height = Math.max(36, stripe + 9 + (head.size() + text.size()) * Type.TEXT_LINE + 5);
-        float need = Math.max(height, photo ? PHOTO_HEIGHT + 14 : 0) + GAP;
+        float need = Math.max(height, photo ? shown(finding.photos().getFirst()) + 14 : 0) + GAP;
         flow.need(need);
         float top = flow.y() + 3;
         LevelMark.frame(flow.page(), finding.level(), Flow.LEFT, top, width, height);
@@ -92,6 +92,11 @@ final class FindingBoxes {
                 flow.down(PHOTO_HEIGHT + 20);
             }
         }
+    }
+
+    /** The height at which a photo is shown. */
+    private static float shown(Picture picture) {
+        return picture.height() * Math.min(PHOTO / picture.width(), PHOTO_HEIGHT / picture.height());
     }
 
     private void photo(Picture picture, float x, float y, String number) {

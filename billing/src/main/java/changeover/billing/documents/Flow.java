@@ -88,10 +88,10 @@ final class Flow {
 
     /** A heading that is not left alone at the foot of a page. */
     void section(String heading, float withAtLeast) {
-        need(28 + withAtLeast);
-        y += 22;
+        need(25 + withAtLeast);
+        y += 19.5f;
         page.text(Typeface.HEADING, Type.SECTION, Ink.INK, LEFT, y, heading);
-        y += 6;
+        y += 5.5f;
     }
 
     /** Text over the whole width, over pages where it must. */

@@ -125,9 +125,8 @@ final class ReportReadings {
     private static ReportSheet.Standing standing(String code) {
         return switch (code) {
             case "within" -> ReportSheet.Standing.GOOD;
-            case "low" -> ReportSheet.Standing.LOW;
-            case "high" -> ReportSheet.Standing.HIGH;
-            case "past_limit" -> ReportSheet.Standing.PAST_LIMIT;
+            case "below" -> ReportSheet.Standing.LOW;
+            case "above" -> ReportSheet.Standing.HIGH;
             default -> ReportSheet.Standing.NO_BAND;
         };
     }

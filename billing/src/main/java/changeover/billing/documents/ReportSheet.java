@@ -86,7 +86,6 @@ public record ReportSheet(
         GOOD,
         LOW,
         HIGH,
-        PAST_LIMIT,
         NO_BAND
     }
 

@@ -170,8 +170,8 @@ public final class ServiceReportPdf {
     }
 
     private void received() {
-        flow.need(46);
-        flow.down(34);
+        flow.need(42);
+        flow.down(26);
         Canvas page = flow.page();
         float half = Flow.WIDTH / 2;
         page.line(Ink.INK, 0.75f, Flow.LEFT, flow.y(), Flow.LEFT + half - 20, flow.y());

@@ -68,14 +68,14 @@ class MailTurns {
         return turns;
     }
 
-    List<Document> papers(Turn turn) throws SQLException {
+    List<Document> papers(UUID message) throws SQLException {
         List<Document> papers = new ArrayList<>();
         try (var connection = database.getConnection();
                 PreparedStatement select = connection.prepareStatement("""
                         select of_kind, of_id, version from outbox_attachment
                         where tenant_id = current_tenant() and outbox_id = ?::uuid order by position
                         """)) {
-            select.setString(1, turn.id().toString());
+            select.setString(1, message.toString());
             try (ResultSet row = select.executeQuery()) {
                 while (row.next()) {
                     documents

@@ -79,7 +79,7 @@ public class OutboxMail {
 
     private boolean send(UUID tenant, MailClient client, MailServer server, Sender sender, MailTurns.Turn turn) {
         try {
-            List<Document> papers = current.run(tenant, CurrentTenant.NOBODY, () -> turns.papers(turn));
+            List<Document> papers = current.run(tenant, CurrentTenant.NOBODY, () -> turns.papers(turn.id()));
             client.sendMail(message(server, sender, turn, papers))
                     .toCompletionStage()
                     .toCompletableFuture()

@@ -132,7 +132,7 @@ final class ReportExamples {
                     "L/s",
                     "10",
                     number % 2 == 0 ? "20000.5" : null,
-                    Standing.values()[number % 5],
+                    Standing.values()[number % 4],
                     number % 3 == 0 ? number + 1 : null));
         }
         return sheet(Locale.CANADA_FRENCH, PaperExamples.MONTREUIL, readings, many, true);

@@ -169,7 +169,7 @@ class ReportPapersTest {
                 "14.2",
                 "A",
                 "12.000000",
-                "high",
+                "above",
                 "2026-05-27");
         put(
                 "finding (id, visit_id, home_id, equipment_id, visit_task_id, level, text, language, next_step, told_to, answer, day)",
@@ -196,7 +196,7 @@ class ReportPapersTest {
                 100,
                 "\\x" + jpeg);
         UUID shelf = UUID.randomUUID();
-        put("stock_place (id, kind, name)", shelf, "shelf", "Tablette");
+        put("stock_place (id, kind, name)", shelf, "shelf", "Tablette deux");
         put("part (code, name_en, name_fr, unit, size)", "f-16254", "Filter", "Filtre", "H87", "16 × 25 × 4");
         put("part_used (id, visit_id, part_code, quantity, place_id)", UUID.randomUUID(), visit, "f-16254", 2, shelf);
         for (String day : new String[] {"2026-06-10", "2026-07-10", "2027-01-10"}) {
