@@ -1,0 +1,291 @@
+package changeover.web.office;
+
+import io.quarkus.qute.i18n.Message;
+import io.quarkus.qute.i18n.MessageBundle;
+
+/** The words of today's page, of the season and of a visit. */
+@MessageBundle("day")
+public interface TodayWords {
+
+    @Message("Today")
+    String heading();
+
+    @Message("Nothing is here yet. Add the first home, write a plan, then sell it: the year’s visits come by themselves.")
+    String first();
+
+    @Message("Add a home")
+    String add_home();
+
+    @Message("Take a payment")
+    String take_payment();
+
+    @Message("Late")
+    String late();
+
+    @Message("Nothing is late.")
+    String none_late();
+
+    @Message("Due")
+    String due();
+
+    @Message("Nothing is due this month without a day.")
+    String none_due();
+
+    @Message("All that are due")
+    String all_due();
+
+    @Message("{count} visits today, {closed} of them over.")
+    String visits_today(int count, int closed);
+
+    @Message("One visit today.")
+    String one_visit_today();
+
+    @Message("No visit stands in today’s plan.")
+    String no_visit_today();
+
+    @Message("See the day")
+    String see_day();
+
+    @Message("{count} promises of agreements in force are kept by no visit.")
+    String unkept(int count);
+
+    @Message("last day was {day}")
+    String last_was(String day);
+
+    @Message("last day {day}")
+    String last_is(String day);
+
+    @Message("{days} days")
+    String days(long days);
+
+    @Message("one day")
+    String one_day();
+
+    @Message("no day yet")
+    String no_day();
+
+    @Message("Set a day")
+    String set_day();
+
+    @Message("Open")
+    String open();
+
+    @Message("Waiting for an answer")
+    String waiting();
+
+    @Message("Nobody owes an answer.")
+    String none_waiting();
+
+    @Message("All offers")
+    String all_waiting();
+
+    @Message("offer, {price} a year, stands until {day}")
+    String offer(String price, String day);
+
+    @Message("renewal to offer by {day}, term ends {last}")
+    String renew_by(String day, String last);
+
+    @Message("Open the offer")
+    String open_offer();
+
+    @Message("Renew")
+    String renew();
+
+    @Message("The season")
+    String season();
+
+    @Message("Season plan")
+    String season_plan();
+
+    @Message("Hours of visits by week, {from} to {until}")
+    String weeks_title(String from, String until);
+
+    @Message("No week holds more than the crew can carry.")
+    String weeks_fit();
+
+    @Message("{count} weeks hold more than the crew can carry: {hours} hours must move.")
+    String weeks_over(int count, long hours);
+
+    @Message("The weeks as a table")
+    String weeks_table();
+
+    @Message("Week of")
+    String week_of();
+
+    @Message("closed")
+    String closed();
+
+    @Message("has a day")
+    String with_day();
+
+    @Message("no day yet")
+    String without_day();
+
+    @Message("what the crew can carry")
+    String capacity();
+
+    @Message("hours")
+    String hours();
+
+    @Message("Money owed")
+    String money();
+
+    @Message("Who owes")
+    String who_owes();
+
+    @Message("late")
+    String money_late();
+
+    @Message("not yet due")
+    String money_open();
+
+    @Message("Owed to us")
+    String owed();
+
+    @Message("Homes")
+    String homes();
+
+    @Message("Amount")
+    String amount();
+
+    @Message("{count} drafts to issue, {amount} before tax.")
+    String drafts(int count, String amount);
+
+    @Message("Look and issue")
+    String issue();
+
+    @Message("Not sent")
+    String not_sent();
+
+    @Message("{count} letters wait to be sent.")
+    String letters(int count);
+
+    @Message("{count} letters wait to be printed.")
+    String to_print(int count);
+
+    @Message("Read why")
+    String read_why();
+
+    @Message("Nobody’s work stands on this day.")
+    String empty_day();
+
+    @Message("Choose another day")
+    String other_day();
+
+    @Message("Day")
+    String day();
+
+    @Message("Show")
+    String show();
+
+    @Message("{minutes} min")
+    String minutes(int minutes);
+
+    @Message("tasks: {count}")
+    String tasks(int count);
+
+    @Message("To load")
+    String load();
+
+    @Message("Visit")
+    String visit();
+
+    @Message("From your plan")
+    String kind_plan();
+
+    @Message("A call")
+    String kind_call();
+
+    @Message("A return")
+    String kind_return();
+
+    @Message("An extra visit")
+    String kind_extra();
+
+    @Message("Between")
+    String between();
+
+    @Message("{from} and {until}")
+    String from_until(String from, String until);
+
+    @Message("Planned time")
+    String planned();
+
+    @Message("Agreement")
+    String agreement();
+
+    @Message("What is to be done, and why")
+    String checklist();
+
+    @Message("Machine")
+    String machine();
+
+    @Message("Task")
+    String task();
+
+    @Message("Why")
+    String why();
+
+    @Message("Ticket")
+    String ticket();
+
+    @Message("Give it a day")
+    String give();
+
+    @Message("Move it")
+    String move();
+
+    @Message("Technician")
+    String technician();
+
+    @Message("From")
+    String starts();
+
+    @Message("Keep the day")
+    String keep_day();
+
+    @Message("Take the day off")
+    String take_off();
+
+    @Message("{technician}, {day} at {time}")
+    String has_day(String technician, String day, String time);
+
+    @Message("Nobody here is a technician yet. Invite one from the shop.")
+    String nobody();
+
+    @Message("Invite somebody")
+    String invite();
+
+    @Message("This visit will not happen")
+    String end();
+
+    @Message("How it ends")
+    String end_how();
+
+    @Message("cancelled")
+    String end_cancelled();
+
+    @Message("no access: nobody let us in")
+    String end_no_access();
+
+    @Message("not kept: we did not come")
+    String end_not_kept();
+
+    @Message("The reason stays on the visit.")
+    String end_hint();
+
+    @Message("End the visit")
+    String end_verb();
+
+    @Message("Closed {day}")
+    String stamp_closed(String day);
+
+    @Message("Ended {day}: {why}")
+    String ended(String day, String why);
+
+    @Message("Open the report")
+    String report();
+
+    @Message("Close it out")
+    String close_out();
+}
