@@ -1,8 +1,8 @@
 package changeover.scheduling.visits;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * A task that may be done at several visits goes where it costs the calendar least: to the visit it narrows least, where
@@ -11,34 +11,47 @@ import java.util.Optional;
  */
 final class FitTasks {
 
+    private record Held(Owed task, VisitDraft at) {}
+
     private FitTasks() {}
 
     /** Moves tasks between the visits; each visit keeps a day and the tasks keep their windows. */
     static void settle(List<VisitDraft> drafts) {
         drafts.sort(Comparator.comparing(VisitDraft::window));
-        List<Promise> longestFirst = drafts.stream()
-                .filter(draft -> !draft.isPinned())
-                .flatMap(draft -> draft.tasks().stream())
-                .sorted(Comparator.comparing(
-                                (Promise promise) -> promise.window().days())
-                        .reversed())
-                .toList();
-        for (Promise promise : longestFirst) {
-            VisitDraft now = drafts.stream()
-                    .filter(draft -> draft.tasks().contains(promise))
-                    .findFirst()
-                    .orElseThrow();
-            if (now.tasks().size() > 1) {
-                now.tasks().remove(promise);
-                better(promise, drafts).orElse(now).add(promise);
+        for (Held held : longestFirst(drafts)) {
+            if (held.at.tasks().size() > 1 && couldBeElsewhere(held, drafts)) {
+                held.at.remove(held.task);
+                best(held, drafts).add(held.task);
             }
         }
     }
 
-    private static Optional<VisitDraft> better(Promise promise, List<VisitDraft> drafts) {
+    private static List<Held> longestFirst(List<VisitDraft> drafts) {
+        List<Held> all = new ArrayList<>();
+        for (VisitDraft draft : drafts) {
+            if (!draft.isPinned()) {
+                draft.tasks().forEach(task -> all.add(new Held(task, draft)));
+            }
+        }
+        all.sort(Comparator.comparingLong((Held held) -> -held.task.window().days()));
+        return all;
+    }
+
+    private static boolean couldBeElsewhere(Held held, List<VisitDraft> drafts) {
+        for (VisitDraft draft : drafts) {
+            if (draft != held.at && draft.canTake(held.task)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static VisitDraft best(Held held, List<VisitDraft> drafts) {
         return drafts.stream()
-                .filter(draft -> draft.canTake(promise))
-                .min(Comparator.comparing((VisitDraft draft) -> draft.narrowedBy(promise))
-                        .thenComparing(draft -> !draft.worksOn(promise.equipmentId(), promise)));
+                .filter(draft -> draft.canTake(held.task))
+                .min(Comparator.comparingLong((VisitDraft draft) -> draft.narrowedBy(held.task))
+                        .thenComparing(
+                                draft -> !draft.worksOn(held.task.promise().equipmentId())))
+                .orElse(held.at);
     }
 }

@@ -7,11 +7,14 @@ import changeover.contracts.calendar.Term;
 import changeover.contracts.calendar.Window;
 import changeover.contracts.catalogue.Cadence;
 import changeover.contracts.catalogue.Due;
+import changeover.contracts.catalogue.History;
 import changeover.contracts.catalogue.SeasonRules;
 import changeover.contracts.words.Wording;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -22,22 +25,32 @@ public final class Promises {
 
     private Promises() {}
 
+    /** What tasks of one cadence and one history owe alike. */
+    private record Alike(Cadence cadence, History history, boolean warmOnly) {}
+
+    private record Time(Due due, Wording reason) {}
+
     /** In the order of the tasks, each task's own in the order of the days. */
     public static List<Promise> in(Term term, List<PromisedTask> tasks, SeasonRules rules) {
+        Map<Alike, List<Time>> times = new HashMap<>();
         List<Promise> promises = new ArrayList<>();
         for (PromisedTask task : tasks) {
-            for (Due due : task.cadence().duesIn(term, task.history(), rules)) {
-                Due narrowed = task.warmOnly() ? warm(due, rules.climate()) : due;
+            Alike alike = new Alike(task.cadence(), task.history(), task.warmOnly());
+            for (Time time : times.computeIfAbsent(alike, some -> times(some, term, rules))) {
                 promises.add(new Promise(
-                        task.equipmentId(),
-                        task.taskCode(),
-                        task.who(),
-                        task.minutes(),
-                        narrowed,
-                        reason(task, narrowed, rules.climate())));
+                        task.equipmentId(), task.taskCode(), task.who(), task.minutes(), time.due, time.reason));
             }
         }
         return List.copyOf(promises);
+    }
+
+    private static List<Time> times(Alike alike, Term term, SeasonRules rules) {
+        Wording often = alike.cadence.sentence(rules.climate());
+        Wording last = lastTime(alike);
+        return alike.cadence.duesIn(term, alike.history, rules).stream()
+                .map(due -> alike.warmOnly ? warm(due, rules.climate()) : due)
+                .map(due -> new Time(due, reason(often, last, due)))
+                .toList();
     }
 
     private static Due warm(Due due, Climate climate) {
@@ -55,19 +68,17 @@ public final class Promises {
         return day.isBefore(window.until()) ? day : window.last();
     }
 
-    private static Wording reason(PromisedTask task, Due due, Climate climate) {
-        Wording often = task.cadence().sentence(climate);
+    private static Wording reason(Wording often, Wording last, Due due) {
         Wording by = DayInWords.of(due.window().last());
-        Wording last = lastTime(task);
         return new Wording(
                 capital(often.en()) + last.en() + "; by " + by.en() + ".",
                 capital(often.fr()) + last.fr() + "; au plus tard le " + by.fr() + ".");
     }
 
-    private static Wording lastTime(PromisedTask task) {
-        return switch (task.cadence()) {
+    private static Wording lastTime(Alike alike) {
+        return switch (alike.cadence) {
             case Cadence.EveryMonths _, Cadence.CheckThenReplace _ -> {
-                LocalDate last = task.history().lastDone();
+                LocalDate last = alike.history.lastDone();
                 if (last == null) {
                     yield new Wording(", the last time is not known", ", la dernière fois n’est pas connue");
                 }

@@ -1,6 +1,7 @@
 package changeover.scheduling.visits;
 
 import changeover.contracts.calendar.Window;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -13,12 +14,16 @@ final class VisitDraft {
 
     private final @Nullable Pin pin;
     private final Window frame;
-    private final List<Promise> tasks = new ArrayList<>();
+    private final List<Owed> tasks = new ArrayList<>();
+    private LocalDate from;
+    private LocalDate until;
 
     /** @param frame days the visit may be on before any promise narrows it */
-    VisitDraft(@Nullable Pin pin, Window frame) {
+    private VisitDraft(@Nullable Pin pin, Window frame) {
         this.pin = pin;
         this.frame = frame;
+        this.from = frame.from();
+        this.until = frame.until();
     }
 
     static VisitDraft pinned(Pin pin) {
@@ -33,57 +38,64 @@ final class VisitDraft {
         return pin != null;
     }
 
-    void add(Promise promise) {
-        tasks.add(promise);
-    }
-
-    List<Promise> tasks() {
+    List<Owed> tasks() {
         return tasks;
     }
 
     Window window() {
-        return windowWithout(null);
+        return new Window(from, until);
     }
 
-    /** The days common to its frame and all its promises but one. */
-    private Window windowWithout(@Nullable Promise left) {
-        Window window = frame;
-        for (Promise task : tasks) {
-            if (!task.equals(left)) {
-                window = window.common(task.window()).orElseThrow();
-            }
+    void add(Owed task) {
+        tasks.add(task);
+        narrow(task.window());
+    }
+
+    void remove(Owed task) {
+        tasks.removeIf(held -> held.place() == task.place());
+        if (!task.window().from().isBefore(from) || !task.window().until().isAfter(until)) {
+            from = frame.from();
+            until = frame.until();
+            tasks.forEach(held -> narrow(held.window()));
         }
-        return window;
     }
 
     /** Whether it can take the promise and still has a day. */
-    boolean canTake(Promise promise) {
-        return (pin == null || pin.takesMore()) && windowWithout(promise).meets(promise.window());
+    boolean canTake(Owed task) {
+        return (pin == null || pin.takesMore())
+                && from.isBefore(task.window().until())
+                && task.window().from().isBefore(until);
     }
 
-    /** The days it loses by holding the promise. */
-    long narrowedBy(Promise promise) {
-        Window without = windowWithout(promise);
-        return without.days()
-                - without.common(promise.window()).map(Window::days).orElse(0L);
+    /** The days it would lose by taking the promise. */
+    long narrowedBy(Owed task) {
+        long before = Math.max(0, task.window().from().toEpochDay() - from.toEpochDay());
+        long after = Math.max(0, until.toEpochDay() - task.window().until().toEpochDay());
+        return before + after;
     }
 
-    boolean worksOn(UUID equipmentId, Promise butFor) {
-        return tasks.stream()
-                .anyMatch(task -> !task.equals(butFor) && task.equipmentId().equals(equipmentId));
+    boolean worksOn(UUID equipmentId) {
+        return tasks.stream().anyMatch(task -> task.promise().equipmentId().equals(equipmentId));
     }
 
     /** The same visit with its promises, kept inside a season where it can be. */
     VisitDraft keptIn(Window season) {
         Optional<Window> common = pin == null ? window().common(season) : Optional.empty();
         VisitDraft kept = new VisitDraft(pin, common.orElse(frame));
-        kept.tasks.addAll(tasks);
+        tasks.forEach(kept::add);
         return kept;
     }
 
-    PlannedVisit planned(List<Promise> order) {
-        List<Promise> sorted =
-                tasks.stream().sorted(Comparator.comparingInt(order::indexOf)).toList();
-        return new PlannedVisit(pin == null ? null : pin.visitId(), window(), sorted);
+    PlannedVisit planned() {
+        tasks.sort(Comparator.comparingInt(Owed::place));
+        return new PlannedVisit(
+                pin == null ? null : pin.visitId(),
+                window(),
+                tasks.stream().map(Owed::promise).toList());
+    }
+
+    private void narrow(Window window) {
+        from = window.from().isAfter(from) ? window.from() : from;
+        until = window.until().isBefore(until) ? window.until() : until;
     }
 }

@@ -41,17 +41,17 @@ public record VisitPlan(List<PlannedVisit> visits, List<Unkept> unkept, List<Pro
                 .filter(promise -> promise.who() == Who.HOUSEHOLD)
                 .sorted(Comparator.comparing((Promise promise) -> promise.due().on()))
                 .toList();
-        List<Promise> owed = promises.stream()
-                .filter(promise -> promise.who() == Who.TECHNICIAN)
-                .toList();
         List<VisitDraft> drafts =
                 new ArrayList<>(pins.stream().map(VisitDraft::pinned).toList());
-        List<Promise> open = new ArrayList<>();
-        for (Promise promise : owed) {
-            drafts.stream()
-                    .filter(draft -> draft.canTake(promise))
-                    .findFirst()
-                    .ifPresentOrElse(draft -> draft.add(promise), () -> open.add(promise));
+        List<Owed> open = new ArrayList<>();
+        for (int place = 0; place < promises.size(); place++) {
+            if (promises.get(place).who() == Who.TECHNICIAN) {
+                Owed owed = new Owed(place, promises.get(place));
+                drafts.stream()
+                        .filter(draft -> draft.canTake(owed))
+                        .findFirst()
+                        .ifPresentOrElse(draft -> draft.add(owed), () -> open.add(owed));
+            }
         }
         List<Unkept> unkept = spread(open, Math.max(0, sold - pins.size()), drafts);
         if (drafts.size() < sold) {
@@ -59,7 +59,7 @@ public record VisitPlan(List<PlannedVisit> visits, List<Unkept> unkept, List<Pro
         }
         FitTasks.settle(drafts);
         List<PlannedVisit> visits = drafts.stream()
-                .map(draft -> draft.planned(owed))
+                .map(VisitDraft::planned)
                 .sorted(Comparator.comparing(
                                 (PlannedVisit visit) -> visit.window().from())
                         .thenComparing(PlannedVisit::window))
@@ -68,20 +68,20 @@ public record VisitPlan(List<PlannedVisit> visits, List<Unkept> unkept, List<Pro
     }
 
     /** Makes the visits for what no pinned visit keeps; gives back what is left over. */
-    private static List<Unkept> spread(List<Promise> open, int atMost, List<VisitDraft> drafts) {
+    private static List<Unkept> spread(List<Owed> open, int atMost, List<VisitDraft> drafts) {
         List<LocalDate> days =
-                FewestVisits.touchingMost(open.stream().map(Promise::window).toList(), atMost);
+                FewestVisits.touchingMost(open.stream().map(Owed::window).toList(), atMost);
         List<VisitDraft> made = new ArrayList<>();
         List<Unkept> unkept = new ArrayList<>();
         for (LocalDate day : days) {
-            made.add(new VisitDraft(null, ExtraVisits.ALWAYS));
+            made.add(VisitDraft.in(ExtraVisits.ALWAYS));
         }
-        for (Promise promise : open) {
-            int first = firstIn(promise.window(), days);
+        for (Owed owed : open) {
+            int first = firstIn(owed.window(), days);
             if (first < 0) {
-                unkept.add(new Unkept(promise, why(promise.window())));
+                unkept.add(new Unkept(owed.promise(), why(owed.window())));
             } else {
-                made.get(first).add(promise);
+                made.get(first).add(owed);
             }
         }
         drafts.addAll(made);
