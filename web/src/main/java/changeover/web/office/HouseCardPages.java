@@ -1,0 +1,114 @@
+package changeover.web.office;
+
+import changeover.billing.documents.band.YearTable;
+import changeover.billing.payments.InvoiceFilter;
+import changeover.billing.payments.InvoiceLists;
+import changeover.billing.payments.InvoiceRow;
+import changeover.contracts.customers.AccessCodes;
+import changeover.contracts.customers.Home;
+import changeover.contracts.customers.Homes;
+import changeover.contracts.tenants.Today;
+import changeover.web.session.Desk;
+import changeover.web.session.Frame;
+import changeover.web.session.Frames;
+import changeover.web.session.Said;
+import changeover.web.session.Tab;
+import changeover.web.session.Typed;
+import changeover.web.session.YearBand;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.inject.Inject;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.util.List;
+import java.util.UUID;
+
+/** The house card: the whole home on one page, its keys and codes only when asked for with a reason. */
+@Path("/{slug}/homes")
+@Produces(MediaType.TEXT_HTML)
+@RolesAllowed({"owner", "office"})
+public class HouseCardPages {
+
+    @CheckedTemplate(basePath = "office")
+    static class Pages {
+        static native TemplateInstance card(
+                Frame frame, HouseCard card, String band, YearTable table, List<InvoiceRow> invoices, Said form);
+
+        static native TemplateInstance codes(Frame frame, Home home, List<AccessCodes.Shown> codes);
+
+        private Pages() {}
+    }
+
+    @Inject
+    Frames frames;
+
+    @Inject
+    Desk desk;
+
+    @Inject
+    HouseCards cards;
+
+    @Inject
+    Homes homes;
+
+    @Inject
+    AccessCodes codes;
+
+    @Inject
+    InvoiceLists invoices;
+
+    @Inject
+    Today today;
+
+    @GET
+    @Path("{home}")
+    @Transactional
+    public TemplateInstance card(@PathParam("home") UUID home) {
+        return page(home, Said.blank());
+    }
+
+    /** Shown in the answer to the post itself, kept in no cache, and never again without another reason. */
+    @POST
+    @Path("{home}/codes/reading")
+    public Response read(@PathParam("home") UUID home, MultivaluedMap<String, String> fields) {
+        var typed = new Typed(fields);
+        String reason = typed.text("reason", 200);
+        String[] page = new String[1];
+        Response answer = desk.answer(
+                () -> {
+                    Home known = homes.get(home).orElseThrow(NotFoundException::new);
+                    typed.understood();
+                    page[0] = Pages.codes(frames.of(Tab.HOMES), known, codes.read(home, reason))
+                            .render();
+                    return "";
+                },
+                refusals -> page(home, Said.again(typed, refusals, frames.locale())));
+        return answer.getStatus() == 422
+                ? answer
+                : Response.ok(page[0], "text/html;charset=UTF-8")
+                        .header("Cache-Control", "no-store")
+                        .build();
+    }
+
+    /** The card with the form for its codes; inside a transaction. */
+    TemplateInstance page(UUID home, Said form) {
+        Frame frame = frames.of(Tab.HOMES);
+        HouseCard card = cards.of(home, frame.locale()).orElseThrow(NotFoundException::new);
+        return Pages.card(
+                frame,
+                card,
+                card.promised() ? YearBand.svg(card.year(), frame.locale()) : "",
+                YearTable.of(card.year(), frame.locale()),
+                invoices.rows(InvoiceFilter.ofHome(home), today.day()),
+                form);
+    }
+}
