@@ -1,5 +1,6 @@
 package changeover.deploy.admin;
 
+import changeover.billing.invoices.ChainCheck;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -33,9 +34,19 @@ final class CheckCommand implements AdminCommand {
                     well &= holds(owner, invariant);
                 }
             }
+            well &= chain(owner);
         }
         System.out.println("check all " + (well ? "ok" : "FAIL"));
         return well ? 0 : 1;
+    }
+
+    /** Every issued document's hash, computed anew from its frozen rows. */
+    private static boolean chain(Connection owner) throws SQLException {
+        if (!exists(owner, "invoice_issue")) {
+            return true;
+        }
+        ChainCheck.Outcome chain = ChainCheck.of(owner);
+        return said("chain", chain.documents(), chain.broken().size());
     }
 
     private static boolean exists(Connection owner, String table) throws SQLException {
@@ -51,10 +62,12 @@ final class CheckCommand implements AdminCommand {
         try (Statement statement = owner.createStatement();
                 ResultSet row = statement.executeQuery(invariant.sql())) {
             row.next();
-            boolean holds = row.getLong(2) == 0;
-            System.out.println("check %s %s rows=%d bad=%d"
-                    .formatted(invariant.name(), holds ? "ok" : "FAIL", row.getLong(1), row.getLong(2)));
-            return holds;
+            return said(invariant.name(), row.getLong(1), row.getLong(2));
         }
+    }
+
+    private static boolean said(String name, long rows, long bad) {
+        System.out.println("check %s %s rows=%d bad=%d".formatted(name, bad == 0 ? "ok" : "FAIL", rows, bad));
+        return bad == 0;
     }
 }
