@@ -1,5 +1,8 @@
 package changeover.scheduling;
 
+import changeover.contracts.catalogue.OwnKinds;
+import changeover.contracts.catalogue.Kind;
+import changeover.contracts.catalogue.Fact;
 import changeover.contracts.agreements.Agreement;
 import changeover.contracts.agreements.Agreements;
 import changeover.contracts.agreements.Offers;
@@ -48,6 +51,9 @@ public class Shop {
     public static final UUID TECHNICIAN = new UUID(7, 7);
 
     private static final AtomicInteger COUNT = new AtomicInteger();
+
+    @Inject
+    OwnKinds kinds;
 
     @Inject
     CurrentTenant current;
@@ -102,6 +108,9 @@ public class Shop {
                     OPENED);
             people.add(Membership.begin(TECHNICIAN, "Ida Roe", "ida@example.com", "en", Role.TECHNICIAN));
             TASKS.forEach(this::own);
+            for (String kind : List.of("test-pump", "test-humidifier", "test-filter", "test-furnace")) {
+                kinds.add(new Kind(kind, new Wording(kind, kind), List.of(fact("size")), List.of(fact("kw"), fact("volts"))));
+            }
             return tenant;
         });
         return tenant;
@@ -109,6 +118,10 @@ public class Shop {
 
     public <T> T in(UUID tenant, Callable<T> work) {
         return current.run(tenant, CurrentTenant.NOBODY, work);
+    }
+
+    private static Fact fact(String name) {
+        return new Fact(name, new Wording(name, name), Fact.Form.TEXT, null, List.of(), null);
     }
 
     private void own(Task task) {

@@ -1,6 +1,9 @@
 package changeover.contracts.customers;
 
+import changeover.contracts.catalogue.OwnKinds;
 import changeover.contracts.words.FilledOn;
+import changeover.contracts.words.Refusal;
+import changeover.contracts.words.Refused;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
@@ -20,14 +23,26 @@ public class AllEquipment {
     @Inject
     EntityManager rows;
 
+    @Inject
+    OwnKinds kinds;
+
     public Equipment addToHome(UUID homeId, Equipment.Facts facts) {
+        check(facts);
         return store(Equipment.inHome(homeId, facts, ofHome(homeId).size() + 1));
     }
 
     /** Common equipment, which belongs to the building. */
     public Equipment addToBuilding(UUID buildingId, Equipment.Facts facts) {
+        check(facts);
         return store(
                 Equipment.inBuilding(buildingId, facts, ofBuilding(buildingId).size() + 1));
+    }
+
+    private void check(Equipment.Facts facts) {
+        List<Refusal> refusals = KindFacts.refusals(kinds.find(facts.kind()), facts);
+        if (!refusals.isEmpty()) {
+            throw new Refused(refusals);
+        }
     }
 
     private Equipment store(Equipment unit) {
@@ -38,6 +53,7 @@ public class AllEquipment {
 
     /** The machine is taken out that day and another takes its place; empty when there is none of that id here. */
     public Optional<Equipment> replace(UUID id, Equipment.Facts facts, LocalDate day) {
+        check(facts);
         return get(id).map(old -> {
             old.end(day);
             rows.flush();
@@ -51,6 +67,7 @@ public class AllEquipment {
 
     /** Writes a machine's facts anew; empty when there is none of that id here. */
     public Optional<Equipment> rewrite(UUID id, Equipment.Facts facts, FilledOn form) {
+        check(facts);
         Optional<Equipment> found = Optional.ofNullable(rows.find(Equipment.class, id, LockModeType.PESSIMISTIC_WRITE));
         found.ifPresent(unit -> {
             unit.rewrite(facts, form);

@@ -35,7 +35,8 @@ final class HomesCsv {
     /** @throws changeover.contracts.words.Refused when the file as a whole cannot be read */
     static List<Line> read(byte[] file) {
         if (file.length > LARGEST) {
-            throw Refusal.of("homesfile.too-large", Map.of("most", LARGEST / 1_000_000)).thrown();
+            throw Refusal.of("homesfile.too-large", Map.of("most", LARGEST / 1_000_000))
+                    .thrown();
         }
         String text = text(file);
         try (CSVParser table = format(text).parse(new StringReader(text))) {
@@ -101,7 +102,8 @@ final class HomesCsv {
         for (CSVRecord record : table) {
             records.add(record);
             if (records.size() > MOST_ROWS + 1) {
-                throw Refusal.of("homesfile.too-many-rows", Map.of("most", MOST_ROWS)).thrown();
+                throw Refusal.of("homesfile.too-many-rows", Map.of("most", MOST_ROWS))
+                        .thrown();
             }
         }
         if (records.isEmpty()) {
@@ -117,12 +119,14 @@ final class HomesCsv {
             String title = titles.get(place).strip().toLowerCase(Locale.ROOT);
             Column column = column(title);
             if (places.put(column, place) != null) {
-                throw Refusal.of("homesfile.title-twice", Map.of("title", title)).thrown();
+                throw Refusal.of("homesfile.title-twice", Map.of("title", title))
+                        .thrown();
             }
         }
         for (Column column : Column.values()) {
             if (column.mustBeThere() && !places.containsKey(column)) {
-                throw Refusal.of("homesfile.title-missing", Map.of("title", column.title())).thrown();
+                throw Refusal.of("homesfile.title-missing", Map.of("title", column.title()))
+                        .thrown();
             }
         }
         return places;

@@ -29,8 +29,7 @@ import org.jspecify.annotations.Nullable;
 @ApplicationScoped
 public class HomesExport {
 
-    private static final String ROWS =
-            """
+    private static final String ROWS = """
             select h.id, h.key, c.key, c.language, c.phone, c.email, h.street, h.city, h.region, h.postal, h.country,
                    trim_scale(h.latitude)::text, trim_scale(h.longitude)::text,
                    e.name, e.kind, e.make, e.model, e.serial, e.installed_on::text, e.fits::text, e.nameplate::text
@@ -93,10 +92,16 @@ public class HomesExport {
             cells.put(column, said == null ? "" : said);
         }
         var kind = trade.findKind(cells.getOrDefault(Column.KIND, ""));
-        cells.put(Column.FITS, pairs(cells.getOrDefault(Column.FITS, ""), kind.map(one -> one.fits()).orElse(List.of())));
+        cells.put(
+                Column.FITS,
+                pairs(
+                        cells.getOrDefault(Column.FITS, ""),
+                        kind.map(one -> one.fits()).orElse(List.of())));
         cells.put(
                 Column.NAMEPLATE,
-                pairs(cells.getOrDefault(Column.NAMEPLATE, ""), kind.map(one -> one.nameplate()).orElse(List.of())));
+                pairs(
+                        cells.getOrDefault(Column.NAMEPLATE, ""),
+                        kind.map(one -> one.nameplate()).orElse(List.of())));
         return new Line(number, cells);
     }
 
@@ -106,7 +111,8 @@ public class HomesExport {
             return "";
         }
         try {
-            Map<String, String> said = json.readValue(document, new TypeReference<java.util.TreeMap<String, String>>() {});
+            Map<String, String> said =
+                    json.readValue(document, new TypeReference<java.util.TreeMap<String, String>>() {});
             var ordered = new LinkedHashMap<String, String>();
             for (Fact fact : known) {
                 String value = said.remove(fact.name());

@@ -97,11 +97,17 @@ public class HomesImport {
         Map<String, Integer> units = new HashMap<>();
         for (ReadLine read : understood) {
             agree(firstOfHome.putIfAbsent(read.home().key(), read.line()), read.line(), Column.HOME, faults);
-            agree(firstOfCustomer.putIfAbsent(read.home().customer(), read.line()), read.line(), Column.CUSTOMER, faults);
-            String unit = read.home().key() + "\n" + (read.unit() == null ? "" : read.unit().name());
+            agree(
+                    firstOfCustomer.putIfAbsent(read.home().customer(), read.line()),
+                    read.line(),
+                    Column.CUSTOMER,
+                    faults);
+            String unit = read.home().key() + "\n"
+                    + (read.unit() == null ? "" : read.unit().name());
             Integer before = units.putIfAbsent(unit, read.line().row());
             if (before != null) {
-                faults.add(Fault.of(read.line(), Column.UNIT, Refusal.of("homesfile.unit-twice", Map.of("row", before))));
+                faults.add(
+                        Fault.of(read.line(), Column.UNIT, Refusal.of("homesfile.unit-twice", Map.of("row", before))));
             }
         }
     }

@@ -21,8 +21,7 @@ import java.util.stream.Collectors;
 @ApplicationScoped
 class HomesRows {
 
-    private static final String CUSTOMERS =
-            """
+    private static final String CUSTOMERS = """
             insert into customer as c (key, name, language, phone, email)
             select customer, customer, language, phone, email
               from jsonb_to_recordset(?::jsonb) as f (customer text, language text, phone text, email text)
@@ -31,8 +30,7 @@ class HomesRows {
               where (c.language, c.phone, c.email) is distinct from (excluded.language, excluded.phone, excluded.email)
             """;
 
-    private static final String HOMES =
-            """
+    private static final String HOMES = """
             insert into home as h (key, street, city, region, postal, country, latitude, longitude, to_be_read)
             select key, street, city, region, postal, country, latitude, longitude, unread
               from jsonb_to_recordset(?::jsonb) as f (key text, street text, city text, region text, postal text,
@@ -47,8 +45,7 @@ class HomesRows {
             """;
 
     /** Where the file names another customer than the one who signs today, the old one's parts end today. */
-    private static final String PARTS_END =
-            """
+    private static final String PARTS_END = """
             with wanted as (select h.id as home_id, c.id as customer_id
               from jsonb_to_recordset(?::jsonb) as f (key text, customer text)
               join home h on h.tenant_id = current_tenant() and h.key = f.key
@@ -59,8 +56,7 @@ class HomesRows {
                     and s.part = 'signs' and s.until_day is null and s.customer_id <> w.customer_id)
             """;
 
-    private static final String PARTS_BEGIN =
-            """
+    private static final String PARTS_BEGIN = """
             insert into home_part (home_id, customer_id, part, from_day)
             select h.id, c.id, part, greatest(?::date, coalesce((select max(o.until_day) from home_part o
                      where (o.tenant_id, o.home_id) = (h.tenant_id, h.id)), ?::date))
@@ -72,8 +68,7 @@ class HomesRows {
                     and p.part = 'signs' and p.until_day is null)
             """;
 
-    private static final String UNITS =
-            """
+    private static final String UNITS = """
             insert into equipment as e
                    (home_id, owner_customer_id, kind, name, make, model, serial, installed_on, fits, nameplate, position)
             select h.id, null, f.kind, f.name, f.make, f.model, f.serial, f.installed, f.fits, f.nameplate, f.position
@@ -89,8 +84,7 @@ class HomesRows {
                      excluded.fits, excluded.nameplate)
             """;
 
-    private static final String READ =
-            """
+    private static final String READ = """
             update home h set to_be_read = false, version = version + 1
               from jsonb_to_recordset(?::jsonb) as f (key text)
              where h.tenant_id = current_tenant() and h.key = f.key and h.to_be_read
@@ -121,11 +115,18 @@ class HomesRows {
         lines.forEach(read -> customers.putIfAbsent(read.home().customer(), read));
         String owners = said(first.stream().map(ReadLine::home).toList());
         try (Connection connection = datasource.getConnection()) {
-            run(connection, CUSTOMERS, said(customers.values().stream().map(ReadLine::home).toList()));
-            run(connection, HOMES, said(first.stream().map(read -> home(read, homes)).toList()));
+            run(
+                    connection,
+                    CUSTOMERS,
+                    said(customers.values().stream().map(ReadLine::home).toList()));
+            run(
+                    connection,
+                    HOMES,
+                    said(first.stream().map(read -> home(read, homes)).toList()));
             run(connection, PARTS_END, owners, day);
             run(connection, PARTS_BEGIN, day, day, owners);
-            String units = said(homes.values().stream().flatMap(HomesRows::units).toList());
+            String units =
+                    said(homes.values().stream().flatMap(HomesRows::units).toList());
             run(connection, UNITS, units);
             run(connection, READ, units);
         } catch (SQLException cause) {
@@ -162,7 +163,9 @@ class HomesRows {
                 row.put("make", unit.make());
                 row.put("model", unit.model());
                 row.put("serial", unit.serial());
-                row.put("installed", unit.installed() == null ? null : unit.installed().toString());
+                row.put(
+                        "installed",
+                        unit.installed() == null ? null : unit.installed().toString());
                 row.put("fits", unit.fits());
                 row.put("nameplate", unit.nameplate());
                 row.put("position", units.size() + 1);
@@ -183,7 +186,8 @@ class HomesRows {
                     .getSingleResult();
             for (ReadLine.Access access : read.home().access()) {
                 codes.list(home).stream()
-                        .filter(known -> known.kind().equals(access.kind()) && known.label().equals(access.label()))
+                        .filter(known -> known.kind().equals(access.kind())
+                                && known.label().equals(access.label()))
                         .forEach(known -> codes.remove(known.id()));
                 codes.add(home, access.kind(), access.label(), access.secret());
             }

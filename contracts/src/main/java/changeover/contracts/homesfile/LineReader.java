@@ -79,7 +79,13 @@ final class LineReader {
         String name = text(Column.UNIT, Checks.LINE);
         if (code == null) {
             for (Column column : List.of(
-                    Column.UNIT, Column.MAKE, Column.MODEL, Column.SERIAL, Column.INSTALLED, Column.FITS, Column.NAMEPLATE)) {
+                    Column.UNIT,
+                    Column.MAKE,
+                    Column.MODEL,
+                    Column.SERIAL,
+                    Column.INSTALLED,
+                    Column.FITS,
+                    Column.NAMEPLATE)) {
                 if (!line.cell(column).isBlank()) {
                     fault(Column.KIND, Refusal.of("homesfile.kind-missing"));
                     break;
@@ -163,7 +169,8 @@ final class LineReader {
         if (said == null) {
             return null;
         }
-        if (!said.matches("-?\\d{1,3}(\\.\\d{1,15})?") || new BigDecimal(said).abs().compareTo(BigDecimal.valueOf(most)) > 0) {
+        if (!said.matches("-?\\d{1,3}(\\.\\d{1,15})?")
+                || new BigDecimal(said).abs().compareTo(BigDecimal.valueOf(most)) > 0) {
             fault(column, Refusal.of("homesfile.degrees", Map.of("most", most)));
             return null;
         }

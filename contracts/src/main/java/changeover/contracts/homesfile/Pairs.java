@@ -17,7 +17,11 @@ final class Pairs {
         var pairs = new LinkedHashMap<String, String>();
         for (String pair : split(cell)) {
             int at = pair.indexOf('=');
-            if (at < 1 || pairs.put(pair.substring(0, at).strip(), pair.substring(at + 1).strip()) != null) {
+            if (at < 1
+                    || pairs.put(
+                                    pair.substring(0, at).strip(),
+                                    pair.substring(at + 1).strip())
+                            != null) {
                 return Optional.empty();
             }
         }

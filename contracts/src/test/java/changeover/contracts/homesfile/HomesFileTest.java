@@ -58,10 +58,12 @@ class HomesFileTest {
 
     private UUID business(String slug) {
         UUID tenant = UUID.randomUUID();
-        in(tenant, () -> businesses.open(
-                new NewBusiness(
-                        slug, slug, "1 Kiln Lane", Place.of("CA-ON"), "en", null, null, null, null, null, true),
-                LocalDate.of(2026, 4, 1)));
+        in(
+                tenant,
+                () -> businesses.open(
+                        new NewBusiness(
+                                slug, slug, "1 Kiln Lane", Place.of("CA-ON"), "en", null, null, null, null, null, true),
+                        LocalDate.of(2026, 4, 1)));
         return tenant;
     }
 
@@ -114,7 +116,9 @@ class HomesFileTest {
         assertEquals(
                 List.of("5 language", "5 kind", "6 street", "6 latitude", "6 installed", "6 fits"),
                 returned.faults().stream().map(f -> f.row() + " " + f.column()).toList());
-        assertEquals(3, new String(returned.badRows(), StandardCharsets.UTF_8).lines().count());
+        assertEquals(
+                3,
+                new String(returned.badRows(), StandardCharsets.UTF_8).lines().count());
     }
 
     @Test
@@ -128,7 +132,8 @@ class HomesFileTest {
     void codes_go_out_only_when_asked_for_and_come_in_again() {
         UUID tenant = business("file-f");
         String coded = PLAIN.replace("45.01,-75.5,,", "45.01,-75.5,code front door=12\\;34; key neighbour=at 16,");
-        assertEquals(List.of(), bring(tenant, coded, false, HomesImport.Bad.REFUSE).faults());
+        assertEquals(
+                List.of(), bring(tenant, coded, false, HomesImport.Bad.REFUSE).faults());
         assertEquals(PLAIN, take(tenant, null));
         assertEquals(coded, take(tenant, "moving to another system"));
     }
@@ -140,7 +145,8 @@ class HomesFileTest {
             assertThrows(Refused.class, () -> bring(tenant, file, false, HomesImport.Bad.REFUSE));
         }
         assertThrows(
-                Refused.class, () -> in(tenant, () -> imports.bring(new byte[] {'h', (byte) 0xff}, true, HomesImport.Bad.REFUSE)));
+                Refused.class,
+                () -> in(tenant, () -> imports.bring(new byte[] {'h', (byte) 0xff}, true, HomesImport.Bad.REFUSE)));
     }
 
     @Test
@@ -148,8 +154,12 @@ class HomesFileTest {
         UUID tenant = business("file-h");
         var file = new StringBuilder(TITLES).append("\r\n");
         for (int home = 0; home < 5000; home++) {
-            for (String unit : List.of("Filter,filter-slot,,,,,size=16x25x4,", "HRV,hrv,,,,,,", "Heat pump,outdoor-heat-pump,Norrland,NX,S" + home + ",,,")) {
-                file.append("H%05d,Customer %d,en,555-01%02d,,%d Larch Street,Port Ambrose,ON,,CA,,,,".formatted(home, home, home % 100, home))
+            for (String unit : List.of(
+                    "Filter,filter-slot,,,,,size=16x25x4,",
+                    "HRV,hrv,,,,,,",
+                    "Heat pump,outdoor-heat-pump,Norrland,NX,S" + home + ",,,")) {
+                file.append("H%05d,Customer %d,en,555-01%02d,,%d Larch Street,Port Ambrose,ON,,CA,,,,"
+                                .formatted(home, home, home % 100, home))
                         .append(unit)
                         .append("\r\n");
             }

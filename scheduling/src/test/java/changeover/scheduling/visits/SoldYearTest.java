@@ -160,18 +160,18 @@ class SoldYearTest {
     void a_season_of_three_hundred_is_planned_at_once_and_the_same_again_adds_no_row() {
         UUID tenant = shop.open("CA-ON");
         LocalDate day = LocalDate.of(2026, 11, 16);
-        List<UUID> sold = shop.in(tenant, () -> {
-            UUID plan = shop.plan().id();
-            var ids = new ArrayList<UUID>();
-            for (int number = 0; number < 300; number++) {
-                ids.add(agreements
-                        .offer(offers.forHome(shop.home("ON"), plan, day, day))
-                        .id());
-            }
-            agreements.acceptAll(ids.stream()
+        UUID plan = shop.in(tenant, () -> shop.plan().id());
+        var sold = new ArrayList<UUID>();
+        for (int number = 0; number < 300; number++) {
+            sold.add(shop.in(tenant, () -> agreements
+                    .offer(offers.forHome(shop.home("ON"), plan, day, day))
+                    .id()));
+        }
+        shop.in(tenant, () -> {
+            agreements.acceptAll(sold.stream()
                     .map(id -> new Agreements.Accepting(id, Shop.yes(day, SaleChannel.COUNTER)))
                     .toList());
-            return ids;
+            return sold;
         });
         assertEquals(600L, count(tenant, "select count(*) from visit"));
         assertEquals(1200L, count(tenant, "select count(*) from visit_task"));

@@ -1,0 +1,72 @@
+package changeover.contracts.calendar;
+
+import changeover.contracts.words.FilledOn;
+import changeover.contracts.words.Refusal;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
+import jakarta.persistence.LockModeType;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** The seasons of the current business, as it has moved them. */
+@ApplicationScoped
+public class Seasons {
+
+    @Inject
+    EntityManager rows;
+
+    public List<OwnSeason> all() {
+        return rows.createQuery("from OwnSeason order by position, code", OwnSeason.class)
+                .getResultList();
+    }
+
+    public Climate climate() {
+        return new Climate(all().stream().map(OwnSeason::season).toList());
+    }
+
+    public OwnSeason add(String code, OwnSeason.Facts facts) {
+        return store(OwnSeason.write(code, facts, all().size() + 1));
+    }
+
+    void begin(Climate climate) {
+        int position = 1;
+        for (Season season : climate.seasons()) {
+            store(OwnSeason.write(season.code(), OwnSeason.Facts.of(season), position++));
+        }
+    }
+
+    private OwnSeason store(OwnSeason season) {
+        rows.persist(season);
+        rows.flush();
+        return season;
+    }
+
+    /** Writes a season anew; empty when there is none of that id here. */
+    public Optional<OwnSeason> rewrite(UUID id, OwnSeason.Facts facts, FilledOn form) {
+        Optional<OwnSeason> found = get(id);
+        found.ifPresent(season -> {
+            season.rewrite(facts, form);
+            rows.flush();
+        });
+        return found;
+    }
+
+    /** Forgets a season of the business's own; false when there is none. Refused for one that shipped tasks name. */
+    public boolean remove(UUID id) {
+        Optional<OwnSeason> found = get(id);
+        found.ifPresent(season -> {
+            if (Climate.cold().find(season.season().code()).isPresent()) {
+                throw Refusal.of("season.shipped").thrown();
+            }
+            rows.remove(season);
+            rows.flush();
+        });
+        return found.isPresent();
+    }
+
+    private Optional<OwnSeason> get(UUID id) {
+        return Optional.ofNullable(rows.find(OwnSeason.class, id, LockModeType.PESSIMISTIC_WRITE));
+    }
+}
