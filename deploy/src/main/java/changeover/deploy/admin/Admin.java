@@ -16,9 +16,7 @@ public final class Admin {
             new TokenCommand(),
             new CheckCommand(),
             new SqlCommand(),
-            new InsideCommand("rehearse", """
-                    Lets the days pass one by one, on rehearsal data only.
-                      deploy/admin rehearse --until DAY"""));
+            new RehearseCommand());
 
     private Admin() {}
 

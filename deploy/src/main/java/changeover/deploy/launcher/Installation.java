@@ -4,7 +4,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.time.Duration;
-import java.util.Map;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -93,15 +92,7 @@ final class Installation {
 
     private void makeRoles(Postgres postgres) throws Exception {
         if (!folder.settings().containsKey("roles")) {
-            try (Connection superuser = postgres.connect("postgres")) {
-                Roles.make(
-                        superuser,
-                        Map.of(
-                                "owner_password", secrets.password("changeover_owner"),
-                                "app_password", secrets.password("changeover_app"),
-                                "lookup_password", secrets.password("changeover_lookup"),
-                                "keycloak_password", secrets.password("keycloak")));
-            }
+            Roles.make(postgres, secrets);
             folder.remember("roles", "made");
         }
         try (Connection database = postgres.connect("changeover")) {

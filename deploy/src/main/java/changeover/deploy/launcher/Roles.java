@@ -18,7 +18,20 @@ final class Roles {
 
     private Roles() {}
 
-    static void make(Connection superuser, Map<String, String> passwords) throws SQLException, IOException {
+    /** Makes them with the installation's own passwords. */
+    static void make(Postgres postgres, Secrets secrets) throws SQLException, IOException {
+        try (Connection superuser = postgres.connect("postgres")) {
+            make(
+                    superuser,
+                    Map.of(
+                            "owner_password", secrets.password("changeover_owner"),
+                            "app_password", secrets.password("changeover_app"),
+                            "lookup_password", secrets.password("changeover_lookup"),
+                            "keycloak_password", secrets.password("keycloak")));
+        }
+    }
+
+    private static void make(Connection superuser, Map<String, String> passwords) throws SQLException, IOException {
         try (Statement statement = superuser.createStatement()) {
             for (String sql : statements(passwords)) {
                 makeOnce(statement, sql);
