@@ -61,13 +61,14 @@ public class Amendments {
      * @throws Refused with every refusal; then nothing was changed
      */
     public int amend(UUID amendmentId, UUID visitId, String why, List<SentOperation> corrections, UUID by) {
-        VisitAtHand visit = visits.lock(visitId);
+        VisitAtHand locked = visits.lock(visitId);
         Amendment earlier = rows.find(Amendment.class, amendmentId);
         if (earlier != null) {
             return earlier.version();
         }
         Closure closure = closures.of(visitId)
                 .orElseThrow(() -> Refusal.of("closeout.not-closed").thrown());
+        VisitAtHand visit = locked.closedBy(closure.technicianId());
         if (why.isBlank() || why.length() > Body.LONGEST_WORDS || !why.equals(Storable.line(why, why.length()))) {
             throw Refusal.of("closeout.amendment-why").at("why").thrown();
         }

@@ -68,13 +68,7 @@ class Closing {
                 .toList()
                 .isEmpty();
         UUID nowhere = new UUID(0, 0);
-        UUID technician = visit.technician() == null ? by : visit.technician();
-        return needed
-                ? places.van(technician)
-                        .or(() -> places.van(by))
-                        .map(StockPlace::id)
-                        .orElse(nowhere)
-                : nowhere;
+        return needed ? places.usual(visit.technician(), by).map(StockPlace::id).orElse(nowhere) : nowhere;
     }
 
     VisitClosed facts(VisitAtHand visit, Sheet sheet, Closure closure) {

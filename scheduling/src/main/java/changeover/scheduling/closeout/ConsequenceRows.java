@@ -33,7 +33,8 @@ class ConsequenceRows {
             VisitAtHand visit, Consequences before, Consequences now, UUID van, @Nullable String shortWhy) {
         before.parts().forEach((operation, part) -> {
             if (!now.parts().containsKey(operation)) {
-                stock.giveBack(Ids.derived(operation, "back"), place(part, van), amount(part), visit.id(), null);
+                UUID from = stock.placeOf(operation).orElse(place(part, van));
+                stock.giveBack(Ids.derived(operation, "back"), from, amount(part), visit.id(), null);
             }
         });
         now.parts().forEach((operation, part) -> {

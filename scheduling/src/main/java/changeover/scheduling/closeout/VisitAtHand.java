@@ -28,6 +28,11 @@ public record VisitAtHand(
         Map<UUID, TaskAtHand> tasks,
         Map<UUID, MachineAtHand> machines) {
 
+    /** The same visit as the one technician's who closed it. */
+    VisitAtHand closedBy(UUID person) {
+        return new VisitAtHand(id, homeId, agreementId, kind, answersId, minutes, person, day, ended, tasks, machines);
+    }
+
     Optional<TaskAtHand> task(UUID task) {
         return Optional.ofNullable(tasks.get(task));
     }

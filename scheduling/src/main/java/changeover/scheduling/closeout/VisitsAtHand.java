@@ -65,15 +65,15 @@ public class VisitsAtHand {
     /** @throws changeover.contracts.words.Refused when this business has no such visit */
     public VisitAtHand of(UUID visitId) {
         Visit visit = visits.find(visitId).orElseThrow(VisitsAtHand::notFound);
-        return of(visit, own.catalogue());
+        return of(visit);
     }
 
-    VisitAtHand of(Visit visit, Catalogue catalogue) {
+    private VisitAtHand of(Visit visit) {
         List<VisitTask> tasks = visits.tasksOf(visit.id());
         Map<UUID, TaskAtHand> checklist = new LinkedHashMap<>();
         tasks.stream()
                 .filter(task -> task.who().equals("technician"))
-                .map(task -> task(task, catalogue))
+                .map(this::task)
                 .forEach(task -> checklist.put(task.id(), task));
         Optional<Appointment> appointment = appointments.of(visit.id());
         return new VisitAtHand(
@@ -90,10 +90,11 @@ public class VisitsAtHand {
                 machines(visit.homeId(), tasks));
     }
 
-    private static TaskAtHand task(VisitTask task, Catalogue catalogue) {
+    private TaskAtHand task(VisitTask task) {
         Optional<Task> described = task.body()
                 .map(body -> CatalogueJson.read(body, Task.class))
-                .or(() -> catalogue.findTask(task.taskCode()));
+                .or(() -> Catalogue.shipped().findTask(task.taskCode()))
+                .or(() -> own.catalogue().findTask(task.taskCode()));
         return new TaskAtHand(
                 task.id(),
                 task.equipmentId().orElse(null),

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.UUID;
@@ -135,6 +136,15 @@ public class Stock {
         return rows.createQuery("from StockMovement where visitId = :visit order by id", StockMovement.class)
                 .setParameter("visit", visit)
                 .getResultList();
+    }
+
+    /** Where the parts of an operation came from. */
+    public Optional<UUID> placeOf(UUID operation) {
+        return rows.createQuery("from StockMovement where operationId = :operation", StockMovement.class)
+                .setParameter("operation", operation)
+                .getResultStream()
+                .map(StockMovement::placeId)
+                .findFirst();
     }
 
     private boolean isNew(UUID operation, UUID place) {

@@ -16,8 +16,7 @@ import org.jspecify.annotations.Nullable;
 @ApplicationScoped
 public class VisitLists {
 
-    private static final String FROM =
-            """
+    private static final String FROM = """
             select v.id, v.home_id, h.street, h.city, v.agreement_id, v.kind, v.window_from, v.window_until, v.minutes,
                    a.day, a.starts, a.technician_id, m.name as technician, e.how, e.day as ended_on
               from visit v
