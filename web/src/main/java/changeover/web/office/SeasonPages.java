@@ -1,0 +1,130 @@
+package changeover.web.office;
+
+import changeover.billing.documents.band.DayWords;
+import changeover.scheduling.dayplan.DayPlan;
+import changeover.scheduling.dayplan.DayPlans;
+import changeover.scheduling.dayplan.Due;
+import changeover.web.session.Frame;
+import changeover.web.session.Frames;
+import changeover.web.session.Tab;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.inject.Inject;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/** The season as weeks and lists, and one day as it will be gone through. */
+@Path("/{slug}/season")
+@Produces(MediaType.TEXT_HTML)
+@RolesAllowed({"owner", "office"})
+public class SeasonPages {
+
+    private static final int SHOWN = 200;
+
+    /** The season in one piece. */
+    public record View(
+            SeasonChart.Weeks weeks, String from, String until, List<TodayPages.Visit> late, List<TodayPages.Visit> due) {}
+
+    /** One technician's day. */
+    public record Round(String technician, List<Stop> stops, List<String> load) {}
+
+    public record Stop(UUID visit, UUID homeId, String home, String time, String opens, String phone, int minutes, int tasks, boolean over) {}
+
+    @CheckedTemplate(basePath = "office")
+    static class Pages {
+        static native TemplateInstance season(Frame frame, View view);
+
+        static native TemplateInstance seasonday(Frame frame, String title, LocalDate chosen, List<Round> rounds);
+
+        private Pages() {}
+    }
+
+    @Inject
+    Frames frames;
+
+    @Inject
+    SeasonChart chart;
+
+    @Inject
+    Due due;
+
+    @Inject
+    DayPlans days;
+
+    @GET
+    @Transactional
+    public TemplateInstance season(@Nullable @QueryParam("day") String day) {
+        Frame frame = frames.of(Tab.SEASON);
+        if (day != null) {
+            return page(frame, day);
+        }
+        LocalDate today = frame.today();
+        DayWords words = DayWords.of(frame.locale());
+        String from = words.brief(chart.first(today));
+        String until = words.brief(chart.last(today));
+        return Pages.season(
+                frame,
+                new View(
+                        chart.of(frame, from + " – " + until, from + " – " + until),
+                        from,
+                        until,
+                        due.late(today, 0, SHOWN).stream()
+                                .map(visit -> TodayPages.visit(visit, frame))
+                                .toList(),
+                        due.withoutDay(today, 0, SHOWN).stream()
+                                .map(visit -> TodayPages.visit(visit, frame))
+                                .toList()));
+    }
+
+    @GET
+    @Path("{day}")
+    @Transactional
+    public TemplateInstance day(@PathParam("day") String day) {
+        return page(frames.of(Tab.SEASON), day);
+    }
+
+    private TemplateInstance page(Frame frame, String said) {
+        LocalDate day;
+        try {
+            day = LocalDate.parse(said);
+        } catch (DateTimeException notADay) {
+            throw new NotFoundException();
+        }
+        List<Round> rounds = days.of(day).stream().map(plan -> round(plan, frame)).toList();
+        return Pages.seasonday(frame, DayWords.of(frame.locale()).withWeekday(day), day, rounds);
+    }
+
+    private static Round round(DayPlan plan, Frame frame) {
+        return new Round(
+                plan.technician(),
+                plan.stops().stream()
+                        .map(stop -> new Stop(
+                                stop.visitId(),
+                                stop.homeId(),
+                                stop.home(),
+                                stop.starts().toString(),
+                                stop.opens() == null ? "" : stop.opens(),
+                                stop.phone() == null ? "" : stop.phone(),
+                                stop.minutes(),
+                                stop.tasks(),
+                                stop.ended() != null))
+                        .toList(),
+                plan.load().stream()
+                        .map(load -> load.part().in(frame.locale())
+                                + (load.size() == null ? "" : " " + load.size())
+                                + " × " + load.quantity().stripTrailingZeros().toPlainString())
+                        .toList());
+    }
+}

@@ -1,0 +1,246 @@
+package changeover.web.office;
+
+import changeover.billing.documents.DocumentsToMake;
+import changeover.billing.documents.PaperKind;
+import changeover.contracts.customers.AllEquipment;
+import changeover.contracts.customers.Equipment;
+import changeover.contracts.tenants.CurrentTenant;
+import changeover.contracts.tenants.People;
+import changeover.scheduling.dayplan.Appointments;
+import changeover.scheduling.visits.VisitLists;
+import changeover.scheduling.visits.VisitTask;
+import changeover.scheduling.visits.Visits;
+import changeover.web.session.Desk;
+import changeover.web.session.Frame;
+import changeover.web.session.Frames;
+import changeover.web.session.Said;
+import changeover.web.session.SaidOnce;
+import changeover.web.session.Tab;
+import changeover.web.session.Typed;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.inject.Inject;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** One visit for the office: why it exists, its day, its end. */
+@Path("/{slug}/visits/{id}")
+@Produces(MediaType.TEXT_HTML)
+@RolesAllowed({"owner", "office"})
+public class VisitPages {
+
+    /** A visit in words. */
+    public record View(
+            UUID id,
+            UUID homeId,
+            String home,
+            @Nullable UUID agreementId,
+            String kind,
+            String first,
+            String last,
+            int minutes,
+            String day,
+            String starts,
+            String technician,
+            String how,
+            String endedOn,
+            String why,
+            List<Task> tasks) {}
+
+    /** @param ticket refrigerant, gas or electrical; empty for none */
+    public record Task(String machine, String words, String reason, String ticket, int minutes) {}
+
+    public record Technician(UUID person, String name) {}
+
+    @CheckedTemplate(basePath = "office")
+    static class Pages {
+        static native TemplateInstance visit(Frame frame, View view, List<Technician> technicians, Said form);
+
+        static native TemplateInstance visitending(Frame frame, View view, Said form);
+
+        private Pages() {}
+    }
+
+    @Inject
+    Frames frames;
+
+    @Inject
+    Desk desk;
+
+    @Inject
+    VisitLists lists;
+
+    @Inject
+    Visits visits;
+
+    @Inject
+    Appointments appointments;
+
+    @Inject
+    AllEquipment equipment;
+
+    @Inject
+    People people;
+
+    @Inject
+    DocumentsToMake papers;
+
+    @Inject
+    CurrentTenant current;
+
+    @GET
+    @Transactional
+    public TemplateInstance visit(@PathParam("id") UUID id) {
+        Frame frame = frames.of(Tab.SEASON);
+        VisitLists.Row row = found(id);
+        LocalDate day = row.day() != null ? row.day() : later(row.first(), frame.today());
+        return page(
+                row,
+                frame,
+                Said.filled(Map.of(
+                        "day", day.toString(),
+                        "starts", row.starts() == null ? "08:00" : row.starts().toString(),
+                        "technician", row.technicianId() == null ? "" : row.technicianId().toString())));
+    }
+
+    @POST
+    @Path("appointment")
+    public Response give(
+            @PathParam("slug") String slug, @PathParam("id") UUID id, MultivaluedMap<String, String> fields) {
+        var typed = new Typed(fields);
+        return desk.answer(
+                () -> {
+                    found(id);
+                    UUID technician = typed.id("technician");
+                    var day = typed.day("day");
+                    var starts = typed.time("starts");
+                    typed.understood();
+                    var given = appointments.give(id, new Appointments.Slot(technician, day, starts, null));
+                    return SaidOnce.at(
+                            "/" + slug + "/visits/" + id, given.notes().isEmpty() ? "day-kept" : "day-kept-outside");
+                },
+                refusals -> page(found(id), frames.of(Tab.SEASON), Said.again(typed, refusals, frames.locale())));
+    }
+
+    @POST
+    @Path("appointment/removal")
+    public Response takeOff(@PathParam("slug") String slug, @PathParam("id") UUID id) {
+        return desk.answer(
+                () -> {
+                    found(id);
+                    appointments.takeOff(id);
+                    return SaidOnce.at("/" + slug + "/visits/" + id, "kept");
+                },
+                refusals -> page(found(id), frames.of(Tab.SEASON), Said.blank()));
+    }
+
+    @GET
+    @Path("ending")
+    @Transactional
+    public TemplateInstance ending(@PathParam("id") UUID id) {
+        Frame frame = frames.of(Tab.SEASON);
+        return Pages.visitending(frame, view(found(id), frame), Said.blank());
+    }
+
+    @POST
+    @Path("ending")
+    public Response end(
+            @PathParam("slug") String slug, @PathParam("id") UUID id, MultivaluedMap<String, String> fields) {
+        var typed = new Typed(fields);
+        return desk.answer(
+                () -> {
+                    found(id);
+                    String how = typed.oneOf("how", Set.of("cancelled", "no_access", "not_kept"));
+                    String why = typed.text("why", 500);
+                    typed.understood();
+                    LocalDate today = frames.of(Tab.SEASON).today();
+                    switch (how) {
+                        case "cancelled" -> visits.cancel(id, today, why);
+                        case "no_access" -> visits.noAccess(id, today, why);
+                        default -> visits.notKept(id, today, why);
+                    }
+                    return SaidOnce.at("/" + slug + "/visits/" + id, "kept");
+                },
+                refusals -> {
+                    Frame frame = frames.of(Tab.SEASON);
+                    return Pages.visitending(
+                            frame, view(found(id), frame), Said.again(typed, refusals, frame.locale()));
+                });
+    }
+
+    @GET
+    @Path("report")
+    @Produces("application/pdf")
+    public Response report(@PathParam("id") UUID id) {
+        current.run(current.id(), current.person(), () -> found(id));
+        var paper = papers.newest(current.id(), PaperKind.REPORT, id).orElseThrow(NotFoundException::new);
+        return Response.ok(paper.bytes(), "application/pdf")
+                .header("Content-Disposition", "inline; filename=\"" + paper.fileName() + "\"")
+                .build();
+    }
+
+    private VisitLists.Row found(UUID id) {
+        return lists.one(id).orElseThrow(NotFoundException::new);
+    }
+
+    private static LocalDate later(LocalDate one, LocalDate other) {
+        return one.isBefore(other) ? other : one;
+    }
+
+    private TemplateInstance page(VisitLists.Row row, Frame frame, Said form) {
+        List<Technician> technicians = people.technicians(frame.today()).stream()
+                .map(member -> new Technician(member.personId(), member.name()))
+                .toList();
+        return Pages.visit(frame, view(row, frame), technicians, form);
+    }
+
+    private View view(VisitLists.Row row, Frame frame) {
+        List<VisitTask> tasks = visits.tasksOf(row.id());
+        Map<UUID, String> machines = equipment
+                .all(tasks.stream().flatMap(task -> task.equipmentId().stream()).distinct().toList())
+                .stream()
+                .collect(Collectors.toMap(Equipment::id, Equipment::name));
+        String why = visits.ending(row.id()).flatMap(ending -> ending.why()).orElse("");
+        return new View(
+                row.id(),
+                row.homeId(),
+                row.street() + ", " + row.city(),
+                row.agreementId(),
+                row.kind(),
+                frame.inWords(row.first()),
+                frame.inWords(row.last()),
+                row.minutes(),
+                row.day() == null ? "" : frame.inWords(row.day()),
+                row.starts() == null ? "" : row.starts().toString(),
+                row.technician() == null ? "" : row.technician(),
+                row.how() == null ? "" : row.how(),
+                row.endedOn() == null ? "" : frame.inWords(row.endedOn()),
+                why,
+                tasks.stream().map(task -> task(task, machines, frame)).toList());
+    }
+
+    private static Task task(VisitTask task, Map<UUID, String> machines, Frame frame) {
+        return new Task(
+                task.equipmentId().map(id -> machines.getOrDefault(id, "")).orElse(""),
+                task.wording().in(frame.locale()),
+                task.reason().in(frame.locale()),
+                task.ticket().map(Object::toString).orElse(""),
+                task.minutes());
+    }
+}
