@@ -20,6 +20,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 @QuarkusTest
@@ -71,7 +72,7 @@ class HomesFileTest {
         return in(tenant, () -> imports.bring(file.getBytes(StandardCharsets.UTF_8), dry, bad));
     }
 
-    private String take(UUID tenant, String why) {
+    private String take(UUID tenant, @Nullable String why) {
         return new String(in(tenant, () -> exports.take(why)), StandardCharsets.UTF_8);
     }
 
