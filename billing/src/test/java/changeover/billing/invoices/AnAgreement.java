@@ -6,6 +6,7 @@ import jakarta.inject.Inject;
 import java.time.LocalDate;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicInteger;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Agreements and visits as rows, for tests: the plan Confort includes two filters a term and 30 minutes, and takes 10 % off
@@ -38,7 +39,7 @@ class AnAgreement {
         return id;
     }
 
-    UUID visit(UUID home, UUID agreement) {
+    UUID visit(UUID home, @Nullable UUID agreement) {
         UUID id = UUID.randomUUID();
         business.execute(
                 "insert into visit (id, home_id, agreement_id, kind, window_from, window_until, minutes) values ('"

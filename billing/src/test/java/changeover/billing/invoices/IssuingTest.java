@@ -90,9 +90,8 @@ class IssuingTest {
             UUID nobodys = UUID.randomUUID();
             Issuing.Outcome outcome = invoices.issue(List.of(unknownPlace, good, nobodys), DAY);
             assertEquals(1, outcome.issued().size());
-            assertEquals(
-                    "tax.place-unknown", outcome.refused().get(unknownPlace).code());
-            assertEquals("invoice.not-found", outcome.refused().get(nobodys).code());
+            assertEquals("tax.place-unknown", code(outcome, unknownPlace));
+            assertEquals("invoice.not-found", code(outcome, nobodys));
             assertEquals(
                     "invoice.already-issued",
                     refused(() -> invoices.issue(good, DAY)).code());
@@ -219,6 +218,11 @@ class IssuingTest {
                             .toList()
                             .toString());
         });
+    }
+
+    private static String code(Issuing.Outcome outcome, UUID draft) {
+        Refusal refusal = outcome.refused().get(draft);
+        return refusal == null ? "issued" : refusal.code();
     }
 
     private static Refusal refused(org.junit.jupiter.api.function.Executable verb) {

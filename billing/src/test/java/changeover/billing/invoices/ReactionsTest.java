@@ -25,6 +25,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** What billing does by itself when a plan is sold and when a visit is closed or amended. */
@@ -77,7 +78,13 @@ class ReactionsTest {
     }
 
     private static VisitClosed closed(
-            UUID visit, UUID home, UUID agreement, String kind, int minutes, int extra, VisitClosed.Part... parts) {
+            UUID visit,
+            UUID home,
+            @Nullable UUID agreement,
+            String kind,
+            int minutes,
+            int extra,
+            VisitClosed.Part... parts) {
         return new VisitClosed(
                 visit,
                 home,
@@ -221,7 +228,7 @@ class ReactionsTest {
         });
     }
 
-    private static String noneIfNull(String said) {
+    private static String noneIfNull(@Nullable String said) {
         return said == null ? "none" : said;
     }
 }
