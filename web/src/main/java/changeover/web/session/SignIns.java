@@ -34,7 +34,7 @@ public class SignIns {
     @ConfigProperty(name = "changeover.sign-in.realm", defaultValue = "changeover")
     String realm;
 
-    private final SecureRandom random = new SecureRandom();
+    private static final SecureRandom RANDOM = new SecureRandom();
 
     /** Finds the sign-in of a mail address, or makes one. */
     public Invited invite(String email, String name, String language) {
@@ -54,6 +54,13 @@ public class SignIns {
         String password = password();
         keycloak.realm(realm).users().get(personId.toString()).resetPassword(temporary(password));
         return password;
+    }
+
+    /** A password that a person keeps, chosen for them: the demonstration's sign-ins. */
+    public void choose(UUID personId, String password) {
+        var credential = temporary(password);
+        credential.setTemporary(false);
+        keycloak.realm(realm).users().get(personId.toString()).resetPassword(credential);
     }
 
     private static UserRepresentation user(String email, String name, String language, String password) {
@@ -79,13 +86,13 @@ public class SignIns {
     }
 
     /** Sixteen clear characters in four groups: 79 bits. */
-    private String password() {
+    public static String password() {
         var password = new StringBuilder();
         for (int i = 0; i < 16; i++) {
             if (i > 0 && i % 4 == 0) {
                 password.append('-');
             }
-            password.append(CLEAR.charAt(random.nextInt(CLEAR.length())));
+            password.append(CLEAR.charAt(RANDOM.nextInt(CLEAR.length())));
         }
         return password.toString();
     }

@@ -1,0 +1,56 @@
+package changeover.deploy.demo;
+
+import changeover.contracts.ExampleRegister;
+import changeover.contracts.Examples;
+import changeover.contracts.customers.AccessCodes;
+import changeover.contracts.customers.AllEquipment;
+import changeover.contracts.customers.Buildings;
+import changeover.contracts.customers.Customers;
+import changeover.contracts.customers.Hazards;
+import changeover.contracts.customers.HomeParts;
+import changeover.contracts.customers.Homes;
+import changeover.contracts.tenants.CurrentTenant;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.util.List;
+import java.util.UUID;
+
+/** The shop's homes, entered by the register's own verbs, a transaction each. */
+@ApplicationScoped
+public class DemoHomes {
+
+    /** A home and who signs for it. */
+    record Entered(UUID id, String signs) {}
+
+    @Inject
+    CurrentTenant current;
+
+    @Inject
+    Customers customers;
+
+    @Inject
+    Buildings buildings;
+
+    @Inject
+    Homes homes;
+
+    @Inject
+    HomeParts parts;
+
+    @Inject
+    AllEquipment equipment;
+
+    @Inject
+    Hazards hazards;
+
+    @Inject
+    AccessCodes codes;
+
+    List<Entered> enter(UUID tenant, UUID office, Examples.Shop shop) {
+        var register = new ExampleRegister(customers, buildings, homes, parts, equipment, hazards, codes);
+        return Examples.homes(shop).stream()
+                .map(house -> current.run(tenant, office, () -> new Entered(
+                        register.enter(house), house.signs().name())))
+                .toList();
+    }
+}

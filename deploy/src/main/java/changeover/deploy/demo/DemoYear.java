@@ -1,0 +1,138 @@
+package changeover.deploy.demo;
+
+import changeover.billing.documents.DocumentsToMake;
+import changeover.billing.invoices.Invoices;
+import changeover.billing.payments.InvoiceFilter;
+import changeover.billing.payments.InvoiceLists;
+import changeover.billing.payments.InvoiceRow;
+import changeover.billing.payments.NewPayment;
+import changeover.billing.payments.Payments;
+import changeover.billing.payments.Standing;
+import changeover.billing.payments.Way;
+import changeover.contracts.Examples;
+import changeover.contracts.agreements.Agreement;
+import changeover.contracts.agreements.Agreements;
+import changeover.contracts.agreements.Offers;
+import changeover.contracts.agreements.SaleChannel;
+import changeover.contracts.agreements.Yes;
+import changeover.contracts.plans.Plan;
+import changeover.contracts.plans.Plans;
+import changeover.contracts.tenants.CurrentTenant;
+import changeover.contracts.tenants.SettableClock;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+
+/** A shop's year, day after day: plans sold, visits made, invoices issued and mostly paid. */
+@ApplicationScoped
+public class DemoYear {
+
+    /** A plan sold on a day. */
+    private record Sale(LocalDate day, UUID home, boolean dear, String by) {}
+
+    /** Of a hundred invoices so many are paid; the others grow old. */
+    private static final int PAID_OF_HUNDRED = 88;
+
+    private static final int DAYS_TO_PAY = 18;
+
+    @Inject
+    SettableClock clock;
+
+    @Inject
+    CurrentTenant current;
+
+    @Inject
+    DemoHomes homes;
+
+    @Inject
+    DemoVisits visits;
+
+    @Inject
+    Plans plans;
+
+    @Inject
+    Offers offers;
+
+    @Inject
+    Agreements agreements;
+
+    @Inject
+    Invoices invoices;
+
+    @Inject
+    InvoiceLists lists;
+
+    @Inject
+    Payments payments;
+
+    @Inject
+    DocumentsToMake papers;
+
+    void pass(UUID tenant, Examples.Shop shop, List<DemoShop.Hand> hands, LocalDate opened, LocalDate today) {
+        UUID office = hands.get(1).person();
+        List<DemoHomes.Entered> entered = homes.enter(tenant, office, shop);
+        List<Sale> sales = sales(entered, opened, today);
+        for (LocalDate day = opened.plusDays(1); !day.isAfter(today); day = day.plusDays(1)) {
+            clock.setDay(day);
+            LocalDate now = day;
+            sales.stream().filter(sale -> sale.day().equals(now)).forEach(sale -> current.run(
+                    tenant, office, () -> sell(sale, now)));
+            visits.workOn(tenant, hands, now, today);
+            if (now.getDayOfMonth() % 5 == 0 || now.equals(today.minusDays(2))) {
+                current.run(tenant, office, () -> issue(now));
+                current.run(tenant, office, () -> take(now));
+            }
+        }
+        visits.planAhead(tenant, hands, today);
+        papers.makePending(tenant, 40);
+    }
+
+    /** Most homes bought their plan ten to twelve months ago, so that renewals are near; some later, a few not yet. */
+    private static List<Sale> sales(List<DemoHomes.Entered> entered, LocalDate opened, LocalDate today) {
+        var sales = new ArrayList<Sale>();
+        for (int i = 0; i < entered.size(); i++) {
+            DemoHomes.Entered home = entered.get(i);
+            if (i % 12 == 11) {
+                continue;
+            }
+            int before = i % 3 == 2 ? 30 + i * 4 : 300 + i;
+            LocalDate day = today.minusDays(Math.min(before, 395));
+            sales.add(new Sale(day.isAfter(opened) ? day : opened.plusDays(1), home.id(), i % 4 == 0, home.signs()));
+        }
+        return sales;
+    }
+
+    private void sell(Sale sale, LocalDate day) {
+        Plan plan = plans.find(sale.dear() ? "three-visits" : "two-turns").orElseThrow();
+        Agreement offer = agreements.offer(offers.forHome(sale.home(), plan.id(), day, day));
+        agreements.accept(offer.id(), new Yes(sale.by(), day, SaleChannel.COUNTER, false));
+    }
+
+    private void issue(LocalDate day) {
+        List<UUID> ready = lists.rows(InvoiceFilter.standing(Standing.READY).page(0, 200), day).stream()
+                .map(InvoiceRow::id)
+                .toList();
+        if (!ready.isEmpty()) {
+            invoices.issue(ready, day);
+        }
+    }
+
+    private void take(LocalDate day) {
+        for (InvoiceRow row : lists.rows(InvoiceFilter.standing(Standing.OPEN, Standing.LATE).page(0, 500), day)) {
+            boolean pays = Math.floorMod(row.id().hashCode(), 100) < PAID_OF_HUNDRED;
+            if (pays && !row.day().plusDays(DAYS_TO_PAY).isAfter(day)) {
+                payments.take(new NewPayment(
+                        row.customerId(),
+                        day,
+                        Way.TRANSFER,
+                        row.open(),
+                        row.label(),
+                        null,
+                        List.of(new NewPayment.Part(row.id(), row.open()))));
+            }
+        }
+    }
+}
