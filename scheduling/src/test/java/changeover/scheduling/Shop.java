@@ -1,8 +1,5 @@
 package changeover.scheduling;
 
-import changeover.contracts.catalogue.OwnKinds;
-import changeover.contracts.catalogue.Kind;
-import changeover.contracts.catalogue.Fact;
 import changeover.contracts.agreements.Agreement;
 import changeover.contracts.agreements.Agreements;
 import changeover.contracts.agreements.Offers;
@@ -10,6 +7,9 @@ import changeover.contracts.agreements.SaleChannel;
 import changeover.contracts.agreements.Yes;
 import changeover.contracts.catalogue.Cadence;
 import changeover.contracts.catalogue.CatalogueJson;
+import changeover.contracts.catalogue.Fact;
+import changeover.contracts.catalogue.Kind;
+import changeover.contracts.catalogue.OwnKinds;
 import changeover.contracts.catalogue.Task;
 import changeover.contracts.catalogue.TicketNeeded;
 import changeover.contracts.catalogue.Who;
@@ -109,7 +109,8 @@ public class Shop {
             people.add(Membership.begin(TECHNICIAN, "Ida Roe", "ida@example.com", "en", Role.TECHNICIAN));
             TASKS.forEach(this::own);
             for (String kind : List.of("test-pump", "test-humidifier", "test-filter", "test-furnace")) {
-                kinds.add(new Kind(kind, new Wording(kind, kind), List.of(fact("size")), List.of(fact("kw"), fact("volts"))));
+                kinds.add(new Kind(
+                        kind, new Wording(kind, kind), List.of(fact("size")), List.of(fact("kw"), fact("volts"))));
             }
             return tenant;
         });

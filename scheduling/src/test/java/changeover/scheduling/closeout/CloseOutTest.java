@@ -223,6 +223,42 @@ class CloseOutTest {
                 heard.now().partsUsed().stream().map(VisitClosed.Part::partCode).toList());
     }
 
+    @Test
+    void a_wrong_amendment_changes_nothing() {
+        At at = job.open();
+        apply(at, whole(at));
+        List<List<SentOperation>> wrong = List.of(
+                List.of(),
+                List.of(say(1, new MinutesTold(50, 0, null)), say(2, new TaskAnswered(at.home(), Outcome.DONE, null))),
+                List.of(say(1, new Close(null))),
+                List.of(say(1, new PartTaken(FILTER, new BigDecimal(500), null, null, "plan", null))));
+        for (List<SentOperation> corrections : wrong) {
+            assertThrows(Refused.class, () -> amend(at, UUID.randomUUID(), corrections));
+        }
+        shop.in(at.tenant(), () -> {
+            assertEquals(1, closures.of(at.visit()).orElseThrow().version());
+            assertEquals(55, closures.of(at.visit()).orElseThrow().minutes());
+            assertEquals(new BigDecimal("9"), stock.onHand(at.van(), FILTER));
+            assertEquals(0, closures.amendmentsOf(at.visit()).size());
+            return true;
+        });
+    }
+
+    @Test
+    void what_comes_after_closing_is_refused_and_kept() {
+        At at = job.open();
+        apply(at, whole(at));
+        SentOperation late = say(20, new MinutesTold(90, 0, null));
+        assertEquals(
+                "closeout.closed-already",
+                apply(at, List.of(late)).getFirst().refusals().getFirst().code());
+        shop.in(at.tenant(), () -> {
+            assertEquals(55, closures.of(at.visit()).orElseThrow().minutes());
+            return true;
+        });
+        assertEquals(1, told.closed(at.visit()).size());
+    }
+
     private int amend(At at, UUID amendment, List<SentOperation> corrections) {
         return shop.in(
                 at.tenant(),

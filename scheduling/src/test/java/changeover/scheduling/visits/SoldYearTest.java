@@ -163,9 +163,11 @@ class SoldYearTest {
         UUID plan = shop.in(tenant, () -> shop.plan().id());
         var sold = new ArrayList<UUID>();
         for (int number = 0; number < 300; number++) {
-            sold.add(shop.in(tenant, () -> agreements
-                    .offer(offers.forHome(shop.home("ON"), plan, day, day))
-                    .id()));
+            sold.add(shop.in(
+                    tenant,
+                    () -> agreements
+                            .offer(offers.forHome(shop.home("ON"), plan, day, day))
+                            .id()));
         }
         shop.in(tenant, () -> {
             agreements.acceptAll(sold.stream()
