@@ -181,7 +181,7 @@ class CloseOutTest {
                         at.tenant(),
                         () -> closeOut.applyWhole(
                                 at.visit(), List.of(say(1, new Arrive()), say(2, new Close(null))), Shop.TECHNICIAN)));
-        assertTrue(refused.first().field().startsWith("operations[1].task."));
+        assertTrue(String.valueOf(refused.first().field()).startsWith("operations[1].task."));
     }
 
     @Test

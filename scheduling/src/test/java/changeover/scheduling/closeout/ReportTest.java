@@ -1,6 +1,7 @@
 package changeover.scheduling.closeout;
 
 import static changeover.scheduling.closeout.Job.say;
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
@@ -137,7 +138,7 @@ class ReportTest {
                 .findFirst()
                 .orElseThrow();
         assertEquals(Standing.BELOW, drain.standing());
-        assertEquals("clear it", drain.beyond().en());
+        assertEquals("clear it", requireNonNull(drain.beyond()).en());
         assertNull(facts.next());
         assertEquals("Filter", facts.parts().getFirst().name().en());
 
@@ -152,7 +153,7 @@ class ReportTest {
         ReportFacts second = in(at, () -> reports.of(at.visit()));
         assertEquals(2, second.version());
         assertEquals(45, second.minutes());
-        assertEquals("typed wrong", second.correction().why());
+        assertEquals("typed wrong", requireNonNull(second.correction()).why());
         assertEquals(2, in(at, () -> followUps.open()).size());
         assertEquals(2, in(at, () -> history.ofHome(at.home())).size());
     }
@@ -177,7 +178,7 @@ class ReportTest {
                 .filter(reading -> reading.spec().code().equals("amps"))
                 .findFirst()
                 .orElseThrow();
-        assertEquals("19,5", amps.last().entered());
+        assertEquals("19,5", requireNonNull(amps.last()).entered());
         assertEquals(1, stop.openFindings().size());
         assertFalse(sheet.sentences().isEmpty());
         assertFalse(sheet.cautions().isEmpty());
