@@ -39,7 +39,7 @@ final class Canvas {
         if (plain.isEmpty()) {
             return x;
         }
-        BitSet letters = used.get(face);
+        BitSet letters = used.computeIfAbsent(face, any -> new BitSet(256));
         for (int at = 0; at < plain.length(); at++) {
             letters.set(Letters.code(plain.charAt(at)));
         }

@@ -101,9 +101,17 @@ public record InvoiceSheet(
             Money amount,
             boolean taxed) {}
 
-    /** {@code TPS/GST}, 5, the business's own number for it, and the tax of the whole paper. */
+    /**
+     * One tax of the whole paper.
+     *
+     * @param name TPS/GST; it may say its percent itself, which is then null
+     * @param number the business's own number for it
+     */
     public record TaxLine(
-            String name, BigDecimal percent, @Nullable String number, Money amount) {}
+            String name,
+            @Nullable BigDecimal percent,
+            @Nullable String number,
+            Money amount) {}
 
     /** A caption and a few lines under the table. */
     public record Note(String caption, String text) {}
