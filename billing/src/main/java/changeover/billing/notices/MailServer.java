@@ -4,6 +4,7 @@ import io.vertx.core.Vertx;
 import io.vertx.ext.mail.MailClient;
 import io.vertx.ext.mail.MailConfig;
 import io.vertx.ext.mail.StartTLSOptions;
+import java.time.Duration;
 import java.util.Optional;
 import org.eclipse.microprofile.config.Config;
 import org.jspecify.annotations.Nullable;
@@ -11,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * The mail server that the installation was given; without one, mail waits.
  *
+ * @param patience how long one message may take before it counts as failed
  * @param from the address every message leaves from; answers go to the business's own address
  */
 record MailServer(
@@ -20,11 +22,12 @@ record MailServer(
         @Nullable String password,
         @Nullable String from,
         boolean tls,
-        StartTLSOptions startTls) {
+        StartTLSOptions startTls,
+        Duration patience) {
 
     private static final int SUBMISSION = 587;
 
-    /** Settings {@code changeover.mail.host, port, user, password, from, tls, start-tls}; empty without a host. */
+    /** Settings {@code changeover.mail.host, port, user, password, from, tls, start-tls, patience}; empty without a host. */
     static Optional<MailServer> of(Config config) {
         return config.getOptionalValue("changeover.mail.host", String.class)
                 .filter(host -> !host.isBlank())
@@ -41,7 +44,9 @@ record MailServer(
                         config.getOptionalValue("changeover.mail.tls", Boolean.class)
                                 .orElse(false),
                         config.getOptionalValue("changeover.mail.start-tls", StartTLSOptions.class)
-                                .orElse(StartTLSOptions.OPTIONAL)));
+                                .orElse(StartTLSOptions.OPTIONAL),
+                        config.getOptionalValue("changeover.mail.patience", Duration.class)
+                                .orElse(Duration.ofSeconds(30))));
     }
 
     MailClient client(Vertx vertx) {

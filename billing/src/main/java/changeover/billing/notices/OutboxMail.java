@@ -32,7 +32,6 @@ import org.jspecify.annotations.Nullable;
 public class OutboxMail {
 
     private static final Logger LOG = Logger.getLogger(OutboxMail.class);
-    private static final int SECONDS_FOR_ONE = 60;
 
     @Inject
     CurrentTenant current;
@@ -65,25 +64,58 @@ public class OutboxMail {
             return 0;
         }
         Sender sender = current.run(tenant, CurrentTenant.NOBODY, this::sender);
-        MailClient client = server.get().client(vertx);
         int sent = 0;
+        Line line = new Line(server.get(), vertx);
         try {
             for (MailTurns.Turn turn : taken) {
-                sent += send(tenant, client, server.get(), sender, turn) ? 1 : 0;
+                sent += send(tenant, line, sender, turn) ? 1 : 0;
             }
         } finally {
-            client.close();
+            line.close();
         }
         return sent;
     }
 
-    private boolean send(UUID tenant, MailClient client, MailServer server, Sender sender, MailTurns.Turn turn) {
+    /** The connection to the server; after a failure the next message gets a new one. */
+    private static final class Line {
+        private final MailServer server;
+        private final Vertx vertx;
+        private @Nullable MailClient client;
+
+        Line(MailServer server, Vertx vertx) {
+            this.server = server;
+            this.vertx = vertx;
+        }
+
+        void say(MailMessage message) throws ExecutionException, InterruptedException, TimeoutException {
+            MailClient open = client == null ? server.client(vertx) : client;
+            client = open;
+            boolean said = false;
+            try {
+                open.sendMail(message)
+                        .toCompletionStage()
+                        .toCompletableFuture()
+                        .get(server.patience().toMillis(), TimeUnit.MILLISECONDS);
+                said = true;
+            } finally {
+                if (!said) {
+                    close();
+                }
+            }
+        }
+
+        void close() {
+            if (client != null) {
+                client.close();
+                client = null;
+            }
+        }
+    }
+
+    private boolean send(UUID tenant, Line line, Sender sender, MailTurns.Turn turn) {
         try {
             List<Document> papers = current.run(tenant, CurrentTenant.NOBODY, () -> turns.papers(turn.id()));
-            client.sendMail(message(server, sender, turn, papers))
-                    .toCompletionStage()
-                    .toCompletableFuture()
-                    .get(SECONDS_FOR_ONE, TimeUnit.SECONDS);
+            line.say(message(line.server, sender, turn, papers));
             current.run(tenant, CurrentTenant.NOBODY, () -> turns.sent(turn));
             return true;
         } catch (InterruptedException stopped) {
@@ -141,6 +173,6 @@ public class OutboxMail {
             cause = cause.getCause();
         }
         String said = cause.getMessage() == null ? cause.getClass().getSimpleName() : cause.getMessage();
-        return OneLine.of(failure instanceof TimeoutException ? "no answer in " + SECONDS_FOR_ONE + " s" : said);
+        return OneLine.of(failure instanceof TimeoutException ? "no answer in time" : said);
     }
 }
