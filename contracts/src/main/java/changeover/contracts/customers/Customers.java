@@ -7,6 +7,7 @@ import jakarta.persistence.EntityManager;
 import jakarta.persistence.LockModeType;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -61,6 +62,24 @@ public class Customers {
         return rows.createQuery("from Customer where id in :ids order by name, id", Customer.class)
                 .setParameter("ids", ids)
                 .getResultList();
+    }
+
+    /** Customers whose name, telephone or mail address holds the text; capitals do not matter. */
+    public List<Customer> find(String text, int limit) {
+        String plain = text.strip().toLowerCase(Locale.ROOT).replaceAll("[\\\\%_\u0000]", "");
+        String digits = plain.replaceAll("[^0-9]", "");
+        return plain.isEmpty()
+                ? List.of()
+                : rows.createQuery("""
+                                from Customer where lower(name) like :text or lower(email) like :text
+                                or (:digits <> '' and replace(replace(phone, '-', ''), ' ', '') like :number)
+                                order by name, id
+                                """, Customer.class)
+                        .setParameter("text", "%" + plain + "%")
+                        .setParameter("digits", digits)
+                        .setParameter("number", "%" + digits + "%")
+                        .setMaxResults(limit)
+                        .getResultList();
     }
 
     /** A page of the customers by name. */
