@@ -10,12 +10,6 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /** The intervals by which the current business outranks the catalogue, for all its machines or for one. */
-import jakarta.enterprise.context.ApplicationScoped;
-import jakarta.inject.Inject;
-import jakarta.persistence.EntityManager;
-import java.util.UUID;
-
-/** What a machine's own label says about how often, kept with what it rests on. It counts from the next promise on. */
 @ApplicationScoped
 public class OwnIntervals {
 
@@ -66,26 +60,5 @@ public class OwnIntervals {
 
     private static @Nullable String text(@Nullable UUID id) {
         return id == null ? null : id.toString();
-    /** The label says this; what was kept for the same task before is written over. */
-    public void keep(UUID equipmentId, String taskCode, Cadence cadence, String basis) {
-        rows.createNativeQuery("""
-                        insert into own_interval (task_code, equipment_id, cadence, basis)
-                        values (:task, :machine, cast(:cadence as jsonb), :basis)
-                        on conflict on constraint one_interval_a_task_and_unit
-                        do update set cadence = excluded.cadence, basis = excluded.basis
-                        """)
-                .setParameter("task", taskCode)
-                .setParameter("machine", equipmentId)
-                .setParameter("cadence", cadence.json())
-                .setParameter("basis", basis)
-                .executeUpdate();
-    }
-
-    /** The label says nothing more: the business's own interval or the catalogue's counts again. */
-    public void forget(UUID equipmentId, String taskCode) {
-        rows.createNativeQuery("delete from own_interval where task_code = :task and equipment_id = :machine")
-                .setParameter("task", taskCode)
-                .setParameter("machine", equipmentId)
-                .executeUpdate();
     }
 }

@@ -7,6 +7,7 @@ import changeover.contracts.words.Refusal;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -46,6 +47,11 @@ public class HomesImport {
 
     @Inject
     HomesRows rows;
+
+    /** The titles of the file's columns, in their order. */
+    public static List<String> columns() {
+        return Arrays.stream(Column.values()).map(Column::title).toList();
+    }
 
     /** @throws changeover.contracts.words.Refused when the file as a whole cannot be read */
     public Outcome bring(byte[] file, boolean dry, Bad bad) {

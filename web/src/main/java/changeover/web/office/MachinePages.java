@@ -1,6 +1,7 @@
 package changeover.web.office;
 
 import changeover.contracts.catalogue.Cadence;
+import changeover.contracts.catalogue.Interval;
 import changeover.contracts.catalogue.Kind;
 import changeover.contracts.catalogue.OwnCatalogue;
 import changeover.contracts.catalogue.OwnIntervals;
@@ -172,9 +173,10 @@ public class MachinePages {
                     }
                     typed.understood();
                     if (forget) {
-                        intervals.forget(machine.id(), task);
+                        intervals.forget(task, machine.id());
                     } else {
-                        intervals.keep(machine.id(), task, Cadence.EveryMonths.exactly(months), basis);
+                        intervals.keep(
+                                new Interval(task, machine.id(), Cadence.EveryMonths.exactly(months), basis, null));
                     }
                     return SaidOnce.at(path(id), "kept");
                 },

@@ -124,10 +124,10 @@ public interface MachineWords {
     @Message("By")
     String who();
 
-    @Message("the household")
+    @Message("them")
     String household();
 
-    @Message("technician")
+    @Message("us")
     String technician();
 
     @Message("Its label says otherwise")
@@ -153,4 +153,7 @@ public interface MachineWords {
 
     @Message("No task of the catalogue is for it.")
     String no_promises();
+
+    @Message("On its tag")
+    String first();
 }

@@ -144,4 +144,7 @@ public interface WhoWords {
 
     @Message("Invoices")
     String invoices();
+
+    @Message("Now and before")
+    String now();
 }
