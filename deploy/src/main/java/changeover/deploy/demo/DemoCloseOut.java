@@ -70,13 +70,15 @@ public class DemoCloseOut {
                 extra == 0 ? null : french ? "Interrupteur posé au bac" : "Float switch fitted at the pan"));
         said.add(
                 luck % 9 == 0
-                        ? new Operation.Received(null, french ? "Absent, clé chez le voisin" : "Out, key with the neighbour")
+                        ? new Operation.Received(
+                                null, french ? "Absent, clé chez le voisin" : "Out, key with the neighbour")
                         : new Operation.Received(french ? "La personne de la maison" : "The household", null));
         said.add(new Operation.Leave());
         said.add(new Operation.Close(null));
         var sent = new ArrayList<SentOperation>();
         for (Operation operation : said) {
-            sent.add(SentOperation.of(UUID.randomUUID(), DEVICE, sent.size() + 1L, at.plusSeconds(60L * sent.size()), operation));
+            sent.add(SentOperation.of(
+                    UUID.randomUUID(), DEVICE, sent.size() + 1L, at.plusSeconds(60L * sent.size()), operation));
         }
         closeOut.applyWhole(visit, sent, hand.person());
     }
@@ -84,8 +86,9 @@ public class DemoCloseOut {
     /** Readings with figures of the trade are taken near the middle of their band, a few a little outside. */
     private static void readings(VisitTask task, Task known, int luck, List<Operation> said) {
         for (ReadingSpec spec : known.readings()) {
-            value(spec, luck).ifPresent(value ->
-                    said.add(new Operation.Measured(task.id(), spec.code(), value, null, null, null)));
+            value(spec, luck)
+                    .ifPresent(
+                            value -> said.add(new Operation.Measured(task.id(), spec.code(), value, null, null, null)));
         }
     }
 
@@ -97,7 +100,8 @@ public class DemoCloseOut {
             return Optional.empty();
         }
         BigDecimal low = band.low() == null ? BigDecimal.ZERO : band.low();
-        BigDecimal high = band.high() == null ? low.multiply(new BigDecimal("1.4")).add(BigDecimal.ONE) : band.high();
+        BigDecimal high =
+                band.high() == null ? low.multiply(new BigDecimal("1.4")).add(BigDecimal.ONE) : band.high();
         BigDecimal share = BigDecimal.valueOf(luck == 7 ? 115 : 25 + luck % 50, 2);
         return Optional.of(low.add(high.subtract(low).multiply(share))
                 .setScale(2, RoundingMode.HALF_UP)
@@ -106,7 +110,8 @@ public class DemoCloseOut {
     }
 
     private static void finding(List<VisitTask> tasks, int luck, List<Operation> said) {
-        FindingLevel level = luck < 3 ? FindingLevel.URGENT : luck < 12 ? FindingLevel.RECOMMENDED : FindingLevel.INFORMATION;
+        FindingLevel level =
+                luck < 3 ? FindingLevel.URGENT : luck < 12 ? FindingLevel.RECOMMENDED : FindingLevel.INFORMATION;
         for (VisitTask task : tasks) {
             Optional<Sentence> sentence = Catalogue.shipped()
                     .findTask(task.taskCode())

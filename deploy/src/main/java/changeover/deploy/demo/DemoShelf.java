@@ -34,9 +34,30 @@ public class DemoShelf {
     private record Item(String code, String en, String fr, String kind, String size, String price, String cost) {}
 
     private static final List<Item> ITEMS = List.of(
-            new Item("FIL-16254", "Filter 16 × 25 × 4, MERV 11", "Filtre 16 × 25 × 4, MERV 11", "filter", "16x25x4", "38.00", "15.75"),
-            new Item("FIL-20254", "Filter 20 × 25 × 4, MERV 11", "Filtre 20 × 25 × 4, MERV 11", "filter", "20x25x4", "42.00", "17.10"),
-            new Item("FIL-16251", "Filter 16 × 25 × 1, MERV 8", "Filtre 16 × 25 × 1, MERV 8", "filter", "16x25x1", "14.00", "4.20"),
+            new Item(
+                    "FIL-16254",
+                    "Filter 16 × 25 × 4, MERV 11",
+                    "Filtre 16 × 25 × 4, MERV 11",
+                    "filter",
+                    "16x25x4",
+                    "38.00",
+                    "15.75"),
+            new Item(
+                    "FIL-20254",
+                    "Filter 20 × 25 × 4, MERV 11",
+                    "Filtre 20 × 25 × 4, MERV 11",
+                    "filter",
+                    "20x25x4",
+                    "42.00",
+                    "17.10"),
+            new Item(
+                    "FIL-16251",
+                    "Filter 16 × 25 × 1, MERV 8",
+                    "Filtre 16 × 25 × 1, MERV 8",
+                    "filter",
+                    "16x25x1",
+                    "14.00",
+                    "4.20"),
             new Item("FLO-3", "Float switch", "Interrupteur à flotteur", "float-switch", "", "46.00", "19.17"));
 
     @Inject
@@ -76,7 +97,11 @@ public class DemoShelf {
                         .map(item -> new KnownPart.Amount(item.code(), BigDecimal.valueOf(100)))
                         .toList();
                 stock.move(
-                        UUID.randomUUID(), shelf, places.van(hand.person()).orElseThrow().id(), loaded, null);
+                        UUID.randomUUID(),
+                        shelf,
+                        places.van(hand.person()).orElseThrow().id(),
+                        loaded,
+                        null);
             }
         }
         sell("two-turns", "Two turns", "Deux saisons", 2, "389.00", 1, day);

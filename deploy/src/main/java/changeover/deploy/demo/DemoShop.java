@@ -58,7 +58,8 @@ public class DemoShop {
         var hands = new ArrayList<Hand>();
         String password = SignIns.password();
         for (Examples.Worker worker : shop.people()) {
-            UUID person = signIns.invite(worker.email(), worker.name(), worker.language()).personId();
+            UUID person = signIns.invite(worker.email(), worker.name(), worker.language())
+                    .personId();
             signIns.choose(person, password);
             hands.add(new Hand(person, worker));
             lines.add("sign in to /%s as %s (%s): %s".formatted(shop.slug(), worker.email(), worker.role(), password));

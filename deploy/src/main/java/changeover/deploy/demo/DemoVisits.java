@@ -18,7 +18,8 @@ import java.util.UUID;
 @ApplicationScoped
 public class DemoVisits {
 
-    private static final List<LocalTime> HOURS = List.of(LocalTime.of(8, 0), LocalTime.of(10, 45), LocalTime.of(13, 30));
+    private static final List<LocalTime> HOURS =
+            List.of(LocalTime.of(8, 0), LocalTime.of(10, 45), LocalTime.of(13, 30));
 
     /** One visit in so many is left behind, so that something is late. */
     private static final int LEFT_BEHIND = 29;
@@ -76,7 +77,10 @@ public class DemoVisits {
                 VisitLists.Row visit = open.get(i);
                 DemoShop.Hand hand = crew.get(given++ % crew.size());
                 LocalTime starts = HOURS.get(i % HOURS.size());
-                current.run(tenant, hands.get(1).person(), () -> give(visit.id(), able(visits.tasksOf(visit.id()), hand, crew), on, starts));
+                current.run(
+                        tenant,
+                        hands.get(1).person(),
+                        () -> give(visit.id(), able(visits.tasksOf(visit.id()), hand, crew), on, starts));
             }
         }
     }

@@ -78,8 +78,9 @@ public class DemoYear {
         for (LocalDate day = opened.plusDays(1); !day.isAfter(today); day = day.plusDays(1)) {
             clock.setDay(day);
             LocalDate now = day;
-            sales.stream().filter(sale -> sale.day().equals(now)).forEach(sale -> current.run(
-                    tenant, office, () -> sell(sale, now)));
+            sales.stream()
+                    .filter(sale -> sale.day().equals(now))
+                    .forEach(sale -> current.run(tenant, office, () -> sell(sale, now)));
             visits.workOn(tenant, hands, now, today);
             if (now.getDayOfMonth() % 5 == 0 || now.equals(today.minusDays(2))) {
                 current.run(tenant, office, () -> issue(now));
@@ -121,7 +122,8 @@ public class DemoYear {
     }
 
     private void take(LocalDate day) {
-        for (InvoiceRow row : lists.rows(InvoiceFilter.standing(Standing.OPEN, Standing.LATE).page(0, 500), day)) {
+        for (InvoiceRow row :
+                lists.rows(InvoiceFilter.standing(Standing.OPEN, Standing.LATE).page(0, 500), day)) {
             boolean pays = Math.floorMod(row.id().hashCode(), 100) < PAID_OF_HUNDRED;
             if (pays && !row.day().plusDays(DAYS_TO_PAY).isAfter(day)) {
                 payments.take(new NewPayment(
