@@ -1,4 +1,26 @@
 package changeover.scheduling.visits;
 
-/** An agreement's year as the rule lays it out. */
-record PlannedYear(YearToPlan of, VisitPlan plan) {}
+import java.util.List;
+import java.util.UUID;
+
+/**
+ * An agreement's year as the rule lays it out. The plan knows the home's machines by their place in the list only, so
+ * that homes with the same machines, promises and past share one plan.
+ *
+ * @param units the machines, in the order in which the plan counts them
+ */
+record PlannedYear(YearToPlan of, VisitPlan plan, List<UUID> units) {
+
+    UUID unit(Promise promise) {
+        return units.get(place(promise.equipmentId()));
+    }
+
+    /** The name of a machine inside a plan. */
+    static UUID standIn(int place) {
+        return new UUID(0, place);
+    }
+
+    private static int place(UUID standIn) {
+        return (int) standIn.getLeastSignificantBits();
+    }
+}

@@ -25,4 +25,9 @@ public record PromisedTask(
                 task.outdoorAtLeast() != null,
                 history);
     }
+
+    /** The same task on another machine. */
+    PromisedTask on(UUID otherId) {
+        return new PromisedTask(otherId, taskCode, who, minutes, cadence, warmOnly, history);
+    }
 }

@@ -47,13 +47,18 @@ public class SeasonRun {
      */
     public int run(UUID tenant) {
         List<UUID> open = current.run(tenant, CurrentTenant.NOBODY, this::withoutAYear);
+        if (open.isEmpty()) {
+            return 0;
+        }
+        LaidOutYears laidOut = current.run(tenant, CurrentTenant.NOBODY, years::layOut);
         int written = 0;
         try (var workers =
                 Executors.newFixedThreadPool(AT_ONCE, Thread.ofVirtual().factory())) {
             List<Future<Integer>> parts = new ArrayList<>();
             for (int from = 0; from < open.size(); from += PART) {
                 List<UUID> part = open.subList(from, Math.min(open.size(), from + PART));
-                parts.add(workers.submit(() -> current.run(tenant, CurrentTenant.NOBODY, () -> years.plan(part))));
+                parts.add(workers.submit(
+                        () -> current.run(tenant, CurrentTenant.NOBODY, () -> years.plan(part, laidOut))));
             }
             for (Future<Integer> part : parts) {
                 written += part.get();

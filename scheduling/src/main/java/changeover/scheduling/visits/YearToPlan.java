@@ -23,9 +23,7 @@ record YearToPlan(
         bases = Map.copyOf(bases);
     }
 
-    String basis(Promise promise, Task task) {
-        return bases.isEmpty()
-                ? task.basis()
-                : bases.getOrDefault(new UnitTask(promise.equipmentId(), promise.taskCode()), task.basis());
+    String basis(UUID unit, Task task) {
+        return bases.isEmpty() ? task.basis() : bases.getOrDefault(new UnitTask(unit, task.code()), task.basis());
     }
 }

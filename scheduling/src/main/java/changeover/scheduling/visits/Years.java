@@ -5,11 +5,9 @@ import changeover.contracts.agreements.Offer;
 import changeover.contracts.agreements.OfferForecast;
 import changeover.contracts.calendar.Term;
 import changeover.contracts.catalogue.OwnCatalogue;
-import changeover.contracts.catalogue.SeasonRules;
 import io.agroal.api.AgroalDataSource;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
-import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.Collection;
 import java.util.List;
@@ -35,34 +33,30 @@ public class Years implements CanItBeKept {
      * @return how many years were written
      */
     public int plan(Collection<UUID> agreementIds) {
+        return plan(agreementIds, layOut());
+    }
+
+    /** The business's catalogue and seasons of today, and the years laid out by them. */
+    LaidOutYears layOut() {
+        return new LaidOutYears(trade.read());
+    }
+
+    int plan(Collection<UUID> agreementIds, LaidOutYears laidOut) {
         List<UUID> ids = List.copyOf(agreementIds);
-        OwnCatalogue.Own own = trade.read();
         int written = 0;
         try (var connection = datasource.getConnection()) {
-            var toPlan = new YearsToPlan(connection, own.catalogue());
+            var toPlan = new YearsToPlan(connection, laidOut.catalogue());
             for (int from = 0; from < ids.size(); from += TOGETHER) {
                 List<YearToPlan> years = toPlan.of(ids.subList(from, Math.min(ids.size(), from + TOGETHER)));
-                write(connection, years, own);
+                var rows = new YearRows(laidOut.catalogue());
+                years.forEach(year -> rows.add(laidOut.of(year)));
+                rows.store(connection);
                 written += years.size();
             }
         } catch (SQLException cause) {
             throw new IllegalStateException("the year's visits could not be stored", cause);
         }
         return written;
-    }
-
-    private static void write(Connection connection, List<YearToPlan> years, OwnCatalogue.Own own) throws SQLException {
-        var rows = new YearRows(own.catalogue());
-        for (YearToPlan year : years) {
-            rows.add(planned(year, own.seasons()));
-        }
-        rows.store(connection);
-    }
-
-    private static PlannedYear planned(YearToPlan year, SeasonRules seasons) {
-        List<Promise> promises = Promises.in(year.term(), year.tasks(), seasons);
-        VisitPlan plan = VisitPlan.of(promises, year.visits(), year.term(), List.of(), seasons);
-        return new PlannedYear(year, plan);
     }
 
     @Override
