@@ -1,0 +1,99 @@
+package changeover.web.office;
+
+import changeover.billing.notices.LettersToPrint;
+import changeover.billing.notices.Outbox;
+import changeover.billing.notices.OutboxMail;
+import changeover.billing.notices.OutboxMessage;
+import changeover.web.session.Desk;
+import changeover.web.session.Frame;
+import changeover.web.session.Frames;
+import changeover.web.session.SaidOnce;
+import changeover.web.session.Tab;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.inject.Inject;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.util.List;
+
+/** What waits to go out, what went, and the letters for those without a mail address. */
+@Path("/{slug}/shop/mail")
+@Produces(MediaType.TEXT_HTML)
+@RolesAllowed({"owner", "office"})
+public class MailPages {
+
+    public record Row(String to, String subject, String standing, String why) {}
+
+    @CheckedTemplate(basePath = "office")
+    static class Pages {
+        static native TemplateInstance mail(Frame frame, boolean server, int toPrint, List<Row> rows);
+
+        private Pages() {}
+    }
+
+    @Inject
+    Frames frames;
+
+    @Inject
+    Desk desk;
+
+    @Inject
+    Outbox outbox;
+
+    @Inject
+    OutboxMail mail;
+
+    @Inject
+    LettersToPrint letters;
+
+    @GET
+    @Transactional
+    public TemplateInstance list() {
+        return page();
+    }
+
+    /** The letters not printed yet, as one PDF. */
+    @GET
+    @Path("letters.pdf")
+    @Produces("application/pdf")
+    @Transactional
+    public Response print() {
+        return Response.ok(letters.batch().orElseThrow(NotFoundException::new).pdf(), "application/pdf")
+                .header("Content-Disposition", "inline; filename=\"letters.pdf\"")
+                .build();
+    }
+
+    /** They came out of the printer: each is stamped with the day and the person. */
+    @POST
+    @Path("printed")
+    public Response printed(@PathParam("slug") String slug) {
+        return desk.answer(
+                () -> {
+                    outbox.printed(outbox.toPrint().stream().map(OutboxMessage::id).toList());
+                    return SaidOnce.at("/" + slug + "/shop/mail", "kept");
+                },
+                refusals -> page());
+    }
+
+    private TemplateInstance page() {
+        Frame frame = frames.of(Tab.SHOP);
+        List<Row> rows = outbox.newest(0, 100).stream().map(MailPages::row).toList();
+        return Pages.mail(frame, mail.hasServer(), outbox.countToPrint(), rows);
+    }
+
+    private static Row row(OutboxMessage message) {
+        return new Row(
+                message.toName(),
+                message.subject(),
+                message.standing().name(),
+                message.lastError() == null ? "" : message.lastError());
+    }
+}
