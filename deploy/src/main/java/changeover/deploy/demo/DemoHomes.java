@@ -19,8 +19,8 @@ import java.util.UUID;
 @ApplicationScoped
 public class DemoHomes {
 
-    /** A home and who signs for it. */
-    record Entered(UUID id, String signs) {}
+    /** A home, who signs for it, and whether it is a place of business. */
+    record Entered(UUID id, String signs, boolean commercial) {}
 
     @Inject
     CurrentTenant current;
@@ -49,10 +49,8 @@ public class DemoHomes {
     List<Entered> enter(UUID tenant, UUID office, Examples.Shop shop) {
         var register = new ExampleRegister(customers, buildings, homes, parts, equipment, hazards, codes);
         return Examples.homes(shop).stream()
-                .map(house -> current.run(
-                        tenant,
-                        office,
-                        () -> new Entered(register.enter(house), house.signs().name())))
+                .map(house -> current.run(tenant, office, () -> new Entered(
+                        register.enter(house), house.signs().name(), house.propertyUse().equals("commercial"))))
                 .toList();
     }
 }

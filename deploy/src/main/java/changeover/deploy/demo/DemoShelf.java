@@ -7,7 +7,6 @@ import changeover.billing.pricing.Prices;
 import changeover.contracts.Examples;
 import changeover.contracts.catalogue.Catalogue;
 import changeover.contracts.catalogue.Task;
-import changeover.contracts.catalogue.Who;
 import changeover.contracts.money.Money;
 import changeover.contracts.plans.PlanFacts;
 import changeover.contracts.plans.Plans;
@@ -104,13 +103,14 @@ public class DemoShelf {
                         null);
             }
         }
-        sell("two-turns", "Two turns", "Deux saisons", 2, "389.00", 1, day);
-        sell("three-visits", "Two turns and a winter visit", "Deux saisons et une visite d’hiver", 3, "549.00", 3, day);
+        sell("two-turns", "Two turns", "Deux saisons", 2, "389.00", 1, false, day);
+        sell("three-visits", "Two turns and a winter visit", "Deux saisons et une visite d’hiver", 3, "549.00", 3, false, day);
+        sell("roof-four", "A roof, four times", "Un toit, quatre fois", 4, "980.00", 4, true, day);
     }
 
-    private void sell(String code, String en, String fr, int visits, String price, int instalments, LocalDate day) {
+    private void sell(String code, String en, String fr, int visits, String price, int instalments, boolean roofs, LocalDate day) {
         List<PlanFacts.Promise> promises = Catalogue.shipped().tasks().stream()
-                .filter(DemoShelf::isOffered)
+                .filter(task -> isOffered(task, roofs))
                 .map(task -> new PlanFacts.Promise(task.code(), null))
                 .toList();
         var plan = plans.draft(new PlanFacts(
@@ -130,9 +130,8 @@ public class DemoShelf {
     }
 
     /** Everything that comes with a season or a year; what is done on request only is sold when asked for. */
-    private static boolean isOffered(Task task) {
-        return !task.cadence().json().contains("on-request")
-                && (task.who() == Who.HOUSEHOLD || !task.kinds().contains("rooftop-unit"));
+    private static boolean isOffered(Task task, boolean roofs) {
+        return !task.cadence().json().contains("on-request") && task.kinds().contains("rooftop-unit") == roofs;
     }
 
     static Money cad(String amount) {

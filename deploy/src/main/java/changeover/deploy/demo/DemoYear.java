@@ -31,7 +31,7 @@ import java.util.UUID;
 public class DemoYear {
 
     /** A plan sold on a day. */
-    private record Sale(LocalDate day, UUID home, boolean dear, String by) {}
+    private record Sale(LocalDate day, UUID home, String plan, String by) {}
 
     /** Of a hundred invoices so many are paid; the others grow old. */
     private static final int PAID_OF_HUNDRED = 88;
@@ -101,13 +101,17 @@ public class DemoYear {
             }
             int before = i % 3 == 2 ? 30 + i * 4 : 300 + i;
             LocalDate day = today.minusDays(Math.min(before, 395));
-            sales.add(new Sale(day.isAfter(opened) ? day : opened.plusDays(1), home.id(), i % 4 == 0, home.signs()));
+            sales.add(new Sale(day.isAfter(opened) ? day : opened.plusDays(1), home.id(), plan(home, i), home.signs()));
         }
         return sales;
     }
 
+    private static String plan(DemoHomes.Entered home, int i) {
+        return home.commercial() ? "roof-four" : i % 4 == 0 ? "three-visits" : "two-turns";
+    }
+
     private void sell(Sale sale, LocalDate day) {
-        Plan plan = plans.find(sale.dear() ? "three-visits" : "two-turns").orElseThrow();
+        Plan plan = plans.find(sale.plan()).orElseThrow();
         Agreement offer = agreements.offer(offers.forHome(sale.home(), plan.id(), day, day));
         agreements.accept(offer.id(), new Yes(sale.by(), day, SaleChannel.COUNTER, false));
     }
