@@ -13,6 +13,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /** The crew at work: each working day takes the most urgent visits whose days are open, three a technician. */
 @ApplicationScoped
@@ -85,10 +86,13 @@ public class DemoVisits {
         }
     }
 
+    private static boolean isNear(@Nullable LocalTime other, LocalTime starts) {
+        return other != null && Math.abs(other.toSecondOfDay() - starts.toSecondOfDay()) < 160 * 60;
+    }
+
     private boolean give(UUID visit, DemoShop.Hand hand, LocalDate day, LocalTime starts) {
         boolean taken = !lists.between(Window.ofDays(day, day), hand.person(), 0, 50).stream()
-                .filter(row -> row.starts() != null)
-                .filter(row -> Math.abs(row.starts().toSecondOfDay() - starts.toSecondOfDay()) < 160 * 60)
+                .filter(row -> isNear(row.starts(), starts))
                 .toList()
                 .isEmpty();
         if (taken) {
