@@ -25,13 +25,13 @@ public interface FileWords {
     @Message("Look at it first")
     String look();
 
-    @Message("{rows} rows: {homes} homes, {customers} customers, {units} machines would be written.")
+    @Message("Would be written: rows {rows}, homes {homes}, customers {customers}, machines {units}.")
     String would(int rows, int homes, int customers, int units);
 
     @Message("Every row is good. Nothing is written yet.")
     String all_good();
 
-    @Message("{count} things are wrong. Nothing is written yet.")
+    @Message("To be mended: {count}. Nothing is written yet.")
     String some_bad(int count);
 
     @Message("Choose the file once more, then say what to do with it.")
@@ -58,7 +58,7 @@ public interface FileWords {
     @Message("Good rows in, bad rows back")
     String good_in();
 
-    @Message("Written: {rows} rows, {homes} homes, {customers} customers, {units} machines.")
+    @Message("Written: rows {rows}, homes {homes}, customers {customers}, machines {units}.")
     String written(int rows, int homes, int customers, int units);
 
     @Message("Nothing was written: a row is wrong.")

@@ -99,4 +99,34 @@ public interface TripWords {
 
     @Message("credit note")
     String credit();
+
+    @Message("Set a visit")
+    String set_visit();
+
+    @Message("A visit that no plan promised. Its day and its technician are given next.")
+    String set_visit_words();
+
+    @Message("What for")
+    String kind();
+
+    @Message("Somebody called")
+    String somebody_called();
+
+    @Message("One more visit")
+    String one_more();
+
+    @Message("What it is about")
+    String note();
+
+    @Message("Not before")
+    String first_day();
+
+    @Message("At the latest")
+    String no_later();
+
+    @Message("Minutes planned")
+    String minutes_planned();
+
+    @Message("Keep the visit")
+    String make_visit();
 }

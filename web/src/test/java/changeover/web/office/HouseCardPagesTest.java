@@ -103,4 +103,24 @@ class HouseCardPagesTest {
         post(other.owner(), other.at("homes/" + lived.home() + "/codes/reading"), Map.of("reason", "x"))
                 .statusCode(404);
     }
+
+    @Test
+    void a_visit_that_no_plan_promised_is_set_from_the_card() {
+        var shop = shops.open("CA-ON", "en");
+        var lived = homes.machines(shop, "en");
+        String path = shop.at("homes/" + lived.home() + "/visits");
+        as(shop.office()).get(path + "/new").then().statusCode(200).body(containsString("Somebody called"));
+        var asked = Map.of("kind", "call", "first", "2026-12-01", "last", "2026-11-01", "minutes", "60", "note", "No heat");
+        post(shop.office(), path, asked).statusCode(422).body(containsString("No heat"));
+        var right = Map.of("kind", "call", "first", "2026-12-01", "last", "2026-12-04", "minutes", "60", "note", "No heat");
+        post(shop.office(), path, right).statusCode(303);
+        as(shop.office())
+                .get(shop.at("homes/" + lived.home()))
+                .then()
+                .statusCode(200)
+                .body(containsString("no day yet"));
+        var other = shops.open("CA-ON", "en");
+        post(other.office(), other.at("homes/" + lived.home() + "/visits"), right)
+                .statusCode(404);
+    }
 }
