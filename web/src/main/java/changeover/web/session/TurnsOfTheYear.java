@@ -1,8 +1,9 @@
 package changeover.web.session;
 
 import changeover.billing.documents.band.Turn;
-import changeover.contracts.calendar.Climate;
+import changeover.contracts.calendar.Seasons;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -10,7 +11,10 @@ import java.util.List;
 @ApplicationScoped
 class TurnsOfTheYear {
 
+    @Inject
+    Seasons seasons;
+
     List<Turn> of(int year) {
-        return Turn.of(Climate.cold().seasons(), LocalDate.of(year, 1, 1), LocalDate.of(year, 12, 31));
+        return Turn.of(seasons.climate().seasons(), LocalDate.of(year, 1, 1), LocalDate.of(year, 12, 31));
     }
 }
