@@ -49,8 +49,13 @@ public class DemoHomes {
     List<Entered> enter(UUID tenant, UUID office, Examples.Shop shop) {
         var register = new ExampleRegister(customers, buildings, homes, parts, equipment, hazards, codes);
         return Examples.homes(shop).stream()
-                .map(house -> current.run(tenant, office, () -> new Entered(
-                        register.enter(house), house.signs().name(), house.propertyUse().equals("commercial"))))
+                .map(house -> current.run(
+                        tenant,
+                        office,
+                        () -> new Entered(
+                                register.enter(house),
+                                house.signs().name(),
+                                house.propertyUse().equals("commercial"))))
                 .toList();
     }
 }

@@ -104,11 +104,27 @@ public class DemoShelf {
             }
         }
         sell("two-turns", "Two turns", "Deux saisons", 2, "389.00", 1, false, day);
-        sell("three-visits", "Two turns and a winter visit", "Deux saisons et une visite d’hiver", 3, "549.00", 3, false, day);
+        sell(
+                "three-visits",
+                "Two turns and a winter visit",
+                "Deux saisons et une visite d’hiver",
+                3,
+                "549.00",
+                3,
+                false,
+                day);
         sell("roof-four", "A roof, four times", "Un toit, quatre fois", 4, "980.00", 4, true, day);
     }
 
-    private void sell(String code, String en, String fr, int visits, String price, int instalments, boolean roofs, LocalDate day) {
+    private void sell(
+            String code,
+            String en,
+            String fr,
+            int visits,
+            String price,
+            int instalments,
+            boolean roofs,
+            LocalDate day) {
         List<PlanFacts.Promise> promises = Catalogue.shipped().tasks().stream()
                 .filter(task -> isOffered(task, roofs))
                 .map(task -> new PlanFacts.Promise(task.code(), null))

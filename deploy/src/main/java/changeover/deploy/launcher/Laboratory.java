@@ -47,6 +47,11 @@ public final class Laboratory implements AutoCloseable {
         ProcessBuilder builder = new ProcessBuilder(words).redirectError(ProcessBuilder.Redirect.INHERIT);
         builder.environment().putAll(environment);
         Process process = builder.start();
+        Thread alsoWhenStopped = new Thread(() -> {
+            process.destroyForcibly();
+            postgres.stop();
+        });
+        Runtime.getRuntime().addShutdownHook(alsoWhenStopped);
         String last = "";
         try (BufferedReader lines =
                 new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
