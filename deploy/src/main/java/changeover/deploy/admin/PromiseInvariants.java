@@ -18,13 +18,16 @@ final class PromiseInvariants {
                       from agreement_acceptance a
                       left join year_planned y on y.tenant_id = a.tenant_id and y.agreement_id = a.agreement_id"""),
             new Invariant("plan-price-billed", "invoice", """
-                    select count(*), count(*) filter (where a.price_minor > 0 and a.price_minor <> (
-                        select coalesce(sum(i.subtotal_minor), 0) from invoice i
-                         where i.tenant_id = a.tenant_id and i.agreement_id = a.id and i.kind = 'plan'))
-                      from agreement a
-                      join agreement_acceptance y on y.tenant_id = a.tenant_id and y.agreement_id = a.id
-                     where not exists (
-                        select 1 from agreement_ending e where e.tenant_id = a.tenant_id and e.agreement_id = a.id)"""),
+                    select count(*), count(*) filter (where priced <> billed) from (
+                      select a.tenant_id, a.payer_id, sum(a.price_minor) as priced, coalesce((
+                        select sum(i.subtotal_minor) from invoice i
+                         where i.tenant_id = a.tenant_id and i.customer_id = a.payer_id and i.kind = 'plan'), 0) as billed
+                        from agreement a
+                        join agreement_acceptance y on y.tenant_id = a.tenant_id and y.agreement_id = a.id
+                       group by a.tenant_id, a.payer_id
+                      having not exists (
+                        select 1 from agreement e join agreement_ending n on n.tenant_id = e.tenant_id and n.agreement_id = e.id
+                         where e.tenant_id = a.tenant_id and e.payer_id = a.payer_id)) payer"""),
             new Invariant("terms-apart", "agreement_acceptance", """
                     select count(*), count(*) filter (where exists (
                         select 1 from agreement b join agreement_acceptance yb
