@@ -14,7 +14,7 @@ public enum Outcome {
         return name().toLowerCase(Locale.ROOT);
     }
 
-    static Optional<Outcome> ofCode(String code) {
+    public static Optional<Outcome> ofCode(String code) {
         return Arrays.stream(values())
                 .filter(outcome -> outcome.code().equals(code))
                 .findFirst();

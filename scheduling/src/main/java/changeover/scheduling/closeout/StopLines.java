@@ -21,7 +21,7 @@ import java.util.UUID;
 
 /** What a stop asks of the technician: its tasks with the bands of this home's machines, and what was said so far. */
 @ApplicationScoped
-class StopLines {
+public class StopLines {
 
     private static final TypeReference<Map<String, Object>> FIELDS = new TypeReference<>() {};
 
@@ -41,9 +41,9 @@ class StopLines {
     ShopAround shop;
 
     /** The part of a stop that comes from its visit. */
-    record Lines(List<MachineAtHand> machines, List<FindingFact> openFindings, List<TaskLine> tasks, List<Said> said) {}
+    public record Lines(List<MachineAtHand> machines, List<FindingFact> openFindings, List<TaskLine> tasks, List<Said> said) {}
 
-    Lines of(UUID visitId, UUID technician, Catalogue catalogue) {
+    public Lines of(UUID visitId, UUID technician, Catalogue catalogue) {
         VisitAtHand visit = visits.of(visitId);
         Map<Readings.Of, Reading> last = readings.last(visit.machines().keySet(), visitId);
         Set<String> tickets = shop.of(visit, technician).tickets();

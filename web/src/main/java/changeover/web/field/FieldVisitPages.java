@@ -1,0 +1,126 @@
+package changeover.web.field;
+
+import changeover.contracts.customers.AccessCodes;
+import changeover.contracts.tenants.CurrentTenant;
+import changeover.contracts.words.Refusal;
+import changeover.scheduling.closeout.CloseOut;
+import changeover.scheduling.closeout.Operation;
+import changeover.scheduling.visits.VisitLists;
+import changeover.web.session.Desk;
+import changeover.web.session.Frame;
+import changeover.web.session.Frames;
+import changeover.web.session.Said;
+import changeover.web.session.Typed;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.inject.Inject;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.time.Clock;
+import java.util.List;
+import java.util.UUID;
+
+/** One visit at the door: how to get in, what can hurt, who is there, what is to be done. */
+@Path("/{slug}/field/visits/{id}")
+@Produces(MediaType.TEXT_HTML)
+@RolesAllowed({"owner", "office", "technician"})
+public class FieldVisitPages {
+
+    @CheckedTemplate(basePath = "field")
+    static class Pages {
+        static native TemplateInstance visit(
+                Frame frame, VisitView view, List<AccessCodes.Shown> shown, Said form, UUID made);
+
+        private Pages() {}
+    }
+
+    @Inject
+    Frames frames;
+
+    @Inject
+    Desk desk;
+
+    @Inject
+    OwnVisits visits;
+
+    @Inject
+    VisitViews views;
+
+    @Inject
+    AccessCodes codes;
+
+    @Inject
+    CloseOut closeOut;
+
+    @Inject
+    CurrentTenant current;
+
+    @Inject
+    Clock clock;
+
+    @GET
+    @Transactional
+    public TemplateInstance visit(@PathParam("id") UUID id) {
+        return page(visits.found(id), List.of(), Said.blank());
+    }
+
+    /** Keys and codes are said on the visit's day, in the answer itself, and each reading is kept. */
+    @POST
+    @Path("codes")
+    public Response codes(@PathParam("id") UUID id, MultivaluedMap<String, String> fields) {
+        var typed = new Typed(fields);
+        String[] page = new String[1];
+        Response answer = desk.answer(
+                () -> {
+                    VisitLists.Row row = visits.found(id);
+                    String reason = typed.text("reason", 200);
+                    if (row.how() != null || !frames.of(null).today().equals(row.day())) {
+                        typed.refuse(Refusal.of("field.codes-day"));
+                    }
+                    typed.understood();
+                    page[0] = page(row, codes.read(row.homeId(), reason), Said.blank())
+                            .render();
+                    return "";
+                },
+                refusals -> page(visits.found(id), List.of(), Said.again(typed, refusals, frames.locale())));
+        return answer.getStatus() == 422
+                ? answer
+                : Response.ok(page[0], "text/html;charset=UTF-8")
+                        .header("Cache-Control", "no-store")
+                        .build();
+    }
+
+    /** The technician has come; the first task is next. */
+    @POST
+    @Path("arrival")
+    public Response arrive(
+            @PathParam("slug") String slug, @PathParam("id") UUID id, MultivaluedMap<String, String> fields) {
+        var typed = new Typed(fields);
+        return desk.answer(
+                () -> {
+                    VisitLists.Row row = visits.found(id);
+                    UUID made = typed.id("made");
+                    typed.understood();
+                    var telling = new Telling(made, clock.instant());
+                    telling.add(new Operation.Arrive(), field -> "");
+                    telling.tell(closeOut, id, current.person());
+                    VisitView.Line next = views.of(row, frames.of(null)).next();
+                    String visit = "/" + slug + "/field/visits/" + id;
+                    return next == null ? visit + "/closure" : visit + "/tasks/" + next.id();
+                },
+                refusals -> page(visits.found(id), List.of(), Said.again(typed, refusals, frames.locale())));
+    }
+
+    private TemplateInstance page(VisitLists.Row row, List<AccessCodes.Shown> shown, Said form) {
+        Frame frame = frames.of(null);
+        return Pages.visit(frame, views.of(row, frame), shown, form, UUID.randomUUID());
+    }
+}

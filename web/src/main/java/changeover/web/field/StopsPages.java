@@ -1,0 +1,132 @@
+package changeover.web.field;
+
+import changeover.contracts.tenants.CurrentTenant;
+import changeover.contracts.words.Wording;
+import changeover.scheduling.dayplan.DayPlan;
+import changeover.scheduling.dayplan.DayPlans;
+import changeover.scheduling.visits.VisitEnd;
+import changeover.web.session.Frame;
+import changeover.web.session.Frames;
+import changeover.web.session.ReadingScale;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.inject.Inject;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/** The day's stops in order, with what must be in the van before the first. */
+@Path("/{slug}/field")
+@Produces(MediaType.TEXT_HTML)
+@RolesAllowed({"owner", "office", "technician"})
+public class StopsPages {
+
+    /** @param how how it ended; empty while it is open */
+    public record Stop(
+            UUID visit, String starts, String home, String opens, int minutes, int tasks, String how, String note) {}
+
+    public record Load(String quantity, String part, String size, boolean eachTime) {}
+
+    /** Somebody whose day the office may look at. */
+    public record Other(UUID person, String name, int stops) {}
+
+    /** A day of somebody, and the days on both sides of it. */
+    public record View(
+            String technician,
+            String day,
+            boolean today,
+            String before,
+            String after,
+            List<Stop> stops,
+            List<Load> load,
+            List<Other> others) {}
+
+    @CheckedTemplate(basePath = "field")
+    static class Pages {
+        static native TemplateInstance stops(Frame frame, View view);
+
+        private Pages() {}
+    }
+
+    @Inject
+    Frames frames;
+
+    @Inject
+    DayPlans plans;
+
+    @Inject
+    CurrentTenant current;
+
+    @Inject
+    OwnVisits own;
+
+    @GET
+    @Transactional
+    public TemplateInstance stops(
+            @QueryParam("day") @Nullable String asked, @QueryParam("technician") @Nullable String technician) {
+        Frame frame = frames.of(null);
+        LocalDate day = day(asked, frame.today());
+        List<DayPlan> all = own.onlyOwn() ? List.of() : plans.of(day);
+        DayPlan plan = all.stream()
+                .filter(one -> one.technicianId().toString().equals(technician))
+                .findFirst()
+                .orElseGet(() -> all.isEmpty() ? plans.of(current.person(), day) : all.getFirst());
+        List<Other> others = all.stream()
+                .map(one ->
+                        new Other(one.technicianId(), one.technician(), one.stops().size()))
+                .toList();
+        return Pages.stops(
+                frame,
+                new View(
+                        plan.technician(),
+                        frame.inWords(day),
+                        day.equals(frame.today()),
+                        day.minusDays(1).toString(),
+                        day.plusDays(1).toString(),
+                        plan.stops().stream().map(StopsPages::stop).toList(),
+                        plan.load().stream().map(one -> load(one, frame.locale())).toList(),
+                        others));
+    }
+
+    /** A day that does not read is today. */
+    private static LocalDate day(@Nullable String asked, LocalDate today) {
+        try {
+            LocalDate day = asked == null ? today : LocalDate.parse(asked);
+            return day.getYear() < 1900 || day.getYear() > 2200 ? today : day;
+        } catch (DateTimeException notADay) {
+            return today;
+        }
+    }
+
+    private static Stop stop(DayPlan.Stop stop) {
+        VisitEnd ended = stop.ended();
+        return new Stop(
+                stop.visitId(),
+                stop.starts().toString(),
+                stop.home(),
+                stop.opens() == null ? "" : stop.opens(),
+                stop.minutes(),
+                stop.tasks(),
+                ended == null ? "" : ended.code(),
+                stop.note() == null ? "" : stop.note());
+    }
+
+    private static Load load(DayPlan.Load load, Locale locale) {
+        Wording part = load.part();
+        return new Load(
+                ReadingScale.figure(load.quantity().stripTrailingZeros(), locale),
+                part.in(locale),
+                load.size() == null ? "" : load.size(),
+                load.eachTime());
+    }
+}

@@ -1,0 +1,135 @@
+package changeover.web.field;
+
+import changeover.scheduling.closeout.DaySheet.ReadingLine;
+import changeover.scheduling.closeout.DaySheet.Said;
+import changeover.scheduling.closeout.DaySheet.TaskLine;
+import changeover.scheduling.closeout.Operation;
+import changeover.scheduling.closeout.Outcome;
+import changeover.web.session.Typed;
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/** One task's form, read into what it says: outcome, readings, a finding, a part, and what is taken back. */
+final class TaskForm {
+
+    private static final int LINE = 200;
+    private static final int WORDS = 2000;
+    private static final String NOTHING = "nothing";
+
+    private final Typed typed;
+    private final TaskLine task;
+    private final SheetSoFar sheet;
+
+    TaskForm(Typed typed, TaskLine task, SheetSoFar sheet) {
+        this.typed = typed;
+        this.task = task;
+        this.sheet = sheet;
+    }
+
+    /** What the form shows before anybody types: what stands on the sheet. */
+    static Map<String, String> known(TaskLine task, SheetSoFar sheet, String language) {
+        Map<String, String> known = new LinkedHashMap<>();
+        Optional<Said> outcome = sheet.outcome(task.id());
+        known.put("outcome", outcome.map(said -> SheetSoFar.text(said, "outcome")).orElse(""));
+        known.put("reason", outcome.map(said -> SheetSoFar.text(said, "reason")).orElse(""));
+        for (ReadingLine line : task.readings()) {
+            String code = line.spec().code();
+            sheet.reading(task.id(), code).ifPresent(said -> {
+                known.put("reading." + code, SheetSoFar.text(said, "value"));
+                known.put("unit." + code, SheetSoFar.text(said, "unit"));
+            });
+        }
+        known.put("level", NOTHING);
+        known.put("language", language);
+        known.put("quantity", "1");
+        known.put("why", "plan");
+        return known;
+    }
+
+    /** Whether a reading was said that did not stand before. */
+    boolean read(Telling telling) {
+        boolean measured = false;
+        for (ReadingLine line : task.readings()) {
+            measured |= reading(telling, line);
+        }
+        String outcome = typed.oneOf("outcome", Set.of("done", "not_applicable", "deferred"));
+        String reason = typed.line("reason", WORDS);
+        telling.replace(
+                new Operation.TaskAnswered(
+                        task.id(), Outcome.ofCode(outcome).orElse(Outcome.DONE), reason),
+                sheet.outcome(task.id()).orElse(null),
+                field -> field.equals("reason") ? "reason" : "outcome");
+        finding(telling);
+        part(telling);
+        for (String operation : typed.each("back")) {
+            sheet.said().stream()
+                    .filter(said -> said.id().toString().equals(operation))
+                    .findFirst()
+                    .ifPresent(said -> telling.add(new Operation.TakeBack(said.id()), _ -> "back"));
+        }
+        return measured;
+    }
+
+    private boolean reading(Telling telling, ReadingLine line) {
+        String code = line.spec().code();
+        String value = typed.line("reading." + code, LINE);
+        Said standing = sheet.reading(task.id(), code).orElse(null);
+        if (value == null) {
+            if (standing != null) {
+                telling.add(new Operation.TakeBack(standing.id()), _ -> "reading." + code);
+            }
+            return false;
+        }
+        String unit = typed.line("unit." + code, 40);
+        return telling.replace(
+                new Operation.Measured(
+                        task.id(), code, value, unit == null ? line.spec().unit() : unit, null, null),
+                standing,
+                field -> field.equals("unit") ? "unit." + code : "reading." + code);
+    }
+
+    private void finding(Telling telling) {
+        String level = typed.line("level", 40);
+        String sentence = typed.line("sentence", LINE);
+        String text = typed.line("text", WORDS);
+        if ((level == null || level.equals(NOTHING)) && sentence == null && text == null) {
+            return;
+        }
+        String chosen = typed.oneOf("level", Set.of("information", "recommended", "urgent", "do_not_use"));
+        telling.add(
+                new Operation.Found(
+                        chosen,
+                        sentence,
+                        text,
+                        text == null ? null : typed.oneOf("language", Set.of("en", "fr")),
+                        task.equipmentId(),
+                        task.id(),
+                        typed.line("toldTo", LINE),
+                        agreed(typed.line("answer", 10)),
+                        typed.line("next", 40),
+                        null),
+                field -> field.isEmpty() ? "text" : field);
+    }
+
+    private static @Nullable Boolean agreed(@Nullable String answer) {
+        return answer == null ? null : Boolean.valueOf(answer.equals("yes"));
+    }
+
+    private void part(Telling telling) {
+        String part = typed.line("part", LINE);
+        if (part == null) {
+            return;
+        }
+        BigDecimal quantity = typed.number("quantity", new BigDecimal("0.0001"), new BigDecimal("9999"));
+        String why = typed.oneOf("why", Set.of("plan", "repair", "extra", "warranty"));
+        UUID machine = task.equipmentId();
+        telling.add(
+                new Operation.PartTaken(part, quantity, null, machine, why, typed.line("short", LINE)),
+                field -> field.isEmpty() || field.equals("place") ? "part" : field);
+    }
+}
