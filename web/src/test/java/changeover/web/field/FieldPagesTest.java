@@ -114,6 +114,7 @@ class FieldPagesTest {
     private void refused(AShop.Shop shop, String task, String deferred) {
         Map<String, String> typed = form("outcome", "deferred");
         typed.put("text", "<b>Light rust</b>");
+        typed.put("language", "fr");
         typed.put("level", "recommended");
         post(shop.technician(), shop.at(task), typed)
                 .statusCode(422)
