@@ -64,9 +64,6 @@ public interface FieldWords {
     @Message("Getting in")
     String getting_in();
 
-    @Message("Way in")
-    String way_in();
-
     @Message("Nothing is written about it.")
     String no_way_in();
 

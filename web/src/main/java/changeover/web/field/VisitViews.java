@@ -18,6 +18,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -29,6 +30,9 @@ import java.util.UUID;
 /** Writes one visit as it is read at the door. */
 @ApplicationScoped
 class VisitViews {
+
+    /** Who matters first to somebody who stands at the door. */
+    private static final List<String> AT_THE_DOOR = List.of("lets_in", "lives", "signs", "pays", "gets_report");
 
     @Inject
     StopLines stops;
@@ -117,12 +121,19 @@ class VisitViews {
 
     private List<VisitView.Who> people(UUID home, LocalDate day) {
         Map<UUID, List<String>> played = new LinkedHashMap<>();
-        for (HomePart part : parts.on(home, day)) {
+        List<HomePart> inOrder = parts.on(home, day).stream()
+                .sorted(Comparator.comparing(part -> AT_THE_DOOR.indexOf(part.part().code())))
+                .toList();
+        for (HomePart part : inOrder) {
             played.computeIfAbsent(part.customerId(), none -> new ArrayList<>())
                     .add(part.part().code());
         }
         List<VisitView.Who> people = new ArrayList<>();
-        for (Customer customer : customers.all(List.copyOf(played.keySet()))) {
+        List<Customer> known = customers.all(List.copyOf(played.keySet())).stream()
+                .sorted(Comparator.comparing(
+                        customer -> List.copyOf(played.keySet()).indexOf(customer.id())))
+                .toList();
+        for (Customer customer : known) {
             String phone = customer.facts().phone() == null ? "" : customer.facts().phone();
             people.add(new VisitView.Who(
                     customer.facts().name(),
