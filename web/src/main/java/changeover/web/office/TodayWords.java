@@ -61,7 +61,7 @@ public interface TodayWords {
     @Message("one day")
     String one_day();
 
-    @Message("no day yet")
+    @Message("No day yet.")
     String no_day();
 
     @Message("Set a day")
@@ -142,7 +142,7 @@ public interface TodayWords {
     @Message("Owed to us")
     String owed();
 
-    @Message("Homes")
+    @Message("Documents")
     String homes();
 
     @Message("Amount")
