@@ -101,10 +101,10 @@ public interface PlanWords {
     @Message("Who")
     String who();
 
-    @Message("technician, {minutes} min")
+    @Message("technician, {minutes} min")
     String technician(int minutes);
 
-    @Message("household, {minutes} min")
+    @Message("household, {minutes} min")
     String household(int minutes);
 
     @Message("Parts included")
@@ -179,7 +179,7 @@ public interface PlanWords {
     @Message("Work on site, a year")
     String minutes();
 
-    @Message("{minutes} min")
+    @Message("{minutes} min")
     String min(int minutes);
 
     @Message("What no visit keeps")
