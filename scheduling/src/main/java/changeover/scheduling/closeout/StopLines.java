@@ -41,7 +41,8 @@ public class StopLines {
     ShopAround shop;
 
     /** The part of a stop that comes from its visit. */
-    public record Lines(List<MachineAtHand> machines, List<FindingFact> openFindings, List<TaskLine> tasks, List<Said> said) {}
+    public record Lines(
+            List<MachineAtHand> machines, List<FindingFact> openFindings, List<TaskLine> tasks, List<Said> said) {}
 
     public Lines of(UUID visitId, UUID technician, Catalogue catalogue) {
         VisitAtHand visit = visits.of(visitId);

@@ -99,8 +99,7 @@ public class AgreementsApi {
     /** The customer's yes: {@code by}, {@code channel}, optionally {@code day} and {@code paidByCard}. */
     @POST
     @Path("{id}/acceptance")
-    public Response accept(
-            @PathParam("id") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
+    public Response accept(@PathParam("id") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
         return once.answer(operation, "acceptance " + id + body, () -> {
             Asked asked = Asked.of(body, json);
             String by = asked.text("by", 120);

@@ -26,7 +26,12 @@ public class CatalogueApi {
     public record KindDocument(String code, Wording wording, List<FactDocument> fits, List<FactDocument> nameplate) {}
 
     public record FactDocument(
-            String name, Wording wording, String form, @Nullable String unit, List<String> values, @Nullable String part) {}
+            String name,
+            Wording wording,
+            String form,
+            @Nullable String unit,
+            List<String> values,
+            @Nullable String part) {}
 
     /** A task: who may do it, how often, on what basis. */
     public record TaskDocument(

@@ -82,8 +82,7 @@ public class CloseOutApi {
             List<AnswerDocument> answers = new ArrayList<>();
             byVisit.forEach((visit, sent) -> {
                 seen(visit);
-                closeOut.apply(visit, sent, current.person())
-                        .forEach(answer -> answers.add(document(visit, answer)));
+                closeOut.apply(visit, sent, current.person()).forEach(answer -> answers.add(document(visit, answer)));
             });
             return Once.Answer.done(Map.of("answers", answers));
         });
@@ -108,8 +107,7 @@ public class CloseOutApi {
             List<AnswerDocument> answers = closeOut.applyWhole(visit.id(), sent, current.person()).stream()
                     .map(answer -> document(id, answer))
                     .toList();
-            return Once.Answer.done(
-                    new ClosureDocument(id, closures.of(id).isPresent(), answers));
+            return Once.Answer.done(new ClosureDocument(id, closures.of(id).isPresent(), answers));
         });
     }
 

@@ -49,8 +49,18 @@ final class ClosureJson {
         }
         each("readings", "reading", "task", "code", "value", "unit", "running", "volts");
         each(
-                "findings", "finding", "level", "sentence", "text", "language", "equipment", "task", "toldTo", "answer",
-                "next", "ticket");
+                "findings",
+                "finding",
+                "level",
+                "sentence",
+                "text",
+                "language",
+                "equipment",
+                "task",
+                "toldTo",
+                "answer",
+                "next",
+                "ticket");
         each("parts", "part", "part", "quantity", "place", "equipment", "why", "short");
         minutes();
         if (asked.value("note") != null) {

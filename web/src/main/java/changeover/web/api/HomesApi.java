@@ -59,7 +59,12 @@ public class HomesApi {
             int version) {}
 
     /** @param part signs, pays, lives, lets_in or gets_report */
-    public record PersonDocument(UUID customer, String name, String part, LocalDate from, @Nullable LocalDate until) {}
+    public record PersonDocument(
+            UUID customer,
+            String name,
+            String part,
+            LocalDate from,
+            @Nullable LocalDate until) {}
 
     public record UnitDocument(
             UUID id,
@@ -180,10 +185,14 @@ public class HomesApi {
     private HomeDocument document(Home home) {
         Home.Facts facts = home.facts();
         var played = parts.of(home.id());
-        Map<UUID, String> names = customers
-                .all(played.stream().map(part -> part.customerId()).distinct().toList())
-                .stream()
-                .collect(java.util.stream.Collectors.toMap(one -> one.id(), one -> one.name()));
+        Map<UUID, String> names =
+                customers
+                        .all(played.stream()
+                                .map(part -> part.customerId())
+                                .distinct()
+                                .toList())
+                        .stream()
+                        .collect(java.util.stream.Collectors.toMap(one -> one.id(), one -> one.name()));
         return new HomeDocument(
                 home.id(),
                 home.key(),

@@ -75,7 +75,10 @@ public class HomesFileApi {
         HomesImport.Bad what = switch (bad) {
             case "refuse" -> HomesImport.Bad.REFUSE;
             case "return" -> HomesImport.Bad.RETURN;
-            default -> throw changeover.contracts.words.Refusal.of("homesfile.bad").at("bad").thrown();
+            default ->
+                throw changeover.contracts.words.Refusal.of("homesfile.bad")
+                        .at("bad")
+                        .thrown();
         };
         String digest = HexFormat.of().formatHex(sha256(file));
         return once.answer(operation, "imports/homes " + dry + what + digest, () -> {
@@ -89,9 +92,7 @@ public class HomesFileApi {
                     outcome.customers(),
                     outcome.units(),
                     outcome.faults().stream().map(fault -> cell(fault, locale)).toList(),
-                    outcome.badRows().length == 0
-                            ? null
-                            : new String(outcome.badRows(), StandardCharsets.UTF_8)));
+                    outcome.badRows().length == 0 ? null : new String(outcome.badRows(), StandardCharsets.UTF_8)));
         });
     }
 

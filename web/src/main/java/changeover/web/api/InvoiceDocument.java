@@ -9,23 +9,23 @@ import org.jspecify.annotations.Nullable;
 
 /** A document as the API says it; amounts of a draft are what issuing it today would give. */
 public record InvoiceDocument(
-            UUID id,
-            String kind,
-            String state,
-            @Nullable String number,
-            LocalDate day,
-            LocalDate due,
-            UUID customer,
-            @Nullable UUID home,
-            @Nullable UUID agreement,
-            @Nullable UUID visit,
-            String language,
-            List<LineDocument> lines,
-            List<TaxDocument> taxes,
-            Amount subtotal,
-            Amount tax,
-            Amount total,
-            @Nullable Amount open) {
+        UUID id,
+        String kind,
+        String state,
+        @Nullable String number,
+        LocalDate day,
+        LocalDate due,
+        UUID customer,
+        @Nullable UUID home,
+        @Nullable UUID agreement,
+        @Nullable UUID visit,
+        String language,
+        List<LineDocument> lines,
+        List<TaxDocument> taxes,
+        Amount subtotal,
+        Amount tax,
+        Amount total,
+        @Nullable Amount open) {
 
     /** @param unit as UN/ECE Recommendation 20 writes it */
     public record LineDocument(
@@ -41,7 +41,12 @@ public record InvoiceDocument(
             Amount net) {}
 
     public record TaxDocument(
-            String code, String label, BigDecimal percent, Amount base, Amount amount, @Nullable String registration) {}
+            String code,
+            String label,
+            BigDecimal percent,
+            Amount base,
+            Amount amount,
+            @Nullable String registration) {}
 
     static InvoiceDocument of(InvoiceView view, String state, @Nullable Amount open) {
         return new InvoiceDocument(

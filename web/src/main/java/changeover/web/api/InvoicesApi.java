@@ -127,8 +127,8 @@ public class InvoicesApi {
     @Path("invoices/{id}.pdf")
     @jakarta.ws.rs.Produces("application/pdf")
     public Response pdf(@PathParam("id") UUID id) {
-        InvoiceView view = current.run(current.id(), current.person(), () -> invoices.view(id)
-                .orElseThrow(NotFoundException::new));
+        InvoiceView view = current.run(
+                current.id(), current.person(), () -> invoices.view(id).orElseThrow(NotFoundException::new));
         PaperKind kind = view.kind() == DocumentKind.CREDIT ? PaperKind.CREDIT : PaperKind.INVOICE;
         Document paper = papers.newest(current.id(), kind, id).orElseThrow(NotFoundException::new);
         return Response.ok(paper.bytes(), "application/pdf")

@@ -121,8 +121,7 @@ public class PlansApi {
 
     @POST
     @Path("{id}/sale")
-    public Response putOnSale(
-            @PathParam("id") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
+    public Response putOnSale(@PathParam("id") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
         return once.answer(operation, "plans sale " + id + body, () -> {
             Asked asked = Asked.of(body, json);
             LocalDate from = asked.dayOrNone("from");

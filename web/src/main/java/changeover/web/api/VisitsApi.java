@@ -95,7 +95,9 @@ public class VisitsApi {
         LocalDate first = from == null ? today.day() : HomesApi.day(from);
         LocalDate last = until == null ? first.plusDays(27) : HomesApi.day(until);
         if (last.isBefore(first) || last.isAfter(first.plusYears(3))) {
-            throw changeover.contracts.words.Refusal.of("visits.days").at("until").thrown();
+            throw changeover.contracts.words.Refusal.of("visits.days")
+                    .at("until")
+                    .thrown();
         }
         return lists.between(
                 Window.ofDays(first, last), only(), Math.clamp(skip, 0, 1_000_000), Math.clamp(count, 1, 1000));
@@ -106,8 +108,7 @@ public class VisitsApi {
     @Transactional
     public VisitDocument one(@PathParam("id") UUID id) {
         return new VisitDocument(
-                seen(id),
-                visits.tasksOf(id).stream().map(this::task).toList());
+                seen(id), visits.tasksOf(id).stream().map(this::task).toList());
     }
 
     /** Gives a day or moves it: {@code technician, day, starts}, optionally {@code ends}. */

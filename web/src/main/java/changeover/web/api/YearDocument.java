@@ -12,7 +12,12 @@ import org.jspecify.annotations.Nullable;
  * what no visit keeps. {@code until} and {@code latest} are last days.
  */
 public record YearDocument(
-        UUID home, LocalDate from, LocalDate until, List<Visit> visits, List<OwnTask> household, List<NotKept> notKept) {
+        UUID home,
+        LocalDate from,
+        LocalDate until,
+        List<Visit> visits,
+        List<OwnTask> household,
+        List<NotKept> notKept) {
 
     public record Visit(
             UUID id,
@@ -37,7 +42,12 @@ public record YearDocument(
             LocalDate latest) {}
 
     public record OwnTask(
-            UUID id, @Nullable String machine, String task, String words, LocalDate due, @Nullable LocalDate done) {}
+            UUID id,
+            @Nullable String machine,
+            String task,
+            String words,
+            LocalDate due,
+            @Nullable LocalDate done) {}
 
     public record NotKept(
             @Nullable String machine, String task, String words, LocalDate earliest, LocalDate latest, String why) {}
@@ -79,8 +89,7 @@ public record YearDocument(
     }
 
     private static OwnTask own(YearOfHome.OwnTask own, Locale locale) {
-        return new OwnTask(
-                own.id(), own.machine(), own.taskCode(), own.task().in(locale), own.dueOn(), own.doneOn());
+        return new OwnTask(own.id(), own.machine(), own.taskCode(), own.task().in(locale), own.dueOn(), own.doneOn());
     }
 
     private static NotKept notKept(YearOfHome.NotKept one, Locale locale) {

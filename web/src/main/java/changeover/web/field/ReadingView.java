@@ -48,7 +48,8 @@ public record ReadingView(
         UnitOfMeasure unit = spec.unit() == null ? UnitOfMeasure.ONE : UnitOfMeasure.ofCode(spec.unit());
         boolean number = spec.form() == ReadingSpec.Form.NUMBER;
         BigDecimal low = kept == null ? line.low() : in(unit, kept, kept.low().orElse(null));
-        BigDecimal high = kept == null ? line.high() : in(unit, kept, kept.high().orElse(null));
+        BigDecimal high =
+                kept == null ? line.high() : in(unit, kept, kept.high().orElse(null));
         BigDecimal value = kept == null ? null : in(unit, kept, kept.value().orElse(null));
         String standing = kept == null ? "" : kept.standing();
         BigDecimal passed = standing.equals("below") ? low : standing.equals("above") ? high : null;

@@ -82,8 +82,8 @@ public class StopsPages {
                 .findFirst()
                 .orElseGet(() -> all.isEmpty() ? plans.of(current.person(), day) : all.getFirst());
         List<Other> others = all.stream()
-                .map(one ->
-                        new Other(one.technicianId(), one.technician(), one.stops().size()))
+                .map(one -> new Other(
+                        one.technicianId(), one.technician(), one.stops().size()))
                 .toList();
         return Pages.stops(
                 frame,
@@ -94,7 +94,9 @@ public class StopsPages {
                         day.minusDays(1).toString(),
                         day.plusDays(1).toString(),
                         plan.stops().stream().map(StopsPages::stop).toList(),
-                        plan.load().stream().map(one -> load(one, frame.locale())).toList(),
+                        plan.load().stream()
+                                .map(one -> load(one, frame.locale()))
+                                .toList(),
                         others));
     }
 

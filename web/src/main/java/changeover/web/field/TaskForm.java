@@ -35,7 +35,8 @@ final class TaskForm {
     static Map<String, String> known(TaskLine task, SheetSoFar sheet, String language) {
         Map<String, String> known = new LinkedHashMap<>();
         Optional<Said> outcome = sheet.outcome(task.id());
-        known.put("outcome", outcome.map(said -> SheetSoFar.text(said, "outcome")).orElse(""));
+        known.put(
+                "outcome", outcome.map(said -> SheetSoFar.text(said, "outcome")).orElse(""));
         known.put("reason", outcome.map(said -> SheetSoFar.text(said, "reason")).orElse(""));
         for (ReadingLine line : task.readings()) {
             String code = line.spec().code();
@@ -60,8 +61,7 @@ final class TaskForm {
         String outcome = typed.oneOf("outcome", Set.of("done", "not_applicable", "deferred"));
         String reason = typed.line("reason", WORDS);
         telling.replace(
-                new Operation.TaskAnswered(
-                        task.id(), Outcome.ofCode(outcome).orElse(Outcome.DONE), reason),
+                new Operation.TaskAnswered(task.id(), Outcome.ofCode(outcome).orElse(Outcome.DONE), reason),
                 sheet.outcome(task.id()).orElse(null),
                 field -> field.equals("reason") ? "reason" : "outcome");
         finding(telling);

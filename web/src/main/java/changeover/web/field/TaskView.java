@@ -33,13 +33,12 @@ public record TaskView(
     public record Warning(String icon, String title, String words) {
 
         static Warning of(Caution caution, java.util.Locale locale) {
-            String icon =
-                    switch (caution.code()) {
-                        case "electrical" -> "lightning";
-                        case "co", "gas-smell", "a2l", "refrigerant", "leak-search", "hot" -> "flame";
-                        case "water", "chemicals", "relief-valve", "mould", "outdoor-ice" -> "drop";
-                        default -> "urgent";
-                    };
+            String icon = switch (caution.code()) {
+                case "electrical" -> "lightning";
+                case "co", "gas-smell", "a2l", "refrigerant", "leak-search", "hot" -> "flame";
+                case "water", "chemicals", "relief-valve", "mould", "outdoor-ice" -> "drop";
+                default -> "urgent";
+            };
             return new Warning(
                     icon, caution.title().in(locale), caution.wording().in(locale));
         }

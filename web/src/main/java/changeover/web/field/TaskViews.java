@@ -76,7 +76,9 @@ class TaskViews {
                 here.words(),
                 here.reason(),
                 task.mayDoIt() || task.ticket() == null ? "" : task.ticket(),
-                cautions(catalogue, task, machine).map(one -> TaskView.Warning.of(one, locale)).toList(),
+                cautions(catalogue, task, machine)
+                        .map(one -> TaskView.Warning.of(one, locale))
+                        .toList(),
                 read(row, task, frame),
                 sentences(catalogue, machine, task, locale),
                 sheet.findings(task.id()).stream()
@@ -141,8 +143,7 @@ class TaskViews {
                 : List.copyOf(catalogue.sentencesFor(machine.kind()));
         return fitting.stream()
                 .sorted(Comparator.comparing(sentence -> !offered.contains(sentence.code())))
-                .map(one -> new TaskView.Choice(
-                        one.code(), one.wording().in(locale)))
+                .map(one -> new TaskView.Choice(one.code(), one.wording().in(locale)))
                 .toList();
     }
 
@@ -173,8 +174,7 @@ class TaskViews {
                 .map(part -> new TaskView.Choice(
                         part.code(),
                         part.name().in(locale) + " ("
-                                + ReadingScale.figure(
-                                        plain(held.getOrDefault(part.code(), BigDecimal.ZERO)), locale)
+                                + ReadingScale.figure(plain(held.getOrDefault(part.code(), BigDecimal.ZERO)), locale)
                                 + ")"))
                 .toList();
     }
@@ -191,7 +191,8 @@ class TaskViews {
                     return new TaskView.Kept(
                             said.id(),
                             "",
-                            ReadingScale.figure(new BigDecimal(SheetSoFar.text(said, "quantity")), locale) + " × " + name);
+                            ReadingScale.figure(new BigDecimal(SheetSoFar.text(said, "quantity")), locale) + " × "
+                                    + name);
                 })
                 .toList();
     }

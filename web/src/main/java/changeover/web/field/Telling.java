@@ -92,7 +92,6 @@ final class Telling {
     private static boolean same(JsonNode body, Map<String, Object> standing) {
         return body.size() == standing.size()
                 && body.properties().stream()
-                        .allMatch(one ->
-                                one.getValue().asText().equals(String.valueOf(standing.get(one.getKey()))));
+                        .allMatch(one -> one.getValue().asText().equals(String.valueOf(standing.get(one.getKey()))));
     }
 }

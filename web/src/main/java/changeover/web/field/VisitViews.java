@@ -122,7 +122,8 @@ class VisitViews {
     private List<VisitView.Who> people(UUID home, LocalDate day) {
         Map<UUID, List<String>> played = new LinkedHashMap<>();
         List<HomePart> inOrder = parts.on(home, day).stream()
-                .sorted(Comparator.comparing(part -> AT_THE_DOOR.indexOf(part.part().code())))
+                .sorted(Comparator.comparing(
+                        part -> AT_THE_DOOR.indexOf(part.part().code())))
                 .toList();
         for (HomePart part : inOrder) {
             played.computeIfAbsent(part.customerId(), none -> new ArrayList<>())
@@ -134,7 +135,8 @@ class VisitViews {
                         customer -> List.copyOf(played.keySet()).indexOf(customer.id())))
                 .toList();
         for (Customer customer : known) {
-            String phone = customer.facts().phone() == null ? "" : customer.facts().phone();
+            String phone =
+                    customer.facts().phone() == null ? "" : customer.facts().phone();
             people.add(new VisitView.Who(
                     customer.facts().name(),
                     phone,

@@ -157,7 +157,8 @@ public class AgreementPage {
         return desk.answer(
                 () -> {
                     found(id);
-                    UUID offer = renewals.offer(id, frames.of(Tab.AGREEMENTS).today()).id();
+                    UUID offer = renewals.offer(id, frames.of(Tab.AGREEMENTS).today())
+                            .id();
                     mail.write(List.of(offer));
                     return SaidOnce.at("/" + slug + "/agreements/" + offer, "offered");
                 },
@@ -174,7 +175,9 @@ public class AgreementPage {
     public TemplateInstance ending(@PathParam("id") UUID id) {
         Frame frame = frames.of(Tab.AGREEMENTS);
         return Pages.ending(
-                frame, view(found(id), frame), Said.filled(Map.of("day", frame.today().toString())));
+                frame,
+                view(found(id), frame),
+                Said.filled(Map.of("day", frame.today().toString())));
     }
 
     @POST
@@ -193,8 +196,7 @@ public class AgreementPage {
                 },
                 refusals -> {
                     Frame frame = frames.of(Tab.AGREEMENTS);
-                    return Pages.ending(
-                            frame, view(found(id), frame), Said.again(typed, refusals, frame.locale()));
+                    return Pages.ending(frame, view(found(id), frame), Said.again(typed, refusals, frame.locale()));
                 });
     }
 
@@ -221,7 +223,6 @@ public class AgreementPage {
     }
 
     private View view(Agreement agreement, Frame frame) {
-        return new AgreementView(agreement, frame).of(
-                agreements, words.of(agreement.id()), homes, customers, invoices);
+        return new AgreementView(agreement, frame).of(agreements, words.of(agreement.id()), homes, customers, invoices);
     }
 }

@@ -5,12 +5,12 @@ import changeover.contracts.agreements.AgreementRow;
 import changeover.contracts.agreements.AgreementState;
 import changeover.contracts.agreements.RenewalRow;
 import changeover.contracts.agreements.Renewals;
+import changeover.contracts.words.Refusals;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
 import changeover.web.session.SaidOnce;
 import changeover.web.session.Tab;
-import changeover.contracts.words.Refusals;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -35,11 +35,21 @@ public class AgreementPages {
     private static final int SHOWN = 100;
 
     /** An agreement as a row, in words. */
-    public record Row(UUID id, int number, UUID homeId, String home, String customer, String plan, String term, String price) {}
+    public record Row(
+            UUID id, int number, UUID homeId, String home, String customer, String plan, String term, String price) {}
 
     /** A term that ends soon. */
     public record Renewal(
-            UUID id, UUID homeId, String home, String customer, String plan, String price, String by, String last, String standing, UUID offer) {}
+            UUID id,
+            UUID homeId,
+            String home,
+            String customer,
+            String plan,
+            String price,
+            String by,
+            String last,
+            String standing,
+            UUID offer) {}
 
     /** The page in one piece. */
     public record View(

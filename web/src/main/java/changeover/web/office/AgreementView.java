@@ -17,7 +17,6 @@ import changeover.web.session.Frame;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.UUID;
 
 /** Puts one agreement into words for its page. */
 final class AgreementView {
@@ -46,7 +45,8 @@ final class AgreementView {
                 customers.get(agreement.payerId()).map(Customer::name).orElse(""),
                 agreement.payerId(),
                 agreement.planName().in(locale),
-                frame.inWords(agreement.term().from()) + " – " + frame.inWords(agreement.term().last()),
+                frame.inWords(agreement.term().from()) + " – "
+                        + frame.inWords(agreement.term().last()),
                 agreement.price().format(locale),
                 agreement.instalments(),
                 agreement.visits(),

@@ -84,12 +84,7 @@ public class HomePages {
         List<FoundHome> found = homes.find(text, start, PAGE + 1);
         long count = text.isEmpty() ? homes.count() : start + found.size();
         return Pages.homes(
-                frames.of(Tab.HOMES),
-                text,
-                found.stream().limit(PAGE).toList(),
-                count,
-                start,
-                found.size() > PAGE);
+                frames.of(Tab.HOMES), text, found.stream().limit(PAGE).toList(), count, start, found.size() > PAGE);
     }
 
     @GET

@@ -59,7 +59,13 @@ public class HomesFilePages {
      * @param link the same as an address to download it from
      */
     public record Result(
-            boolean dry, HomesImport.Outcome outcome, List<Wrong> wrongs, int bad, int more, String back, String link) {}
+            boolean dry,
+            HomesImport.Outcome outcome,
+            List<Wrong> wrongs,
+            int bad,
+            int more,
+            String back,
+            String link) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
@@ -106,8 +112,7 @@ public class HomesFilePages {
                             .render();
                     return "";
                 },
-                refusals -> page(
-                        null, Said.again(new Typed(new MultivaluedHashMap<>()), refusals, frames.locale())));
+                refusals -> page(null, Said.again(new Typed(new MultivaluedHashMap<>()), refusals, frames.locale())));
         return answer.getStatus() == 422
                 ? answer
                 : Response.ok(page[0], "text/html;charset=UTF-8").build();

@@ -67,7 +67,14 @@ public class InvoicePages {
             boolean paid) {}
 
     public record Line(
-            int position, String quantity, String words, String why, String price, String discount, String net, boolean charged) {
+            int position,
+            String quantity,
+            String words,
+            String why,
+            String price,
+            String discount,
+            String net,
+            boolean charged) {
 
         /** The field of this line on the form of a credit. */
         public String field() {
@@ -213,8 +220,10 @@ public class InvoicePages {
                 view.buyer().name(),
                 view.customerId(),
                 view.works().stream()
-                        .map(work -> work.street() + (work.unit().isEmpty() ? "" : ", " + work.unit()) + ", " + work.city())
-                        .reduce((a, b) -> a + "; " + b).orElse(""),
+                        .map(work ->
+                                work.street() + (work.unit().isEmpty() ? "" : ", " + work.unit()) + ", " + work.city())
+                        .reduce((a, b) -> a + "; " + b)
+                        .orElse(""),
                 view.purchaseOrder() == null ? "" : view.purchaseOrder(),
                 view.lines().stream().map(line -> line(line, frame)).toList(),
                 view.taxes().stream()

@@ -77,7 +77,8 @@ public class MailPages {
     public Response printed(@PathParam("slug") String slug) {
         return desk.answer(
                 () -> {
-                    outbox.printed(outbox.toPrint().stream().map(OutboxMessage::id).toList());
+                    outbox.printed(
+                            outbox.toPrint().stream().map(OutboxMessage::id).toList());
                     return SaidOnce.at("/" + slug + "/shop/mail", "kept");
                 },
                 refusals -> page());

@@ -43,10 +43,18 @@ public class MoneyPages {
 
     /** A document as a row: amounts and days already in words. */
     public record Row(
-            UUID id, String label, String customer, UUID customerId, String street, String when, String amount, long days) {}
+            UUID id,
+            String label,
+            String customer,
+            UUID customerId,
+            String street,
+            String when,
+            String amount,
+            long days) {}
 
     /** How old what is owed is, a line each. */
-    public record Age(String notDue, String late30, String late60, String late90, String older, String open, String credit) {}
+    public record Age(
+            String notDue, String late30, String late60, String late90, String older, String open, String credit) {}
 
     /** The page in one piece. */
     public record View(List<Row> ready, List<Row> late, List<Row> open, List<Waiting> waiting, Age age) {}
@@ -101,8 +109,8 @@ public class MoneyPages {
     @POST
     @Path("issues")
     public Response issue(@PathParam("slug") String slug, MultivaluedMap<String, String> fields) {
-        List<UUID> chosen = new Typed(fields)
-                .each("draft").stream().flatMap(MoneyPages::id).toList();
+        List<UUID> chosen =
+                new Typed(fields).each("draft").stream().flatMap(MoneyPages::id).toList();
         return desk.answer(
                 () -> {
                     if (chosen.isEmpty()) {
@@ -152,7 +160,9 @@ public class MoneyPages {
     }
 
     private List<Row> rows(InvoiceFilter filter, Frame frame) {
-        return lists.rows(filter, frame.today()).stream().map(row -> row(row, frame)).toList();
+        return lists.rows(filter, frame.today()).stream()
+                .map(row -> row(row, frame))
+                .toList();
     }
 
     private static Row row(InvoiceRow row, Frame frame) {

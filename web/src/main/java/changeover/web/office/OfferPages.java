@@ -1,11 +1,11 @@
 package changeover.web.office;
 
 import changeover.billing.notices.OfferMail;
+import changeover.contracts.agreements.Agreements;
 import changeover.contracts.agreements.CanItBeKept;
 import changeover.contracts.agreements.Offer;
 import changeover.contracts.agreements.OfferForecast;
 import changeover.contracts.agreements.Offers;
-import changeover.contracts.agreements.Agreements;
 import changeover.contracts.customers.Home;
 import changeover.contracts.customers.Homes;
 import changeover.contracts.plans.Plans;
@@ -49,8 +49,7 @@ public class OfferPages {
     public record Choice(UUID id, String name, String price) {}
 
     /** The answer before anything is offered. */
-    public record Answer(
-            boolean keeps, int visits, int minutes, String price, List<String> unkept, List<Gone> gone) {}
+    public record Answer(boolean keeps, int visits, int minutes, String price, List<String> unkept, List<Gone> gone) {}
 
     public record Gone(String season, String next) {}
 
@@ -124,20 +123,23 @@ public class OfferPages {
     }
 
     private Answer answer(Offer offer, Frame frame) {
-        OfferForecast year = kept.forecast(offer.homeId(), offer.term(), offer.plan().visits(), offer.promises());
+        OfferForecast year =
+                kept.forecast(offer.homeId(), offer.term(), offer.plan().visits(), offer.promises());
         return new Answer(
                 year.keepsEverything(),
                 year.visits().size(),
                 year.minutes(),
                 offer.price().format(frame.locale()),
                 year.unkept().stream()
-                        .map(one -> one.task().in(frame.locale()) + ": "
-                                + one.why().in(frame.locale()))
+                        .map(one ->
+                                one.task().in(frame.locale()) + ": " + one.why().in(frame.locale()))
                         .toList(),
                 year.gone().stream()
                         .map(gone -> new Gone(
                                 gone.season().in(frame.locale()),
-                                gone.next().map(next -> frame.inWords(next.from())).orElse("")))
+                                gone.next()
+                                        .map(next -> frame.inWords(next.from()))
+                                        .orElse("")))
                         .toList());
     }
 

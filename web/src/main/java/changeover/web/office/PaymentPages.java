@@ -113,7 +113,13 @@ public class PaymentPages {
         OwedBy standing = owed.of(customer, frame.today());
         return page(
                 customer,
-                Said.filled(Map.of("day", frame.today().toString(), "amount", standing.open().decimal(), "way", "transfer")));
+                Said.filled(Map.of(
+                        "day",
+                        frame.today().toString(),
+                        "amount",
+                        standing.open().decimal(),
+                        "way",
+                        "transfer")));
     }
 
     @POST
@@ -129,7 +135,8 @@ public class PaymentPages {
                     customer(customer);
                     var day = typed.day("day");
                     var amount = typed.money("amount", currency);
-                    Set<String> ways = Arrays.stream(Way.values()).map(Way::code).collect(Collectors.toSet());
+                    Set<String> ways =
+                            Arrays.stream(Way.values()).map(Way::code).collect(Collectors.toSet());
                     Way way = Way.of(typed.oneOf("way", ways));
                     String reference = typed.line("reference", 140);
                     String note = typed.line("note", 500);
@@ -153,10 +160,11 @@ public class PaymentPages {
     public TemplateInstance statement(@PathParam("customer") UUID customer) {
         Frame frame = frames.of(Tab.MONEY);
         Customer found = customer(customer);
-        List<Entry> entries =
-                statements.of(customer, frame.today().minusYears(2), frame.today().plusDays(1)).stream()
-                        .map(row -> entry(row, frame))
-                        .toList();
+        List<Entry> entries = statements
+                .of(customer, frame.today().minusYears(2), frame.today().plusDays(1))
+                .stream()
+                .map(row -> entry(row, frame))
+                .toList();
         return Pages.statement(frame, debtor(found, frame), entries);
     }
 
@@ -164,7 +172,8 @@ public class PaymentPages {
     @Path("payments/{id}/undoing")
     @Transactional
     public TemplateInstance undo(@PathParam("id") UUID id) {
-        return undoPage(id, Said.filled(Map.of("day", frames.of(Tab.MONEY).today().toString())));
+        return undoPage(
+                id, Said.filled(Map.of("day", frames.of(Tab.MONEY).today().toString())));
     }
 
     @POST
@@ -179,8 +188,7 @@ public class PaymentPages {
                     var day = typed.day("day");
                     String why = typed.text("why", 500);
                     typed.understood();
-                    payments.undo(
-                            id, how.equals("bounced") ? Undoing.How.BOUNCED : Undoing.How.MISTAKE, day, why);
+                    payments.undo(id, how.equals("bounced") ? Undoing.How.BOUNCED : Undoing.How.MISTAKE, day, why);
                     return SaidOnce.at("/" + slug + "/money/customers/" + payment.customerId(), "kept");
                 },
                 refusals -> undoPage(id, Said.again(typed, refusals, frames.locale())));
@@ -190,10 +198,7 @@ public class PaymentPages {
         Frame frame = frames.of(Tab.MONEY);
         Payment payment = payments.of(id).orElseThrow(NotFoundException::new);
         return Pages.undoing(
-                frame,
-                id,
-                payment.amount().format(frame.locale()) + ", " + frame.inWords(payment.day()),
-                form);
+                frame, id, payment.amount().format(frame.locale()) + ", " + frame.inWords(payment.day()), form);
     }
 
     private TemplateInstance page(UUID customer, Said form) {
@@ -232,7 +237,10 @@ public class PaymentPages {
 
     private static Open open(OpenItem item, Frame frame) {
         return new Open(
-                item.invoiceId(), item.label(), frame.brief(item.dueDay()), item.open().format(frame.locale()));
+                item.invoiceId(),
+                item.label(),
+                frame.brief(item.dueDay()),
+                item.open().format(frame.locale()));
     }
 
     private static Entry entry(StatementRow row, Frame frame) {

@@ -79,8 +79,11 @@ public class PricePages {
         return desk.answer(
                 () -> {
                     var currency = businesses.current().currency();
-                    List<String> known = choices(frames.of(Tab.SHOP)).stream().map(Choice::value).toList();
-                    String[] item = typed.oneOf("item", java.util.Set.copyOf(known)).split(":", 2);
+                    List<String> known = choices(frames.of(Tab.SHOP)).stream()
+                            .map(Choice::value)
+                            .toList();
+                    String[] item =
+                            typed.oneOf("item", java.util.Set.copyOf(known)).split(":", 2);
                     var price = typed.money("price", currency);
                     var cost = typed.line("cost", 20) == null ? null : typed.money("cost", currency);
                     var from = typed.day("from");
@@ -93,8 +96,7 @@ public class PricePages {
 
     private TemplateInstance page(Said form) {
         Frame frame = frames.of(Tab.SHOP);
-        Map<String, String> names =
-                choices(frame).stream().collect(Collectors.toMap(Choice::value, Choice::words));
+        Map<String, String> names = choices(frame).stream().collect(Collectors.toMap(Choice::value, Choice::words));
         List<Row> rows = prices.book().entries().stream()
                 .sorted(Comparator.comparing(PriceEntry::kind)
                         .thenComparing(PriceEntry::code)
@@ -111,11 +113,10 @@ public class PricePages {
     private List<Choice> choices(Frame frame) {
         boolean french = frame.locale().getLanguage().equals("fr");
         var choices = new java.util.ArrayList<Choice>();
-        choices.add(new Choice(
-                "labour:" + PriceBook.HOUR, french ? "Une heure de travail" : "An hour of labour"));
+        choices.add(new Choice("labour:" + PriceBook.HOUR, french ? "Une heure de travail" : "An hour of labour"));
         choices.add(new Choice("travel:" + PriceBook.VISIT, french ? "Un déplacement" : "A trip"));
-        Function<KnownPart, Choice> part = one ->
-                new Choice("part:" + one.code(), one.name().in(frame.locale()) + " (" + one.code() + ")");
+        Function<KnownPart, Choice> part =
+                one -> new Choice("part:" + one.code(), one.name().in(frame.locale()) + " (" + one.code() + ")");
         parts.all().stream().map(part).forEach(choices::add);
         return choices;
     }

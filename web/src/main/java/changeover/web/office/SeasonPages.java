@@ -35,12 +35,25 @@ public class SeasonPages {
 
     /** The season in one piece. */
     public record View(
-            SeasonChart.Weeks weeks, String from, String until, List<TodayPages.Visit> late, List<TodayPages.Visit> due) {}
+            SeasonChart.Weeks weeks,
+            String from,
+            String until,
+            List<TodayPages.Visit> late,
+            List<TodayPages.Visit> due) {}
 
     /** One technician's day. */
     public record Round(String technician, List<Stop> stops, List<String> load) {}
 
-    public record Stop(UUID visit, UUID homeId, String home, String time, String opens, String phone, int minutes, int tasks, boolean over) {}
+    public record Stop(
+            UUID visit,
+            UUID homeId,
+            String home,
+            String time,
+            String opens,
+            String phone,
+            int minutes,
+            int tasks,
+            boolean over) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
@@ -102,7 +115,8 @@ public class SeasonPages {
         } catch (DateTimeException notADay) {
             throw new NotFoundException();
         }
-        List<Round> rounds = days.of(day).stream().map(plan -> round(plan, frame)).toList();
+        List<Round> rounds =
+                days.of(day).stream().map(plan -> round(plan, frame)).toList();
         return Pages.seasonday(frame, DayWords.of(frame.locale()).withWeekday(day), day, rounds);
     }
 

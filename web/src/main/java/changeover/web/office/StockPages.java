@@ -117,8 +117,8 @@ public class StockPages {
         return desk.answer(
                 () -> {
                     UUID operation = typed.id("operation");
-                    var amount = List.of(new KnownPart.Amount(
-                            typed.text("part", 40), typed.number("quantity", LEAST, MOST)));
+                    var amount = List.of(
+                            new KnownPart.Amount(typed.text("part", 40), typed.number("quantity", LEAST, MOST)));
                     @Nullable UUID from = typed.idOrNone("fromPlace");
                     UUID to = typed.id("toPlace");
                     typed.understood();

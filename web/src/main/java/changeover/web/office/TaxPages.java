@@ -38,7 +38,8 @@ import org.jspecify.annotations.Nullable;
 @RolesAllowed({"owner", "office"})
 public class TaxPages {
 
-    public record Row(String place, String label, String percent, String from, String until, String source, boolean own) {}
+    public record Row(
+            String place, String label, String percent, String from, String until, String source, boolean own) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
@@ -79,8 +80,19 @@ public class TaxPages {
                     String source = typed.text("source", 500);
                     typed.understood();
                     own.add(new OwnTax.Facts(
-                            region, null, null, null, own.all().size() + 1, code, label, category, percent, registration,
-                            from, null, source));
+                            region,
+                            null,
+                            null,
+                            null,
+                            own.all().size() + 1,
+                            code,
+                            label,
+                            category,
+                            percent,
+                            registration,
+                            from,
+                            null,
+                            source));
                     return SaidOnce.at("/" + slug + "/shop/taxes", "kept");
                 },
                 refusals -> page(Said.again(typed, refusals, frames.locale())));

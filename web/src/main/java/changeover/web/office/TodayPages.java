@@ -57,9 +57,18 @@ public class TodayPages {
             @Nullable String technician) {}
 
     /** An offer that waits, or a renewal that is to be offered. */
-    public record Answer(UUID agreementId, UUID homeId, String home, String customer, String price, String until, boolean renewal, String last) {}
+    public record Answer(
+            UUID agreementId,
+            UUID homeId,
+            String home,
+            String customer,
+            String price,
+            String until,
+            boolean renewal,
+            String last) {}
 
-    public record Money(String late, String open, String owed, int lateDocuments, int documents, int drafts, String draftsAmount) {}
+    public record Money(
+            String late, String open, String owed, int lateDocuments, int documents, int drafts, String draftsAmount) {}
 
     public record Letters(int notSent, int toPrint) {}
 
@@ -132,7 +141,9 @@ public class TodayPages {
                         homes.count() == 0,
                         words.withWeekday(day),
                         counts,
-                        due.late(day, 0, SHOWN).stream().map(visit -> visit(visit, frame)).toList(),
+                        due.late(day, 0, SHOWN).stream()
+                                .map(visit -> visit(visit, frame))
+                                .toList(),
                         due.withoutDay(day, 0, SHOWN).stream()
                                 .map(visit -> visit(visit, frame))
                                 .toList(),
@@ -175,7 +186,8 @@ public class TodayPages {
 
     private Money money(Frame frame) {
         OwedBy all = owed.all(frame.today());
-        var drafts = invoices.sums(frame.today(), businesses.current().currency()).get(Standing.READY);
+        var drafts =
+                invoices.sums(frame.today(), businesses.current().currency()).get(Standing.READY);
         return new Money(
                 all.late().format(frame.locale()),
                 all.notDue().format(frame.locale()),

@@ -10,7 +10,8 @@ public interface TodayWords {
     @Message("Today")
     String heading();
 
-    @Message("Nothing is here yet. Add the first home, write a plan, then sell it: the year’s visits come by themselves.")
+    @Message(
+            "Nothing is here yet. Add the first home, write a plan, then sell it: the year’s visits come by themselves.")
     String first();
 
     @Message("Add a home")

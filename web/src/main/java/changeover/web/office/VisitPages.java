@@ -116,7 +116,10 @@ public class VisitPages {
                 Said.filled(Map.of(
                         "day", day.toString(),
                         "starts", row.starts() == null ? "08:00" : row.starts().toString(),
-                        "technician", row.technicianId() == null ? "" : row.technicianId().toString())));
+                        "technician",
+                                row.technicianId() == null
+                                        ? ""
+                                        : row.technicianId().toString())));
     }
 
     @POST
@@ -212,10 +215,14 @@ public class VisitPages {
 
     private View view(VisitLists.Row row, Frame frame) {
         List<VisitTask> tasks = visits.tasksOf(row.id());
-        Map<UUID, String> machines = equipment
-                .all(tasks.stream().flatMap(task -> task.equipmentId().stream()).distinct().toList())
-                .stream()
-                .collect(Collectors.toMap(Equipment::id, Equipment::name));
+        Map<UUID, String> machines =
+                equipment
+                        .all(tasks.stream()
+                                .flatMap(task -> task.equipmentId().stream())
+                                .distinct()
+                                .toList())
+                        .stream()
+                        .collect(Collectors.toMap(Equipment::id, Equipment::name));
         String why = visits.ending(row.id()).flatMap(ending -> ending.why()).orElse("");
         return new View(
                 row.id(),

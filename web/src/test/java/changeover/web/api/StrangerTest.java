@@ -24,8 +24,7 @@ import org.junit.jupiter.api.Test;
 @QuarkusTestResource(PostgresForTests.class)
 class StrangerTest {
 
-    private static final String FILE =
-            """
+    private static final String FILE = """
             home,customer,language,phone,email,street,city,region,postal,country,latitude,longitude,access,unit,kind,make,model,serial,installed,fits,nameplate
             m-27,Solange Vautrin,fr,555-0129,solange@example.com,"27, rue des Aulnes",Sainte-Odette,QC,J0X 0X0,CA,,,,Filtre,filter-slot,,,,,size=16x25x4; thickness=4; direction=right,
             m-27,Solange Vautrin,fr,555-0129,solange@example.com,"27, rue des Aulnes",Sainte-Odette,QC,J0X 0X0,CA,,,,Thermopompe,outdoor-heat-pump,Norrland,NX-36,NX36-1,2021-06-15,drive=inverter,
@@ -54,14 +53,17 @@ class StrangerTest {
                 .statusCode(200)
                 .extract()
                 .path("[0].id");
-        String plan = send(shop.owner(), shop.api("plans"), Map.ofEntries(
-                        Map.entry("code", "two-turns"),
-                        Map.entry("nameEn", "Two turns"),
-                        Map.entry("nameFr", "Deux saisons"),
-                        Map.entry("visits", 2),
-                        Map.entry("price", "249.00"),
-                        Map.entry("onSaleFrom", day.toString()),
-                        Map.entry("tasks", tasks(shop))))
+        String plan = send(
+                        shop.owner(),
+                        shop.api("plans"),
+                        Map.ofEntries(
+                                Map.entry("code", "two-turns"),
+                                Map.entry("nameEn", "Two turns"),
+                                Map.entry("nameFr", "Deux saisons"),
+                                Map.entry("visits", 2),
+                                Map.entry("price", "249.00"),
+                                Map.entry("onSaleFrom", day.toString()),
+                                Map.entry("tasks", tasks(shop))))
                 .statusCode(201)
                 .extract()
                 .path("id");
@@ -72,10 +74,16 @@ class StrangerTest {
                 .statusCode(201)
                 .extract()
                 .path("id");
-        send(shop.owner(), shop.api("agreements/" + agreement + "/acceptance"), Map.of("by", "Solange Vautrin", "channel", "home"))
+        send(
+                        shop.owner(),
+                        shop.api("agreements/" + agreement + "/acceptance"),
+                        Map.of("by", "Solange Vautrin", "channel", "home"))
                 .statusCode(422)
                 .contentType("application/problem+json");
-        send(shop.owner(), shop.api("agreements/" + agreement + "/acceptance"), Map.of("by", "Solange Vautrin", "channel", "counter"))
+        send(
+                        shop.owner(),
+                        shop.api("agreements/" + agreement + "/acceptance"),
+                        Map.of("by", "Solange Vautrin", "channel", "counter"))
                 .statusCode(200)
                 .body("acceptedBy", equalTo("Solange Vautrin"));
 
@@ -101,7 +109,8 @@ class StrangerTest {
                 .asByteArray();
         assertEquals("%PDF", new String(pdf, 0, 4, java.nio.charset.StandardCharsets.US_ASCII));
 
-        var year = as(shop.owner()).get(shop.api("homes/" + home + "/year")).then().statusCode(200);
+        var year =
+                as(shop.owner()).get(shop.api("homes/" + home + "/year")).then().statusCode(200);
         List<List<String>> reasons = year.extract().path("visits.tasks.reason");
         assertFalse(reasons.isEmpty());
         assertFalse(reasons.stream().flatMap(List::stream).anyMatch(String::isBlank));
@@ -115,8 +124,7 @@ class StrangerTest {
                         Map.of("technician", shop.technician().toString(), "day", day.toString(), "starts", "08:30"))
                 .statusCode(200);
         String operation = UUID.randomUUID().toString();
-        String closure =
-                """
+        String closure = """
                 {"others": "done", "minutes": 55, "receivedBy": "Solange Vautrin"}""";
         String first = closed(shop, visit, operation, closure);
         String again = closed(shop, visit, operation, closure);
@@ -150,8 +158,12 @@ class StrangerTest {
 
     /** Every task that needs no ticket, so that this shop's technician may close them. */
     private static List<Map<String, String>> tasks(AShop.Shop shop) {
-        List<Map<String, Object>> all =
-                as(shop.owner()).get(shop.api("tasks")).then().statusCode(200).extract().path("");
+        List<Map<String, Object>> all = as(shop.owner())
+                .get(shop.api("tasks"))
+                .then()
+                .statusCode(200)
+                .extract()
+                .path("");
         return all.stream()
                 .filter(task -> List.of("filter-slot", "outdoor-heat-pump").stream()
                         .anyMatch(kind -> ((List<?>) task.get("kinds")).contains(kind)))

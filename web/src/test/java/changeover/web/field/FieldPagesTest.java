@@ -32,15 +32,15 @@ import org.junit.jupiter.api.Test;
 @QuarkusTestResource(PostgresForTests.class)
 class FieldPagesTest {
 
-    private static final String FILE =
-            """
+    private static final String FILE = """
             home,customer,phone,street,city,region,country,unit,kind,fits
             h,Anselm Birk,555-0131,9 Tannery Row,Port Ambrose,QC,CA,Filter,filter-slot,size=16x25x4; thickness=4
             h,Anselm Birk,555-0131,9 Tannery Row,Port Ambrose,QC,CA,Outdoor unit,outdoor-heat-pump,drive=inverter
             h,Anselm Birk,555-0131,9 Tannery Row,Port Ambrose,QC,CA,Drain,condensate,
             """;
     private static final Pattern TASK = Pattern.compile("/tasks/([0-9a-f-]{36})\"");
-    private static final Pattern ASKED = Pattern.compile(" name=\"(reading\\.[^\"]+)\" inputmode=\"decimal\" autocomplete");
+    private static final Pattern ASKED =
+            Pattern.compile(" name=\"(reading\\.[^\"]+)\" inputmode=\"decimal\" autocomplete");
 
     private final LocalDate day = LocalDate.now(ZoneId.of("America/Toronto"));
 
@@ -58,7 +58,12 @@ class FieldPagesTest {
 
     @Test
     void from_the_stops_to_the_closed_visit_in_french() {
-        walk(shops.open("CA-QC", "fr"), "Les arrêts du jour", "Aucun arrêt dans votre journée", "Garder", "Pas aujourd’hui");
+        walk(
+                shops.open("CA-QC", "fr"),
+                "Les arrêts du jour",
+                "Aucun arrêt dans votre journée",
+                "Garder",
+                "Pas aujourd’hui");
     }
 
     @Test
@@ -76,7 +81,11 @@ class FieldPagesTest {
 
         String stops = page(shop, "field", language + "-stops");
         assertTrue(stops.contains(heading) && stops.contains("9 Tannery Row") && stops.contains("08:30"));
-        as(shop.technician()).queryParam("day", "31/12").get(shop.at("field")).then().statusCode(200);
+        as(shop.technician())
+                .queryParam("day", "31/12")
+                .get(shop.at("field"))
+                .then()
+                .statusCode(200);
         as(shop.owner()).get(shop.at("field")).then().statusCode(200).body(containsString("Mika Tarn"));
 
         String at = "field/visits/" + visit;
@@ -86,10 +95,14 @@ class FieldPagesTest {
                 .statusCode(200)
                 .header("Cache-Control", "no-store")
                 .body(containsString("4417"));
-        post(shop.technician(), shop.at(at + "/arrival"), Map.of("made", UUID.randomUUID().toString()))
+        post(
+                        shop.technician(),
+                        shop.at(at + "/arrival"),
+                        Map.of("made", UUID.randomUUID().toString()))
                 .statusCode(303);
 
-        List<String> tasks = TASK.matcher(card).results().map(one -> one.group(1)).distinct().toList();
+        List<String> tasks =
+                TASK.matcher(card).results().map(one -> one.group(1)).distinct().toList();
         assertTrue(tasks.size() >= 2, card);
         String first = at + "/tasks/" + tasks.getFirst();
         assertTrue(page(shop, first, language + "-task").contains(keep));
@@ -177,9 +190,9 @@ class FieldPagesTest {
                     .statusCode(404);
         }
         send(
-                        shop.owner(),
-                        shop.api("visits/" + visit + "/appointment"),
-                        Map.of("technician", shop.owner().toString(), "day", day.toString(), "starts", "10:30"));
+                shop.owner(),
+                shop.api("visits/" + visit + "/appointment"),
+                Map.of("technician", shop.owner().toString(), "day", day.toString(), "starts", "10:30"));
         for (String path : List.of("/closure", "/codes", "/arrival")) {
             post(other.technician(), other.at("field/visits/" + visit + path), form("reason", "x"))
                     .statusCode(404);
@@ -224,15 +237,28 @@ class FieldPagesTest {
                 .filter(task -> "none".equals(task.get("ticket")) && "technician".equals(task.get("who")))
                 .map(task -> Map.of("task", (String) task.get("code")))
                 .toList();
-        String plan = id(send(shop.owner(), shop.api("plans"), Map.of(
-                        "code", "two", "nameEn", "Two turns", "nameFr", "Deux saisons", "visits", 2,
-                        "price", "249.00", "onSaleFrom", day.toString(), "tasks", tasks))
-                .statusCode(201));
-        String agreement = id(send(
+        String plan = id(send(
                         shop.owner(),
-                        shop.api("agreements"),
-                        Map.of("home", home, "plan", plan, "from", day.toString()))
+                        shop.api("plans"),
+                        Map.of(
+                                "code",
+                                "two",
+                                "nameEn",
+                                "Two turns",
+                                "nameFr",
+                                "Deux saisons",
+                                "visits",
+                                2,
+                                "price",
+                                "249.00",
+                                "onSaleFrom",
+                                day.toString(),
+                                "tasks",
+                                tasks))
                 .statusCode(201));
+        String agreement = id(
+                send(shop.owner(), shop.api("agreements"), Map.of("home", home, "plan", plan, "from", day.toString()))
+                        .statusCode(201));
         send(
                         shop.owner(),
                         shop.api("agreements/" + agreement + "/acceptance"),

@@ -114,7 +114,9 @@ class HomesFilePagesTest {
         as(shop.office()).get(path).then().body(not(containsString("2468")));
         post(shop.office(), path, Map.of("reason", "moving house")).statusCode(404);
         post(shop.owner(), path, Map.of("reason", "")).statusCode(422);
-        post(shop.owner(), path, Map.of("reason", "for the safe")).statusCode(200).body(containsString("2468"));
+        post(shop.owner(), path, Map.of("reason", "for the safe"))
+                .statusCode(200)
+                .body(containsString("2468"));
     }
 
     @Test

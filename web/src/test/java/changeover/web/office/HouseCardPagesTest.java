@@ -110,9 +110,11 @@ class HouseCardPagesTest {
         var lived = homes.machines(shop, "en");
         String path = shop.at("homes/" + lived.home() + "/visits");
         as(shop.office()).get(path + "/new").then().statusCode(200).body(containsString("Somebody called"));
-        var asked = Map.of("kind", "call", "first", "2026-12-01", "last", "2026-11-01", "minutes", "60", "note", "No heat");
+        var asked =
+                Map.of("kind", "call", "first", "2026-12-01", "last", "2026-11-01", "minutes", "60", "note", "No heat");
         post(shop.office(), path, asked).statusCode(422).body(containsString("No heat"));
-        var right = Map.of("kind", "call", "first", "2026-12-01", "last", "2026-12-04", "minutes", "60", "note", "No heat");
+        var right =
+                Map.of("kind", "call", "first", "2026-12-01", "last", "2026-12-04", "minutes", "60", "note", "No heat");
         post(shop.office(), path, right).statusCode(303);
         as(shop.office())
                 .get(shop.at("homes/" + lived.home()))

@@ -92,8 +92,7 @@ class MachinePagesTest {
         var shop = shops.open("CA-ON", "en");
         var lived = homes.machines(shop, "en");
         String machine = shop.at("homes/" + lived.home() + "/machines/" + lived.filter());
-        Equipment filter =
-                shops.in(shop, () -> equipment.get(lived.filter()).orElseThrow());
+        Equipment filter = shops.in(shop, () -> equipment.get(lived.filter()).orElseThrow());
         String code = Catalogue.shipped()
                 .tasksFor(filter.kind(), filter.fits())
                 .getFirst()

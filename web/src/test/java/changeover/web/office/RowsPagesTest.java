@@ -41,26 +41,62 @@ class RowsPagesTest {
         String page = as(shop.office()).get(shop.at("parts")).then().extract().asString();
         String shelf = page.replaceAll("(?s).*name=\"toPlace\".*?option value=\"([0-9a-f-]{36})\".*", "$1");
         var receipt = Map.of(
-                "operation", UUID.randomUUID().toString(), "part", "FIL-1", "quantity", "12", "fromPlace", "", "toPlace", shelf);
+                "operation",
+                UUID.randomUUID().toString(),
+                "part",
+                "FIL-1",
+                "quantity",
+                "12",
+                "fromPlace",
+                "",
+                "toPlace",
+                shelf);
         post(shop.office(), shop.at("parts/movements"), receipt).statusCode(303);
         post(shop.office(), shop.at("parts/movements"), receipt).statusCode(303);
         as(shop.office()).get(shop.at("parts")).then().body(containsString(">12<"));
         post(
                         shop.office(),
                         shop.at("parts/counts"),
-                        Map.of("operation", UUID.randomUUID().toString(), "countPart", "FIL-1", "countPlace", shelf, "counted", "11", "why", ""))
+                        Map.of(
+                                "operation",
+                                UUID.randomUUID().toString(),
+                                "countPart",
+                                "FIL-1",
+                                "countPlace",
+                                shelf,
+                                "counted",
+                                "11",
+                                "why",
+                                ""))
                 .statusCode(422);
     }
 
     @Test
     void the_owner_prices_labour_and_adds_a_tax_with_its_source() {
         var shop = shops.open("CA-ON", "en");
-        post(shop.owner(), shop.at("shop/prices"), Map.of("item", "labour:hour", "price", "112.00", "cost", "", "from", "2026-01-01"))
+        post(
+                        shop.owner(),
+                        shop.at("shop/prices"),
+                        Map.of("item", "labour:hour", "price", "112.00", "cost", "", "from", "2026-01-01"))
                 .statusCode(303);
         as(shop.owner()).get(shop.at("shop/prices")).then().body(containsString("$112.00"));
         var tax = new java.util.HashMap<>(Map.of(
-                "region", "CA-AB", "code", "gst", "labelEn", "GST 5%", "labelFr", "TPS 5 %", "percent", "5", "category", "S",
-                "from", "2026-01-01", "source", ""));
+                "region",
+                "CA-AB",
+                "code",
+                "gst",
+                "labelEn",
+                "GST 5%",
+                "labelFr",
+                "TPS 5 %",
+                "percent",
+                "5",
+                "category",
+                "S",
+                "from",
+                "2026-01-01",
+                "source",
+                ""));
         post(shop.owner(), shop.at("shop/taxes"), tax).statusCode(422).body(containsString("GST 5%"));
         tax.put("source", "Canada Revenue Agency, GST rates, read 2026-01-02");
         post(shop.owner(), shop.at("shop/taxes"), tax).statusCode(303);

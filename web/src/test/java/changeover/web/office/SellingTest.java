@@ -23,8 +23,7 @@ import org.junit.jupiter.api.Test;
 @QuarkusTestResource(PostgresForTests.class)
 class SellingTest {
 
-    private static final String FILE =
-            """
+    private static final String FILE = """
             home,customer,street,city,region,country,unit,kind,fits
             h,Anselm Birk,9 Tannery Row,Port Ambrose,QC,CA,Filter,filter-slot,size=16x25x4; thickness=4
             h,Anselm Birk,9 Tannery Row,Port Ambrose,QC,CA,Drain,condensate,
@@ -75,7 +74,9 @@ class SellingTest {
                 .statusCode(422)
                 .body(containsString("31/12"));
         String agreement = post(
-                        shop.office(), shop.at("homes/" + home + "/offer"), Map.of("plan", plan, "from", day.toString()))
+                        shop.office(),
+                        shop.at("homes/" + home + "/offer"),
+                        Map.of("plan", plan, "from", day.toString()))
                 .statusCode(303)
                 .extract()
                 .header("Location")
@@ -92,7 +93,12 @@ class SellingTest {
                 .statusCode(303)
                 .extract()
                 .header("Location");
-        as(shop.office()).get(next).then().statusCode(200).body(containsString(sold)).body(containsString(stamp));
+        as(shop.office())
+                .get(next)
+                .then()
+                .statusCode(200)
+                .body(containsString(sold))
+                .body(containsString(stamp));
         for (String page : List.of("agreements", "today", "season", "money", "season/" + day)) {
             as(shop.office()).get(shop.at(page)).then().statusCode(200);
         }

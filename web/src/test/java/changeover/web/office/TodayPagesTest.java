@@ -20,11 +20,7 @@ class TodayPagesTest {
     @Test
     void an_empty_shop_is_told_what_comes_first_in_its_language() {
         var english = shops.open("CA-ON", "en");
-        as(english.office())
-                .get(english.at("today"))
-                .then()
-                .statusCode(200)
-                .body(containsString("Add the first home"));
+        as(english.office()).get(english.at("today")).then().statusCode(200).body(containsString("Add the first home"));
         var french = shops.open("CA-QC", "fr");
         as(french.office())
                 .get(french.at("today"))
