@@ -42,7 +42,7 @@ final class SpeedOfPapers {
     private static double aSecond(java.util.function.Supplier<byte[]> paper) {
         long start = System.nanoTime();
         for (int count = 0; count < PAPERS; count++) {
-            paper.get();
+            var _ = paper.get();
         }
         return PAPERS / ((System.nanoTime() - start) / 1e9);
     }

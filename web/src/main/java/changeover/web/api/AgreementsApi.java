@@ -107,7 +107,7 @@ public class AgreementsApi {
             LocalDate day = asked.dayOrNone("day");
             boolean card = asked.yes("paidByCard");
             asked.nothingElse().understood();
-            agreements.find(id).orElseThrow(NotFoundException::new);
+            var _ = agreements.find(id).orElseThrow(NotFoundException::new);
             agreements.accept(id, new Yes(by, day == null ? today.day() : day, SaleChannel.ofCode(channel), card));
             return Once.Answer.done(document(agreements.find(id).orElseThrow()));
         });
@@ -122,7 +122,7 @@ public class AgreementsApi {
             LocalDate day = asked.day("day");
             String why = asked.text("why", 500);
             asked.nothingElse().understood();
-            agreements.find(id).orElseThrow(NotFoundException::new);
+            var _ = agreements.find(id).orElseThrow(NotFoundException::new);
             agreements.end(id, day, why);
             return Once.Answer.done(document(agreements.find(id).orElseThrow()));
         });

@@ -147,7 +147,7 @@ public class HomesApi {
             asked.nothingElse().understood();
             Home home = homes.add(facts);
             if (customer != null) {
-                customers.get(customer).orElseThrow(NotFoundException::new);
+                var _ = customers.get(customer).orElseThrow(NotFoundException::new);
                 parts.beginAll(home.id(), customer, today.day());
             }
             return Once.Answer.made("/api/v1/" + slug + "/homes/" + home.id(), document(home));
@@ -159,7 +159,7 @@ public class HomesApi {
     @Path("{id}/year")
     @Transactional
     public YearDocument year(@PathParam("id") UUID id, @Nullable @QueryParam("from") String from) {
-        homes.get(id).orElseThrow(NotFoundException::new);
+        var _ = homes.get(id).orElseThrow(NotFoundException::new);
         LocalDate day = today.day();
         LocalDate first = from == null ? day.withDayOfMonth(1).minusMonths(1) : day(from);
         LocalDate until = from == null ? first.plusMonths(14) : first.plusMonths(12);

@@ -26,7 +26,7 @@ class InvoiceDocuments {
     InvoiceDocument of(UUID id) {
         InvoiceView view = invoices.view(id).orElse(null);
         if (view == null) {
-            invoices.draft(id).orElseThrow(NotFoundException::new);
+            var _ = invoices.draft(id).orElseThrow(NotFoundException::new);
             return InvoiceDocument.of(invoices.preview(id, today.day()), "draft", null);
         }
         OpenItem item = owed.item(id, today.day()).orElse(null);

@@ -128,7 +128,7 @@ public class PaymentsApi {
             String why = asked.text("why", 500);
             LocalDate day = asked.dayOrNone("day");
             asked.nothingElse().understood();
-            payments.of(id).orElseThrow(NotFoundException::new);
+            var _ = payments.of(id).orElseThrow(NotFoundException::new);
             payments.undo(
                     id,
                     how.equals("bounced") ? Undoing.How.BOUNCED : Undoing.How.MISTAKE,

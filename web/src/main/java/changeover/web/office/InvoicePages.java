@@ -128,7 +128,7 @@ public class InvoicePages {
     public Response issue(@PathParam("slug") String slug, @PathParam("id") UUID id) {
         return desk.answer(
                 () -> {
-                    invoices.draft(id).orElseThrow(NotFoundException::new);
+                    var _ = invoices.draft(id).orElseThrow(NotFoundException::new);
                     UUID issued = invoices.issue(id, today.day()).invoiceId();
                     return SaidOnce.at("/" + slug + "/money/invoices/" + issued, "issued");
                 },
@@ -194,7 +194,7 @@ public class InvoicePages {
         if (view != null) {
             return Pages.invoice(frame, sheet(view, frame), refused, id);
         }
-        invoices.draft(id).orElseThrow(NotFoundException::new);
+        var _ = invoices.draft(id).orElseThrow(NotFoundException::new);
         try {
             return Pages.invoice(frame, sheet(invoices.preview(id, frame.today()), frame), refused, id);
         } catch (changeover.contracts.words.Refused notYet) {

@@ -122,11 +122,11 @@ public class StockPages {
                     @Nullable UUID from = typed.idOrNone("fromPlace");
                     UUID to = typed.id("toPlace");
                     typed.understood();
-                    places.find(to).orElseThrow(jakarta.ws.rs.NotFoundException::new);
+                    var _ = places.find(to).orElseThrow(jakarta.ws.rs.NotFoundException::new);
                     if (from == null) {
                         stock.receive(operation, to, amount, null);
                     } else {
-                        places.find(from).orElseThrow(jakarta.ws.rs.NotFoundException::new);
+                        var _ = places.find(from).orElseThrow(jakarta.ws.rs.NotFoundException::new);
                         stock.move(operation, from, to, amount, null);
                     }
                     return SaidOnce.at("/" + slug + "/parts", "kept");
