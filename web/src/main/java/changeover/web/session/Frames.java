@@ -51,11 +51,19 @@ public class Frames {
 
     /** The frame of a page for somebody who works here; the tab it stands under, or none. */
     public Frame of(@Nullable Tab open) {
+        return of(open, locale());
+    }
+
+    /** The frame of a page for a customer, in the customer's language. */
+    public Frame forCustomer(Locale locale) {
+        return of(null, locale);
+    }
+
+    private Frame of(@Nullable Tab open, Locale locale) {
         Business business = businesses.current();
         BusinessProfile.Facts profile = businesses.profile().facts();
         Optional<Membership> member = people.of(current.person());
         LocalDate day = today.day();
-        Locale locale = Mishaps.locale(request);
         return new Frame(
                 business.name(),
                 profile.tagline() == null ? "" : profile.tagline(),

@@ -44,8 +44,13 @@ public final class YearBand {
 
     /** Both drawings, for the desk and for narrow places; the style sheet shows one. */
     public static String svg(HomeYear year, Locale locale) {
-        return new YearBand(year, BandShape.DESK, locale, "band").drawn()
-                + new YearBand(year, BandShape.PHONE, locale, "band-n").drawn();
+        return svg(year, locale, "band");
+    }
+
+    /** As {@link #svg(HomeYear, Locale)}, where a page shows many homes: each drawing by a name of its own. */
+    public static String svg(HomeYear year, Locale locale, String id) {
+        return new YearBand(year, BandShape.DESK, locale, id).drawn()
+                + new YearBand(year, BandShape.PHONE, locale, id + "-n").drawn();
     }
 
     private String drawn() {

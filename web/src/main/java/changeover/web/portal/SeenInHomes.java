@@ -1,0 +1,76 @@
+package changeover.web.portal;
+
+import changeover.contracts.catalogue.Catalogue;
+import changeover.contracts.customers.AllEquipment;
+import changeover.contracts.customers.Equipment;
+import changeover.scheduling.closeout.Closures;
+import changeover.scheduling.closeout.Finding;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Collectors;
+
+/**
+ * What was seen in a home and is not put right yet, the worst first, and the reports of its visits. What may hurt
+ * somebody is told to whoever lives there now, however long ago it was seen; the rest only since they came.
+ */
+@ApplicationScoped
+public class SeenInHomes {
+
+    private static final int MOST = 20;
+
+    @Inject
+    EntityManager rows;
+
+    @Inject
+    AllEquipment equipment;
+
+    @Inject
+    Closures closures;
+
+    List<Dwelling.Seen> openIn(UUID home, LocalDate since, Catalogue trade, Locale locale) {
+        List<Finding> open = rows.createQuery("""
+                        from Finding where homeId = :home and clearedOn is null
+                        and (day >= :since or level in ('urgent', 'do_not_use'))
+                        order by case level when 'do_not_use' then 0 when 'urgent' then 1 when 'recommended' then 2
+                        else 3 end, day desc, id
+                        """, Finding.class)
+                .setParameter("home", home)
+                .setParameter("since", since)
+                .setMaxResults(MOST)
+                .getResultList();
+        Map<UUID, String> machines = open.isEmpty()
+                ? Map.of()
+                : equipment.ofHome(home).stream().collect(Collectors.toMap(Equipment::id, Equipment::name));
+        return open.stream()
+                .map(finding -> seen(finding, machines, trade, locale))
+                .toList();
+    }
+
+    List<Dwelling.Report> reportsOf(UUID home, LocalDate since) {
+        return closures.ofHome(home).stream()
+                .filter(closure -> !closure.day().isBefore(since))
+                .map(closure -> new Dwelling.Report(closure.visitId(), closure.day()))
+                .toList();
+    }
+
+    private static Dwelling.Seen seen(Finding finding, Map<UUID, String> machines, Catalogue trade, Locale locale) {
+        String ours = finding.sentenceCode()
+                .flatMap(trade::findSentence)
+                .map(sentence -> sentence.wording().in(locale))
+                .orElse("");
+        String machine =
+                finding.equipmentId().map(id -> machines.getOrDefault(id, "")).orElse("");
+        return new Dwelling.Seen(
+                finding.level(),
+                machine,
+                ours.isEmpty() ? finding.text().orElse("") : ours,
+                ours.isEmpty() ? finding.language().orElse(locale.getLanguage()) : locale.getLanguage(),
+                finding.day());
+    }
+}
