@@ -23,10 +23,13 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /** Puts together what a customer sees of one home: the year they bought, or the calendar year without an agreement. */
@@ -52,11 +55,7 @@ public class Dwellings {
         HomeYear drawn =
                 YearOfTheHome.of(year, begins, day, trade.seasons().climate().seasons(), WHOLE_HOME, locale);
         boolean promised = !year.promises().isEmpty();
-        List<YearOfHome.OwnTask> open = year.household().stream()
-                .filter(task -> task.doneOn() == null)
-                .sorted(Comparator.comparing(YearOfHome.OwnTask::dueOn))
-                .limit(OWN_TASKS)
-                .toList();
+        List<YearOfHome.OwnTask> open = open(year);
         return new Dwelling(
                 home.id(),
                 home.line(),
@@ -76,6 +75,17 @@ public class Dwellings {
                 cautions(open, trade.catalogue(), locale),
                 seen.openIn(home.id(), since, trade.catalogue(), locale),
                 seen.reportsOf(home.id(), since));
+    }
+
+    /** Of a task that comes again only the next time, so that the list is what to do now. */
+    private static List<YearOfHome.OwnTask> open(YearOfHome year) {
+        record OneThing(String task, @Nullable UUID machine) {}
+        Map<OneThing, YearOfHome.OwnTask> next = new LinkedHashMap<>();
+        year.household().stream()
+                .filter(task -> task.doneOn() == null)
+                .sorted(Comparator.comparing(YearOfHome.OwnTask::dueOn))
+                .forEach(task -> next.putIfAbsent(new OneThing(task.taskCode(), task.equipmentId()), task));
+        return next.values().stream().limit(OWN_TASKS).toList();
     }
 
     private LocalDate begins(Home home, LocalDate day) {
