@@ -55,7 +55,8 @@ public interface YoursWords {
     @Message("{first} to {last}")
     String term(String first, String last);
 
-    @Message("Blue: the turn to cooling. Ochre: the turn to heating. Full ring: visit made. Dashed ring: visit planned.")
+    @Message(
+            "Blue: the turn to cooling. Ochre: the turn to heating. Full ring: visit made. Dashed ring: visit planned.")
     String key();
 
     @Message("Nothing is promised for this home this year.")
