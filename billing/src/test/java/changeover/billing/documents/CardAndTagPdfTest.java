@@ -158,7 +158,7 @@ class CardAndTagPdfTest {
                 List.of(new CardSheet.Visit(
                         LocalDate.of(2026, 5, 27), "Mateo Ruiz", "The turn to cooling, six machines.")),
                 "15 October 2026, 8:00",
-                ReportExamples.year(),
+                ReportYears.year(),
                 LINK);
     }
 }

@@ -41,6 +41,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Money coming in: who owes, a payment taken, a statement, a payment that did not hold. */
@@ -105,7 +106,8 @@ public class PaymentPages {
             return Pages.debtors(
                     frame,
                     owed.byCustomer(frame.today()).stream()
-                            .filter(one -> one.customerId() != null)
+                            .flatMap(one -> Stream.ofNullable(one.customerId()))
+                            .flatMap(id -> customers.get(id).stream())
                             .map(one -> debtor(one, frame))
                             .toList());
         }
@@ -224,15 +226,6 @@ public class PaymentPages {
                 customer.name(),
                 standing.open().format(frame.locale()),
                 standing.credit().isZero() ? "" : standing.credit().format(frame.locale()));
-    }
-
-    private static Debtor debtor(OwedBy one, Frame frame) {
-        UUID id = one.customerId();
-        return new Debtor(
-                id == null ? new UUID(0, 0) : id,
-                one.customer() == null ? "" : one.customer(),
-                one.open().format(frame.locale()),
-                one.credit().isZero() ? "" : one.credit().format(frame.locale()));
     }
 
     private static Open open(OpenItem item, Frame frame) {

@@ -109,7 +109,8 @@ public class VisitPages {
     public TemplateInstance visit(@PathParam("id") UUID id) {
         Frame frame = frames.of(Tab.SEASON);
         VisitLists.Row row = found(id);
-        LocalDate day = row.day() != null ? row.day() : later(row.first(), frame.today());
+        LocalDate day =
+                row.day() != null ? row.day() : row.first().isBefore(frame.today()) ? frame.today() : row.first();
         return page(
                 row,
                 frame,
@@ -200,10 +201,6 @@ public class VisitPages {
 
     private VisitLists.Row found(UUID id) {
         return lists.one(id).orElseThrow(NotFoundException::new);
-    }
-
-    private static LocalDate later(LocalDate one, LocalDate other) {
-        return one.isBefore(other) ? other : one;
     }
 
     private TemplateInstance page(VisitLists.Row row, Frame frame, Said form) {

@@ -32,12 +32,6 @@ import org.junit.jupiter.api.Test;
 @QuarkusTestResource(PostgresForTests.class)
 class FieldPagesTest {
 
-    private static final String FILE = """
-            home,customer,phone,street,city,region,country,unit,kind,fits
-            h,Anselm Birk,555-0131,9 Tannery Row,Port Ambrose,QC,CA,Filter,filter-slot,size=16x25x4; thickness=4
-            h,Anselm Birk,555-0131,9 Tannery Row,Port Ambrose,QC,CA,Outdoor unit,outdoor-heat-pump,drive=inverter
-            h,Anselm Birk,555-0131,9 Tannery Row,Port Ambrose,QC,CA,Drain,condensate,
-            """;
     private static final Pattern TASK = Pattern.compile("/tasks/([0-9a-f-]{36})\"");
     private static final Pattern ASKED =
             Pattern.compile(" name=\"(reading\\.[^\"]+)\" inputmode=\"decimal\" autocomplete");
@@ -73,8 +67,8 @@ class FieldPagesTest {
 
     private void walk(AShop.Shop shop, String heading, String empty, String keep, String deferred) {
         as(shop.technician()).get(shop.at("field")).then().statusCode(200).body(containsString(empty));
-        String home = home(shop);
-        String visit = visit(shop, home);
+        String home = PlannedVisit.home(shop);
+        String visit = PlannedVisit.visit(shop, home);
         String language = heading.startsWith("L") ? "fr" : "en";
         UUID homeId = UUID.fromString(home);
         shops.in(shop, () -> codes.add(homeId, "code", "Side door", "4417"));
@@ -179,7 +173,7 @@ class FieldPagesTest {
     void somebody_elses_visit_is_not_found() {
         AShop.Shop shop = shops.open("CA-QC", "en");
         AShop.Shop other = shops.open("CA-QC", "en");
-        String visit = visit(shop, home(shop));
+        String visit = PlannedVisit.visit(shop, PlannedVisit.home(shop));
         for (String page : List.of("", "/closure", "/tasks/" + UUID.randomUUID())) {
             String at = "field/visits/" + visit + page;
             as(other.technician()).get(other.at(at)).then().statusCode(404);
@@ -215,69 +209,5 @@ class FieldPagesTest {
         form.put("made", UUID.randomUUID().toString());
         form.put(field, value);
         return form;
-    }
-
-    private static String home(AShop.Shop shop) {
-        as(shop.owner())
-                .header("Operation-Id", UUID.randomUUID())
-                .contentType("text/csv")
-                .body(FILE)
-                .post(shop.api("imports/homes"))
-                .then()
-                .statusCode(200);
-        return as(shop.owner()).get(shop.api("homes")).then().extract().path("[0].id");
-    }
-
-    private String visit(AShop.Shop shop, String home) {
-        List<Map<String, Object>> all =
-                as(shop.owner()).get(shop.api("tasks")).then().extract().path("");
-        List<Map<String, String>> tasks = all.stream()
-                .filter(task -> List.of("filter-slot", "outdoor-heat-pump", "condensate").stream()
-                        .anyMatch(kind -> ((List<?>) task.get("kinds")).contains(kind)))
-                .filter(task -> "none".equals(task.get("ticket")) && "technician".equals(task.get("who")))
-                .map(task -> Map.of("task", (String) task.get("code")))
-                .toList();
-        String plan = id(send(
-                        shop.owner(),
-                        shop.api("plans"),
-                        Map.of(
-                                "code",
-                                "two",
-                                "nameEn",
-                                "Two turns",
-                                "nameFr",
-                                "Deux saisons",
-                                "visits",
-                                2,
-                                "price",
-                                "249.00",
-                                "onSaleFrom",
-                                day.toString(),
-                                "tasks",
-                                tasks))
-                .statusCode(201));
-        String agreement = id(
-                send(shop.owner(), shop.api("agreements"), Map.of("home", home, "plan", plan, "from", day.toString()))
-                        .statusCode(201));
-        send(
-                        shop.owner(),
-                        shop.api("agreements/" + agreement + "/acceptance"),
-                        Map.of("by", "Anselm Birk", "channel", "counter"))
-                .statusCode(200);
-        List<String> visits = as(shop.owner())
-                .get(shop.api("homes/" + home + "/year"))
-                .then()
-                .extract()
-                .path("visits.id");
-        send(
-                        shop.owner(),
-                        shop.api("visits/" + visits.getFirst() + "/appointment"),
-                        Map.of("technician", shop.technician().toString(), "day", day.toString(), "starts", "08:30"))
-                .statusCode(200);
-        return visits.getFirst();
-    }
-
-    private static String id(io.restassured.response.ValidatableResponse answer) {
-        return answer.extract().path("id");
     }
 }
