@@ -45,6 +45,16 @@ public class Doors {
         return doors(MEMBER + " order by b.name", personId, null);
     }
 
+    /** Whether the person has, or ever had, a place in any other business than this one. */
+    public boolean worksElsewhere(UUID personId, UUID tenant) {
+        return !read(
+                        "select 1 from membership where person_id = ? and tenant_id <> ? limit 1",
+                        row -> row.getInt(1),
+                        personId,
+                        tenant)
+                .isEmpty();
+    }
+
     /** Every business of the installation, for timers. */
     public List<UUID> tenants() {
         return read("select id from business order by id", row -> row.getObject(1, UUID.class));

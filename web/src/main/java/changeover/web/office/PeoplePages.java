@@ -1,6 +1,7 @@
 package changeover.web.office;
 
 import changeover.contracts.tenants.CurrentTenant;
+import changeover.contracts.tenants.Doors;
 import changeover.contracts.tenants.Membership;
 import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Role;
@@ -28,6 +29,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 
@@ -59,6 +61,9 @@ public class PeoplePages {
 
     @Inject
     SignIns signIns;
+
+    @Inject
+    Doors doors;
 
     @Inject
     CurrentTenant current;
@@ -161,6 +166,11 @@ public class PeoplePages {
     @Path("{person}/password")
     public Response password(@PathParam("person") UUID person) {
         Membership member = current.run(current.id(), current.person(), () -> member(person));
+        if (doors.worksElsewhere(person, current.id())) {
+            // One sign-in opens every business of a person: no single owner may change its password.
+            throw Refusal.of("people.password-elsewhere", Map.of("name", member.name()))
+                    .thrown();
+        }
         return shown(member.name(), member.email(), signIns.renew(person));
     }
 

@@ -6,6 +6,9 @@ import static org.hamcrest.CoreMatchers.containsString;
 import static org.hamcrest.CoreMatchers.not;
 
 import changeover.contracts.PostgresForTests;
+import changeover.contracts.tenants.Membership;
+import changeover.contracts.tenants.People;
+import changeover.contracts.tenants.Role;
 import changeover.web.AShop;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
@@ -31,6 +34,9 @@ class ShopPagesTest {
 
     @Inject
     AShop shops;
+
+    @Inject
+    People people;
 
     @Test
     void the_page_speaks_the_language_of_who_reads_it() {
@@ -76,5 +82,18 @@ class ShopPagesTest {
                 .post(shop.at("shop"))
                 .then()
                 .statusCode(400);
+    }
+
+    @Test
+    void an_owner_gives_no_new_password_to_somebody_of_another_business() {
+        var shop = shops.open("CA-ON", "en");
+        var other = shops.open("CA-ON", "en");
+        shops.in(
+                shop,
+                () -> people.add(
+                        Membership.begin(other.technician(), "Mika Tarn", "both@example.com", "en", Role.TECHNICIAN)));
+        post(shop.owner(), shop.at("shop/people/" + other.technician() + "/password"), Map.of())
+                .statusCode(422)
+                .body(containsString("another business"));
     }
 }
