@@ -95,8 +95,8 @@ class HouseTest {
     void every_package_says_what_is_in_it() throws IOException {
         assertEquals(
                 List.of(),
-                sources(path ->
-                        path.toString().contains("/main/") && !Files.exists(path.resolveSibling("package-info.java"))));
+                sources(path -> path.toString().contains("/src/main/")
+                        && !Files.exists(path.resolveSibling("package-info.java"))));
     }
 
     private static long lines(Path path) {
