@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** An offer goes to whoever signs, with its paper: written in the transaction that makes the offer, sent after it. */
@@ -48,24 +49,29 @@ public class OfferMail {
         String phone = businesses.profile().facts().phone();
         List<NewMessage> messages = new ArrayList<>();
         List<Wanted> papers = new ArrayList<>();
-        for (UUID id : agreementIds) {
-            agreements.find(id).ifPresent(offer -> {
-                Wanted paper = Wanted.of(PaperKind.OFFER, id);
-                papers.add(paper);
-                Recipient signer = recipients.of(List.of(offer.signerId())).get(offer.signerId());
-                if (signer != null) {
-                    messages.add(message(offer, signer.in(offer.language()), paper, business, phone));
-                }
-            });
+        List<Agreement> offers = agreements.all(agreementIds);
+        Map<UUID, Recipient> signers =
+                recipients.of(offers.stream().map(Agreement::signerId).toList());
+        Map<UUID, String> lines = homes
+                .all(offers.stream().map(Agreement::homeId).toList())
+                .stream()
+                .collect(Collectors.toMap(Home::id, Home::line));
+        for (Agreement offer : offers) {
+            Wanted paper = Wanted.of(PaperKind.OFFER, offer.id());
+            papers.add(paper);
+            Recipient signer = signers.get(offer.signerId());
+            if (signer != null) {
+                String home = lines.getOrDefault(offer.homeId(), "");
+                messages.add(message(offer, home, signer.in(offer.language()), paper, business, phone));
+            }
         }
         documents.order(papers);
         outbox.write(messages);
     }
 
     private NewMessage message(
-            Agreement offer, Recipient signer, Wanted paper, String business, @Nullable String phone) {
+            Agreement offer, String home, Recipient signer, Wanted paper, String business, @Nullable String phone) {
         Locale locale = Locales.of(offer.language());
-        String home = homes.get(offer.homeId()).map(Home::line).orElse("");
         LetterText text = LetterText.of(
                 offer.language(),
                 "offer",

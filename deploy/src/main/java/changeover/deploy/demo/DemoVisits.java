@@ -22,8 +22,13 @@ public class DemoVisits {
     private static final List<LocalTime> HOURS =
             List.of(LocalTime.of(8, 0), LocalTime.of(10, 45), LocalTime.of(13, 30));
 
-    /** One visit in so many is left behind, so that something is late. */
-    private static final int LEFT_BEHIND = 29;
+    /** One visit in so many is left for the days around today. */
+    private static final int LEFT_BEHIND = 6;
+
+    /** So many of those still have no day. */
+    private static final int WITHOUT_DAY = 3;
+
+    private static final int RECENT_DAYS = 45;
 
     private static final int WEEKS_AHEAD = 3;
 
@@ -48,7 +53,7 @@ public class DemoVisits {
             return;
         }
         List<DemoShop.Hand> crew = crew(hands);
-        List<VisitLists.Row> open = current.run(tenant, hands.get(1).person(), () -> waiting(day));
+        List<VisitLists.Row> open = current.run(tenant, hands.get(1).person(), () -> waiting(day, today));
         int places = crew.size() * HOURS.size();
         for (int i = 0; i < Math.min(open.size(), places); i++) {
             VisitLists.Row visit = open.get(i);
@@ -64,24 +69,35 @@ public class DemoVisits {
         }
     }
 
-    /** The coming weeks: half of what may be made has its day in pencil. */
+    /**
+     * Today and the coming days: each technician has stops, the late ones first; a few that are late still have no day,
+     * so that somebody must be told.
+     */
     void planAhead(UUID tenant, List<DemoShop.Hand> hands, LocalDate today) {
         List<DemoShop.Hand> crew = crew(hands);
-        int given = 0;
-        for (LocalDate day = today; day.isBefore(today.plusWeeks(WEEKS_AHEAD)); day = day.plusDays(1)) {
-            if (isOff(day)) {
-                continue;
-            }
-            LocalDate on = day;
-            List<VisitLists.Row> open = current.run(tenant, hands.get(1).person(), () -> waiting(on));
-            for (int i = 0; i < Math.min(open.size(), 4); i++) {
-                VisitLists.Row visit = open.get(i);
-                DemoShop.Hand hand = crew.get(given++ % crew.size());
-                LocalTime starts = HOURS.get(i % HOURS.size());
+        UUID office = hands.get(1).person();
+        List<VisitLists.Row> open =
                 current.run(
                         tenant,
-                        hands.get(1).person(),
-                        () -> give(visit.id(), able(visits.tasksOf(visit.id()), hand, crew), on, starts));
+                        office,
+                        () -> lists
+                                .between(Window.ofDays(today.minusYears(1), today.plusWeeks(WEEKS_AHEAD)), null, 0, 500)
+                                .stream()
+                                .filter(row -> row.how() == null && row.day() == null)
+                                .toList());
+        LocalDate day = today;
+        int hour = 0;
+        for (VisitLists.Row visit : open.subList(Math.min(WITHOUT_DAY, open.size()), open.size())) {
+            while (isOff(day)) {
+                day = day.plusDays(1);
+            }
+            LocalDate on = day;
+            DemoShop.Hand hand = crew.get(hour % crew.size());
+            LocalTime starts = HOURS.get(hour / crew.size() % HOURS.size());
+            current.run(
+                    tenant, office, () -> give(visit.id(), able(visits.tasksOf(visit.id()), hand, crew), on, starts));
+            if (++hour % (crew.size() * 2) == 0) {
+                day = day.plusDays(1);
             }
         }
     }
@@ -91,10 +107,8 @@ public class DemoVisits {
     }
 
     private boolean give(UUID visit, DemoShop.Hand hand, LocalDate day, LocalTime starts) {
-        boolean taken = !lists.between(Window.ofDays(day, day), hand.person(), 0, 50).stream()
-                .filter(row -> isNear(row.starts(), starts))
-                .toList()
-                .isEmpty();
+        boolean taken = lists.between(Window.ofDays(day, day), hand.person(), 0, 50).stream()
+                .anyMatch(row -> isNear(row.starts(), starts));
         if (taken) {
             return false;
         }
@@ -102,10 +116,12 @@ public class DemoVisits {
         return true;
     }
 
-    private List<VisitLists.Row> waiting(LocalDate day) {
+    /** What may be made on the day; of the season that has just ended some are left for the days around today. */
+    private List<VisitLists.Row> waiting(LocalDate day, LocalDate today) {
         return lists.between(Window.ofDays(day, day), null, 0, 200).stream()
                 .filter(row -> row.how() == null && row.day() == null)
-                .filter(row -> Math.floorMod(row.id().hashCode(), LEFT_BEHIND) != 0)
+                .filter(row -> row.last().isBefore(today.minusDays(RECENT_DAYS))
+                        || Math.floorMod(row.id().hashCode(), LEFT_BEHIND) != 0)
                 .toList();
     }
 

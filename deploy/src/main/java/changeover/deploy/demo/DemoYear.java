@@ -2,6 +2,7 @@ package changeover.deploy.demo;
 
 import changeover.billing.documents.DocumentsToMake;
 import changeover.billing.invoices.Invoices;
+import changeover.billing.notices.OfferMail;
 import changeover.billing.payments.InvoiceFilter;
 import changeover.billing.payments.InvoiceLists;
 import changeover.billing.payments.InvoiceRow;
@@ -13,6 +14,8 @@ import changeover.contracts.Examples;
 import changeover.contracts.agreements.Agreement;
 import changeover.contracts.agreements.Agreements;
 import changeover.contracts.agreements.Offers;
+import changeover.contracts.agreements.RenewalRow;
+import changeover.contracts.agreements.Renewals;
 import changeover.contracts.agreements.SaleChannel;
 import changeover.contracts.agreements.Yes;
 import changeover.contracts.plans.Plan;
@@ -37,6 +40,7 @@ public class DemoYear {
     private static final int PAID_OF_HUNDRED = 88;
 
     private static final int DAYS_TO_PAY = 18;
+    private static final int OFFERED_OF_TEN = 8;
 
     @Inject
     SettableClock clock;
@@ -58,6 +62,12 @@ public class DemoYear {
 
     @Inject
     Agreements agreements;
+
+    @Inject
+    Renewals renewals;
+
+    @Inject
+    OfferMail mail;
 
     @Inject
     Invoices invoices;
@@ -85,6 +95,7 @@ public class DemoYear {
             if (now.getDayOfMonth() % 5 == 0 || now.equals(today.minusDays(2))) {
                 current.run(tenant, office, () -> issue(now));
                 current.run(tenant, office, () -> take(now));
+                current.run(tenant, office, () -> renew(now));
             }
         }
         visits.planAhead(tenant, hands, today);
@@ -114,6 +125,16 @@ public class DemoYear {
         Plan plan = plans.find(sale.plan()).orElseThrow();
         Agreement offer = agreements.offer(offers.forHome(sale.home(), plan.id(), day, day));
         agreements.accept(offer.id(), new Yes(sale.by(), day, SaleChannel.COUNTER, false));
+    }
+
+    /** Most renewals go out in time; of those that are due now a few still wait for somebody to offer them. */
+    private void renew(LocalDate day) {
+        List<UUID> due = renewals.list(day).stream()
+                .filter(row -> row.standing() == RenewalRow.Standing.DUE)
+                .map(RenewalRow::agreementId)
+                .filter(id -> Math.floorMod(id.hashCode(), 10) < OFFERED_OF_TEN)
+                .toList();
+        mail.write(renewals.offerAll(due, day));
     }
 
     private void issue(LocalDate day) {

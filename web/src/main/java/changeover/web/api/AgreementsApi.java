@@ -1,5 +1,6 @@
 package changeover.web.api;
 
+import changeover.billing.notices.OfferMail;
 import changeover.contracts.agreements.Acceptance;
 import changeover.contracts.agreements.Agreement;
 import changeover.contracts.agreements.Agreements;
@@ -57,6 +58,9 @@ public class AgreementsApi {
     Offers offers;
 
     @Inject
+    OfferMail mail;
+
+    @Inject
     Today today;
 
     @Inject
@@ -92,6 +96,7 @@ public class AgreementsApi {
             LocalDate from = asked.day("from");
             asked.nothingElse().understood();
             Agreement agreement = agreements.offer(offers.forHome(home, plan, from, today.day()));
+            mail.write(List.of(agreement.id()));
             return Once.Answer.made("/api/v1/" + slug + "/agreements/" + agreement.id(), document(agreement));
         });
     }

@@ -1,6 +1,7 @@
 package changeover.web.api;
 
 import changeover.contracts.money.Money;
+import changeover.contracts.words.Checks;
 import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Refused;
 import com.fasterxml.jackson.core.JacksonException;
@@ -70,7 +71,7 @@ public final class Asked {
             return null;
         }
         String text = value.textValue().strip();
-        if (text.codePoints().anyMatch(c -> c < ' ' && c != '\n' && c != '\r' && c != '\t' || c == 0x7f)) {
+        if (text.codePoints().anyMatch(Checks::unprintable)) {
             refuse("typed.control", member);
             return null;
         }

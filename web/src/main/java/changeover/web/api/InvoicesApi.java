@@ -11,6 +11,7 @@ import changeover.billing.payments.InvoiceLists;
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.tenants.Today;
 import changeover.web.session.Once;
+import changeover.web.session.PaperAnswer;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
@@ -131,9 +132,7 @@ public class InvoicesApi {
                 current.id(), current.person(), () -> invoices.view(id).orElseThrow(NotFoundException::new));
         PaperKind kind = view.kind() == DocumentKind.CREDIT ? PaperKind.CREDIT : PaperKind.INVOICE;
         Document paper = papers.newest(current.id(), kind, id).orElseThrow(NotFoundException::new);
-        return Response.ok(paper.bytes(), "application/pdf")
-                .header("Content-Disposition", "inline; filename=\"" + paper.fileName() + "\"")
-                .build();
+        return PaperAnswer.of(paper);
     }
 
     private static InvoiceRow row(changeover.billing.payments.InvoiceRow row) {

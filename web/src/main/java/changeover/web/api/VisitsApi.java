@@ -10,6 +10,7 @@ import changeover.scheduling.visits.VisitLists;
 import changeover.scheduling.visits.VisitTask;
 import changeover.scheduling.visits.Visits;
 import changeover.web.session.Once;
+import changeover.web.session.PaperAnswer;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.quarkus.security.identity.SecurityIdentity;
 import jakarta.annotation.security.RolesAllowed;
@@ -143,9 +144,7 @@ public class VisitsApi {
     public Response report(@PathParam("id") UUID id) {
         current.run(current.id(), current.person(), () -> seen(id));
         var paper = papers.newest(current.id(), PaperKind.REPORT, id).orElseThrow(NotFoundException::new);
-        return Response.ok(paper.bytes(), "application/pdf")
-                .header("Content-Disposition", "inline; filename=\"" + paper.fileName() + "\"")
-                .build();
+        return PaperAnswer.of(paper);
     }
 
     private VisitLists.Row seen(UUID id) {

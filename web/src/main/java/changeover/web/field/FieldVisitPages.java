@@ -2,6 +2,7 @@ package changeover.web.field;
 
 import changeover.contracts.customers.AccessCodes;
 import changeover.contracts.tenants.CurrentTenant;
+import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Refusal;
 import changeover.scheduling.closeout.CloseOut;
 import changeover.scheduling.closeout.Operation;
@@ -46,6 +47,9 @@ public class FieldVisitPages {
     Frames frames;
 
     @Inject
+    Today today;
+
+    @Inject
     Desk desk;
 
     @Inject
@@ -77,25 +81,17 @@ public class FieldVisitPages {
     @Path("codes")
     public Response codes(@PathParam("id") UUID id, MultivaluedMap<String, String> fields) {
         var typed = new Typed(fields);
-        String[] page = new String[1];
-        Response answer = desk.answer(
+        return desk.show(
                 () -> {
                     VisitLists.Row row = visits.found(id);
                     String reason = typed.text("reason", 200);
-                    if (row.how() != null || !frames.of(null).today().equals(row.day())) {
+                    if (row.how() != null || !today.day().equals(row.day())) {
                         typed.refuse(Refusal.of("field.codes-day"));
                     }
                     typed.understood();
-                    page[0] = page(row, codes.read(row.homeId(), reason), Said.blank())
-                            .render();
-                    return "";
+                    return page(row, codes.read(row.homeId(), reason), Said.blank());
                 },
                 refusals -> page(visits.found(id), List.of(), Said.again(typed, refusals, frames.locale())));
-        return answer.getStatus() == 422
-                ? answer
-                : Response.ok(page[0], "text/html;charset=UTF-8")
-                        .header("Cache-Control", "no-store")
-                        .build();
     }
 
     /** The technician has come; the first task is next. */

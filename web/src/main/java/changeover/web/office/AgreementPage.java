@@ -13,9 +13,11 @@ import changeover.contracts.agreements.Yes;
 import changeover.contracts.customers.Customers;
 import changeover.contracts.customers.Homes;
 import changeover.contracts.tenants.CurrentTenant;
+import changeover.contracts.tenants.Today;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
+import changeover.web.session.PaperAnswer;
 import changeover.web.session.Said;
 import changeover.web.session.SaidOnce;
 import changeover.web.session.Tab;
@@ -93,6 +95,9 @@ public class AgreementPage {
     Frames frames;
 
     @Inject
+    Today today;
+
+    @Inject
     Desk desk;
 
     @Inject
@@ -157,8 +162,7 @@ public class AgreementPage {
         return desk.answer(
                 () -> {
                     found(id);
-                    UUID offer = renewals.offer(id, frames.of(Tab.AGREEMENTS).today())
-                            .id();
+                    UUID offer = renewals.offer(id, today.day()).id();
                     mail.write(List.of(offer));
                     return SaidOnce.at("/" + slug + "/agreements/" + offer, "offered");
                 },
@@ -206,9 +210,7 @@ public class AgreementPage {
     public Response pdf(@PathParam("id") UUID id) {
         current.run(current.id(), current.person(), () -> found(id));
         var paper = papers.newest(current.id(), PaperKind.OFFER, id).orElseThrow(NotFoundException::new);
-        return Response.ok(paper.bytes(), "application/pdf")
-                .header("Content-Disposition", "inline; filename=\"" + paper.fileName() + "\"")
-                .build();
+        return PaperAnswer.of(paper);
     }
 
     private Agreement found(UUID id) {

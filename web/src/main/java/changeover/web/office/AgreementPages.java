@@ -1,10 +1,12 @@
 package changeover.web.office;
 
+import changeover.billing.notices.OfferMail;
 import changeover.contracts.agreements.AgreementLists;
 import changeover.contracts.agreements.AgreementRow;
 import changeover.contracts.agreements.AgreementState;
 import changeover.contracts.agreements.RenewalRow;
 import changeover.contracts.agreements.Renewals;
+import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Refusals;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
@@ -23,6 +25,7 @@ import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
 
@@ -66,6 +69,9 @@ public class AgreementPages {
     Frames frames;
 
     @Inject
+    Today today;
+
+    @Inject
     Desk desk;
 
     @Inject
@@ -73,6 +79,9 @@ public class AgreementPages {
 
     @Inject
     Renewals renewals;
+
+    @Inject
+    OfferMail mail;
 
     @GET
     @Transactional
@@ -86,13 +95,12 @@ public class AgreementPages {
     public Response offerAll(@PathParam("slug") String slug) {
         return desk.answer(
                 () -> {
-                    var today = frames.of(Tab.AGREEMENTS).today();
-                    renewals.offerAll(
-                            renewals.list(today).stream()
-                                    .filter(row -> row.standing() != RenewalRow.Standing.OFFERED)
-                                    .map(RenewalRow::agreementId)
-                                    .toList(),
-                            today);
+                    LocalDate now = today.day();
+                    List<UUID> due = renewals.list(now).stream()
+                            .filter(row -> row.standing() != RenewalRow.Standing.OFFERED)
+                            .map(RenewalRow::agreementId)
+                            .toList();
+                    mail.write(renewals.offerAll(due, now));
                     return SaidOnce.at("/" + slug + "/agreements", "offered");
                 },
                 refusals -> page(refusals.stream()

@@ -55,9 +55,6 @@ public interface AgreementWords {
     @Message("{price} a year")
     String a_year(String price);
 
-    @Message("{from} to {until}")
-    String from_to(String from, String until);
-
     @Message("Offer a plan")
     String offer_plan();
 

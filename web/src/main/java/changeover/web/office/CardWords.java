@@ -94,9 +94,6 @@ public interface CardWords {
     @Message("alarm")
     String alarm();
 
-    @Message("None kept.")
-    String keys_none();
-
     @Message("Why you need them")
     String why_show();
 
@@ -142,9 +139,6 @@ public interface CardWords {
     @Message("Building")
     String building();
 
-    @Message("Open finding")
-    String open_finding();
-
     @Message("Seen {day}.")
     String found(String day);
 
@@ -178,21 +172,6 @@ public interface CardWords {
     @Message("Common to the building")
     String common();
 
-    @Message("left")
-    String air_left();
-
-    @Message("right")
-    String air_right();
-
-    @Message("up")
-    String air_up();
-
-    @Message("down")
-    String air_down();
-
-    @Message("Air flows")
-    String air_flows();
-
     @Message("All its facts")
     String all_facts();
 
@@ -219,9 +198,6 @@ public interface CardWords {
 
     @Message("closed")
     String closed();
-
-    @Message("pencilled")
-    String pencilled();
 
     @Message("What was changed here")
     String changes();

@@ -62,20 +62,12 @@ public class CustomerLinkPages {
     /** The whole address, in the answer to the post itself and nowhere else again. */
     @POST
     public Response make(@PathParam("slug") String slug, @PathParam("customer") UUID id, @Context UriInfo address) {
-        String[] shown = new String[1];
-        Response answer = desk.answer(
+        return desk.show(
                 () -> {
                     Customer customer = known(id);
-                    String whole = address.getBaseUri() + slug + "/yours/" + links.make(id);
-                    shown[0] = page(customer, whole).render();
-                    return "";
+                    return page(customer, address.getBaseUri() + slug + "/yours/" + links.make(id));
                 },
                 refusals -> page(known(id), ""));
-        return answer.getStatus() == 422
-                ? answer
-                : Response.ok(shown[0], "text/html;charset=UTF-8")
-                        .header("Cache-Control", "no-store")
-                        .build();
     }
 
     @POST

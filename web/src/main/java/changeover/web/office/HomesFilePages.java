@@ -101,21 +101,15 @@ public class HomesFilePages {
         byte[] bytes = bytes(file);
         boolean dry = what == null || what.equals("look");
         HomesImport.Bad bad = "good".equals(what) ? HomesImport.Bad.RETURN : HomesImport.Bad.REFUSE;
-        String[] page = new String[1];
-        Response answer = desk.answer(
+        return desk.show(
                 () -> {
                     if (bytes.length == 0) {
                         throw Refusal.of("homesfile.choose").at("file").thrown();
                     }
                     HomesImport.Outcome outcome = imports.bring(bytes, dry, bad);
-                    page[0] = page(result(outcome, dry, bad, frames.locale()), Said.blank())
-                            .render();
-                    return "";
+                    return page(result(outcome, dry, bad, frames.locale()), Said.blank());
                 },
                 refusals -> page(null, Said.again(new Typed(new MultivaluedHashMap<>()), refusals, frames.locale())));
-        return answer.getStatus() == 422
-                ? answer
-                : Response.ok(page[0], "text/html;charset=UTF-8").build();
     }
 
     @GET
@@ -131,15 +125,12 @@ public class HomesFilePages {
     public Response takeWithCodes(MultivaluedMap<String, String> fields) {
         var typed = new Typed(fields);
         String reason = typed.text("reason", 200);
-        byte[][] file = new byte[1][];
-        Response answer = desk.answer(
+        return desk.attempt(
                 () -> {
                     typed.understood();
-                    file[0] = exports.take(reason);
-                    return "";
+                    return csv(exports.take(reason));
                 },
                 refusals -> page(null, Said.again(typed, refusals, frames.locale())));
-        return answer.getStatus() == 422 ? answer : csv(file[0]);
     }
 
     private static Result result(HomesImport.Outcome outcome, boolean dry, HomesImport.Bad bad, Locale locale) {

@@ -108,10 +108,4 @@ public interface HomesWords {
 
     @Message("Keep the home")
     String keep();
-
-    @Message("A customer already known here")
-    String known_customer();
-
-    @Message("a new one, as written below")
-    String new_customer();
 }

@@ -82,21 +82,13 @@ public class HouseCardPages {
     public Response read(@PathParam("home") UUID home, MultivaluedMap<String, String> fields) {
         var typed = new Typed(fields);
         String reason = typed.text("reason", 200);
-        String[] page = new String[1];
-        Response answer = desk.answer(
+        return desk.show(
                 () -> {
                     Home known = homes.get(home).orElseThrow(NotFoundException::new);
                     typed.understood();
-                    page[0] = Pages.codes(frames.of(Tab.HOMES), known, codes.read(home, reason))
-                            .render();
-                    return "";
+                    return Pages.codes(frames.of(Tab.HOMES), known, codes.read(home, reason));
                 },
                 refusals -> page(home, Said.again(typed, refusals, frames.locale())));
-        return answer.getStatus() == 422
-                ? answer
-                : Response.ok(page[0], "text/html;charset=UTF-8")
-                        .header("Cache-Control", "no-store")
-                        .build();
     }
 
     /** The card with the form for its codes; inside a transaction. */

@@ -7,6 +7,7 @@ import changeover.billing.documents.TagSheet;
 import changeover.contracts.customers.AccessCodes;
 import changeover.web.session.Desk;
 import changeover.web.session.Frames;
+import changeover.web.session.PaperAnswer;
 import changeover.web.session.Said;
 import changeover.web.session.Typed;
 import jakarta.annotation.security.RolesAllowed;
@@ -29,8 +30,6 @@ import java.util.UUID;
 @Path("/{slug}/homes")
 @RolesAllowed({"owner", "office"})
 public class HouseCardPapers {
-
-    private static final String PDF = "application/pdf";
 
     @Inject
     HouseCards cards;
@@ -58,7 +57,8 @@ public class HouseCardPapers {
     @Transactional
     public Response card(@PathParam("slug") String slug, @PathParam("home") UUID home) {
         HouseCard card = cards.of(home, frames.locale()).orElseThrow(NotFoundException::new);
-        return pdf(HouseCardPdf.bytes(paper.card(card, List.of(), link(slug, home), frames.locale())), "card");
+        return PaperAnswer.of(
+                HouseCardPdf.bytes(paper.card(card, List.of(), link(slug, home), frames.locale())), "card.pdf");
     }
 
     /** The card with its codes: the reason is kept with who asked. */
@@ -69,16 +69,14 @@ public class HouseCardPapers {
             @PathParam("slug") String slug, @PathParam("home") UUID home, MultivaluedMap<String, String> fields) {
         var typed = new Typed(fields);
         String reason = typed.text("reason", 200);
-        CardSheet[] sheet = new CardSheet[1];
-        Response answer = desk.answer(
+        return desk.attempt(
                 () -> {
                     HouseCard card = cards.of(home, frames.locale()).orElseThrow(NotFoundException::new);
                     typed.understood();
-                    sheet[0] = paper.card(card, codes.read(home, reason), link(slug, home), frames.locale());
-                    return "";
+                    CardSheet sheet = paper.card(card, codes.read(home, reason), link(slug, home), frames.locale());
+                    return PaperAnswer.of(HouseCardPdf.bytes(sheet), "card.pdf");
                 },
                 refusals -> pages.page(home, Said.again(typed, refusals, frames.locale())));
-        return answer.getStatus() == 422 ? answer : pdf(HouseCardPdf.bytes(sheet[0]), "card");
     }
 
     /** Stickers for the machines, ten a page, or one a label. */
@@ -88,17 +86,10 @@ public class HouseCardPapers {
     public Response tags(@PathParam("slug") String slug, @PathParam("home") UUID home, @QueryParam("on") String shape) {
         HouseCard card = cards.of(home, frames.locale()).orElseThrow(NotFoundException::new);
         TagSheet sheet = paper.tags(card, link(slug, home), frames.locale());
-        return pdf("labels".equals(shape) ? TagPdf.labels(sheet) : TagPdf.letter(sheet), "tags");
+        return PaperAnswer.of("labels".equals(shape) ? TagPdf.labels(sheet) : TagPdf.letter(sheet), "tags.pdf");
     }
 
     private String link(String slug, UUID home) {
         return address.getBaseUri().resolve("/" + slug + "/homes/" + home).toString();
-    }
-
-    private static Response pdf(byte[] bytes, String name) {
-        return Response.ok(bytes, PDF)
-                .header("Content-Disposition", "inline; filename=\"" + name + ".pdf\"")
-                .header("Cache-Control", "no-store")
-                .build();
     }
 }

@@ -13,6 +13,7 @@ import changeover.contracts.words.Refused;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
+import changeover.web.session.PaperAnswer;
 import changeover.web.session.SaidOnce;
 import changeover.web.session.Tab;
 import io.quarkus.qute.CheckedTemplate;
@@ -93,9 +94,7 @@ public class InvoicePages {
                 current.id(), current.person(), () -> invoices.view(id).orElseThrow(NotFoundException::new));
         PaperKind kind = view.kind() == DocumentKind.CREDIT ? PaperKind.CREDIT : PaperKind.INVOICE;
         var paper = papers.newest(current.id(), kind, id).orElseThrow(NotFoundException::new);
-        return Response.ok(paper.bytes(), "application/pdf")
-                .header("Content-Disposition", "inline; filename=\"" + paper.fileName() + "\"")
-                .build();
+        return PaperAnswer.of(paper);
     }
 
     private TemplateInstance page(UUID id, String refused) {

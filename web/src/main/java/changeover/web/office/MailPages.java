@@ -7,6 +7,7 @@ import changeover.billing.notices.OutboxMessage;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
+import changeover.web.session.PaperAnswer;
 import changeover.web.session.SaidOnce;
 import changeover.web.session.Tab;
 import io.quarkus.qute.CheckedTemplate;
@@ -66,9 +67,8 @@ public class MailPages {
     @Produces("application/pdf")
     @Transactional
     public Response print() {
-        return Response.ok(letters.batch().orElseThrow(NotFoundException::new).pdf(), "application/pdf")
-                .header("Content-Disposition", "inline; filename=\"letters.pdf\"")
-                .build();
+        return PaperAnswer.of(
+                letters.batch().orElseThrow(NotFoundException::new).pdf(), "letters.pdf");
     }
 
     /** They came out of the printer: each is stamped with the day and the person. */

@@ -88,9 +88,6 @@ public interface MoneyWords {
     @Message("Nothing else is open.")
     String none_open();
 
-    @Message("Paid and credited")
-    String settled();
-
     @Message("due {day}")
     String due(String day);
 
@@ -234,9 +231,6 @@ public interface MoneyWords {
 
     @Message("Undo the payment")
     String undo_verb();
-
-    @Message("{amount}, noted {day}")
-    String noted(String amount, String day);
 
     @Message("Choose who pays")
     String choose();

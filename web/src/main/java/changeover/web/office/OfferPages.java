@@ -9,6 +9,7 @@ import changeover.contracts.agreements.Offers;
 import changeover.contracts.customers.Home;
 import changeover.contracts.customers.Homes;
 import changeover.contracts.plans.Plans;
+import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Refused;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
@@ -65,6 +66,9 @@ public class OfferPages {
     Frames frames;
 
     @Inject
+    Today today;
+
+    @Inject
     Desk desk;
 
     @Inject
@@ -114,7 +118,7 @@ public class OfferPages {
         var typed = new Typed(fields);
         return desk.answer(
                 () -> {
-                    Offer offer = wanted(home, typed, frames.of(Tab.AGREEMENTS).today());
+                    Offer offer = wanted(home, typed, today.day());
                     UUID id = agreements.offer(offer).id();
                     mail.write(List.of(id));
                     return SaidOnce.at("/" + slug + "/agreements/" + id, "offered");

@@ -13,6 +13,7 @@ import changeover.billing.payments.Way;
 import changeover.contracts.customers.Customer;
 import changeover.contracts.customers.Customers;
 import changeover.contracts.tenants.Businesses;
+import changeover.contracts.tenants.Today;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
@@ -78,6 +79,9 @@ public class PaymentPages {
 
     @Inject
     Frames frames;
+
+    @Inject
+    Today today;
 
     @Inject
     Desk desk;
@@ -174,8 +178,7 @@ public class PaymentPages {
     @Path("payments/{id}/undoing")
     @Transactional
     public TemplateInstance undo(@PathParam("id") UUID id) {
-        return undoPage(
-                id, Said.filled(Map.of("day", frames.of(Tab.MONEY).today().toString())));
+        return undoPage(id, Said.filled(Map.of("day", today.day().toString())));
     }
 
     @POST

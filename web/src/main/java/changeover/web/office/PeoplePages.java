@@ -27,11 +27,14 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedHashMap;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Function;
 
 /** Who works here: invited by the owner, with tickets, until a last day. */
 @Path("/{slug}/shop/people")
@@ -78,7 +81,7 @@ public class PeoplePages {
     /** The sign-in is made first, outside the transaction: without a membership it opens no door. */
     @POST
     @Produces(MediaType.TEXT_HTML)
-    public Response invite(@PathParam("slug") String slug, MultivaluedMap<String, String> fields) {
+    public Response invite(MultivaluedMap<String, String> fields) {
         var typed = new Typed(fields);
         String name = typed.text("name", 120);
         String email = typed.text("email", 200);
@@ -87,34 +90,23 @@ public class PeoplePages {
         if (!email.matches("[^@\\s]+@[^@\\s]+\\.[^@\\s]+")) {
             typed.refuse(Refusal.of("people.mail").at("email"));
         }
-        String[] password = new String[1];
-        Response answer = desk.answer(
-                () -> {
-                    typed.understood();
-                    return "";
-                },
-                refusals -> Pages.invite(frames.of(Tab.SHOP), Said.again(typed, refusals, frames.locale())));
-        if (answer.getStatus() == 422) {
-            return answer;
+        Function<List<Refusal>, TemplateInstance> again =
+                refusals -> Pages.invite(frames.of(Tab.SHOP), Said.again(typed, refusals, frames.locale()));
+        if (!typed.refusals().isEmpty()) {
+            return desk.refuse(typed.refusals(), again);
         }
         SignIns.Invited invited = signIns.invite(email, name, language);
-        password[0] = invited.oneTimePassword().orElse("");
-        answer = desk.answer(
+        return desk.show(
                 () -> {
                     people.add(Membership.begin(invited.personId(), name, email, language, Role.of(role)));
-                    return "";
+                    return shown(name, email, invited.oneTimePassword().orElse(""));
                 },
-                refusals -> Pages.invite(frames.of(Tab.SHOP), Said.again(typed, refusals, frames.locale())));
-        return answer.getStatus() == 422 ? answer : shown(name, email, password[0]);
+                again);
     }
 
     /** Shown in the answer to the post itself and never again: the password is kept nowhere. */
-    private Response shown(String name, String email, String password) {
-        String page = current.run(
-                current.id(),
-                current.person(),
-                () -> Pages.invited(frames.of(Tab.SHOP), name, email, password).render());
-        return Response.ok(page).header("Cache-Control", "no-store").build();
+    private TemplateInstance shown(String name, String email, String password) {
+        return Pages.invited(frames.of(Tab.SHOP), name, email, password);
     }
 
     @GET
@@ -166,12 +158,16 @@ public class PeoplePages {
     @Path("{person}/password")
     public Response password(@PathParam("person") UUID person) {
         Membership member = current.run(current.id(), current.person(), () -> member(person));
+        Function<List<Refusal>, TemplateInstance> again = refusals -> Pages.person(
+                frames.of(Tab.SHOP),
+                member,
+                Said.again(new Typed(new MultivaluedHashMap<>()), refusals, frames.locale()));
         if (doors.worksElsewhere(person, current.id())) {
             // One sign-in opens every business of a person: no single owner may change its password.
-            throw Refusal.of("people.password-elsewhere", Map.of("name", member.name()))
-                    .thrown();
+            return desk.refuse(List.of(Refusal.of("people.password-elsewhere", Map.of("name", member.name()))), again);
         }
-        return shown(member.name(), member.email(), signIns.renew(person));
+        String password = signIns.renew(person);
+        return desk.show(() -> shown(member.name(), member.email(), password), again);
     }
 
     private Membership member(UUID person) {

@@ -148,9 +148,6 @@ public interface PlaceWords {
     @Message("After")
     String after();
 
-    @Message("taken away")
-    String removed();
-
     @Message("Who saw the codes")
     String readings();
 

@@ -5,6 +5,7 @@ import changeover.billing.pricing.PriceBook;
 import changeover.billing.pricing.PriceEntry;
 import changeover.billing.pricing.Prices;
 import changeover.contracts.tenants.Businesses;
+import changeover.contracts.tenants.Today;
 import changeover.scheduling.stock.KnownPart;
 import changeover.scheduling.stock.Parts;
 import changeover.web.session.Desk;
@@ -55,6 +56,9 @@ public class PricePages {
     Frames frames;
 
     @Inject
+    Today today;
+
+    @Inject
     Desk desk;
 
     @Inject
@@ -69,7 +73,7 @@ public class PricePages {
     @GET
     @Transactional
     public TemplateInstance list() {
-        return page(Said.filled(Map.of("from", frames.of(Tab.SHOP).today().toString())));
+        return page(Said.filled(Map.of("from", today.day().toString())));
     }
 
     @POST

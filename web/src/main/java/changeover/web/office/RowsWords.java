@@ -28,12 +28,6 @@ public interface RowsWords {
     @Message("What it costs us")
     String cost();
 
-    @Message("An hour of labour")
-    String hour();
-
-    @Message("A trip")
-    String trip();
-
     @Message("Add a price")
     String add_price();
 

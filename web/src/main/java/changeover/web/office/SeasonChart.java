@@ -21,15 +21,15 @@ class SeasonChart {
     private static final int WEEKS_BEFORE = 4;
     private static final int WEEKS = 12;
 
-    /** The drawing, its sentence, and the same figures as a table, in hours. */
-    public record Weeks(String svg, String sentence, int over, long overHours, List<Row> rows) {}
+    /** The drawing, and the same figures as a table, in hours. */
+    public record Weeks(String svg, int over, long overHours, List<Row> rows) {}
 
     public record Row(String monday, String closed, String withDay, String withoutDay, String capacity, boolean over) {}
 
     @Inject
     SeasonLoads loads;
 
-    Weeks of(Frame frame, String title, String fits) {
+    Weeks of(Frame frame, String title) {
         LocalDate first = first(frame.today());
         SeasonLoad load = loads.of(new Window(first, first.plusWeeks(WEEKS)), frame.today());
         List<WeeksChart.Week> weeks = load.weeks().stream()
@@ -40,8 +40,7 @@ class SeasonChart {
         int over = (int) weeks.stream().filter(week -> week.over() > 0).count();
         long hours = Math.round(weeks.stream().mapToInt(WeeksChart.Week::over).sum() / 60.0);
         return new Weeks(
-                WeeksChart.svg(weeks, frame.today(), title, fits, locale),
-                fits,
+                WeeksChart.svg(weeks, frame.today(), title, title, locale),
                 over,
                 hours,
                 weeks.stream().map(week -> row(week, locale)).toList());

@@ -90,7 +90,7 @@ public class SeasonPages {
         return Pages.season(
                 frame,
                 new View(
-                        chart.of(frame, from + " – " + until, from + " – " + until),
+                        chart.of(frame, from + " – " + until),
                         from,
                         until,
                         due.late(today, 0, SHOWN).stream()

@@ -103,12 +103,6 @@ public interface ShopWords {
     @Message("Language")
     String language();
 
-    @Message("Tickets")
-    String tickets();
-
-    @Message("none")
-    String none();
-
     @Message("refrigerant")
     String refrigerant();
 
@@ -117,9 +111,6 @@ public interface ShopWords {
 
     @Message("house wiring")
     String electrical();
-
-    @Message("until {day}")
-    String until(String day);
 
     @Message("last day {day}")
     String last_day(String day);
@@ -166,24 +157,6 @@ public interface ShopWords {
     @Message("Back to the shop")
     String back();
 
-    @Message("What was changed")
-    String audit();
-
-    @Message("Nothing has been changed since it was first written.")
-    String audit_none();
-
-    @Message("When")
-    String when();
-
-    @Message("Who")
-    String who();
-
-    @Message("Before")
-    String before();
-
-    @Message("After")
-    String after();
-
     @Message("Other rows of the shop")
     String rows();
 
@@ -193,12 +166,6 @@ public interface ShopWords {
     @Message("Taxes")
     String taxes();
 
-    @Message("Seasons")
-    String seasons();
-
     @Message("Letters and mail")
     String mail();
-
-    @Message("Kinds, tasks and intervals")
-    String catalogue();
 }

@@ -4,6 +4,7 @@ import changeover.billing.tax.OwnTax;
 import changeover.billing.tax.OwnTaxes;
 import changeover.billing.tax.ShippedTaxes;
 import changeover.billing.tax.TaxRow;
+import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Wording;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
@@ -52,6 +53,9 @@ public class TaxPages {
     Frames frames;
 
     @Inject
+    Today today;
+
+    @Inject
     Desk desk;
 
     @Inject
@@ -60,7 +64,7 @@ public class TaxPages {
     @GET
     @Transactional
     public TemplateInstance list() {
-        return page(Said.filled(Map.of("from", frames.of(Tab.SHOP).today().toString(), "category", "S")));
+        return page(Said.filled(Map.of("from", today.day().toString(), "category", "S")));
     }
 
     @POST

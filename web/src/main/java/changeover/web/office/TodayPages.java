@@ -65,6 +65,7 @@ public class TodayPages {
             String price,
             String until,
             boolean renewal,
+            boolean late,
             String last) {}
 
     public record Money(
@@ -148,7 +149,7 @@ public class TodayPages {
                                 .map(visit -> visit(visit, frame))
                                 .toList(),
                         answers(frame),
-                        season.of(frame, title, title),
+                        season.of(frame, title),
                         from,
                         until,
                         money(frame),
@@ -167,6 +168,7 @@ public class TodayPages {
                         row.price().format(frame.locale()),
                         frame.brief(row.notice().latest()),
                         true,
+                        row.standing() == RenewalRow.Standing.LATE,
                         frame.brief(row.lastDay())));
             }
         }
@@ -178,6 +180,7 @@ public class TodayPages {
                         row.signer(),
                         row.price().format(frame.locale()),
                         frame.brief(row.term().from()),
+                        false,
                         false,
                         ""))
                 .forEach(answers::add);

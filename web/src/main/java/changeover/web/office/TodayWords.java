@@ -53,9 +53,6 @@ public interface TodayWords {
     @Message("last day was {day}")
     String last_was(String day);
 
-    @Message("last day {day}")
-    String last_is(String day);
-
     @Message("{days} days")
     String days(long days);
 
@@ -80,11 +77,14 @@ public interface TodayWords {
     @Message("All offers")
     String all_waiting();
 
-    @Message("offer, {price} a year, stands until {day}")
+    @Message("offer, {price} a year, term from {day}")
     String offer(String price, String day);
 
     @Message("renewal to offer by {day}, term ends {last}")
     String renew_by(String day, String last);
+
+    @Message("should have been offered by {day}, term ends {last}")
+    String renew_late(String day, String last);
 
     @Message("Open the offer")
     String open_offer();
@@ -124,9 +124,6 @@ public interface TodayWords {
 
     @Message("what the crew can carry")
     String capacity();
-
-    @Message("hours")
-    String hours();
 
     @Message("Money owed")
     String money();

@@ -28,9 +28,6 @@ public interface TripWords {
     @Message("no day yet")
     String no_day();
 
-    @Message("Give a day")
-    String give_day();
-
     @Message("late")
     String late();
 

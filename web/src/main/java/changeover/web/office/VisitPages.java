@@ -6,6 +6,7 @@ import changeover.contracts.customers.AllEquipment;
 import changeover.contracts.customers.Equipment;
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.tenants.People;
+import changeover.contracts.tenants.Today;
 import changeover.scheduling.dayplan.Appointments;
 import changeover.scheduling.visits.VisitLists;
 import changeover.scheduling.visits.VisitTask;
@@ -13,6 +14,7 @@ import changeover.scheduling.visits.Visits;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
+import changeover.web.session.PaperAnswer;
 import changeover.web.session.Said;
 import changeover.web.session.SaidOnce;
 import changeover.web.session.Tab;
@@ -79,6 +81,9 @@ public class VisitPages {
 
     @Inject
     Frames frames;
+
+    @Inject
+    Today today;
 
     @Inject
     Desk desk;
@@ -173,11 +178,11 @@ public class VisitPages {
                     String how = typed.oneOf("how", Set.of("cancelled", "no_access", "not_kept"));
                     String why = typed.text("why", 500);
                     typed.understood();
-                    LocalDate today = frames.of(Tab.SEASON).today();
+                    LocalDate now = today.day();
                     switch (how) {
-                        case "cancelled" -> visits.cancel(id, today, why);
-                        case "no_access" -> visits.noAccess(id, today, why);
-                        default -> visits.notKept(id, today, why);
+                        case "cancelled" -> visits.cancel(id, now, why);
+                        case "no_access" -> visits.noAccess(id, now, why);
+                        default -> visits.notKept(id, now, why);
                     }
                     return SaidOnce.at("/" + slug + "/visits/" + id, "kept");
                 },
@@ -194,9 +199,7 @@ public class VisitPages {
     public Response report(@PathParam("id") UUID id) {
         current.run(current.id(), current.person(), () -> found(id));
         var paper = papers.newest(current.id(), PaperKind.REPORT, id).orElseThrow(NotFoundException::new);
-        return Response.ok(paper.bytes(), "application/pdf")
-                .header("Content-Disposition", "inline; filename=\"" + paper.fileName() + "\"")
-                .build();
+        return PaperAnswer.of(paper);
     }
 
     private VisitLists.Row found(UUID id) {

@@ -10,15 +10,6 @@ public interface VisitWords {
     @Message("From your plan")
     String kind_plan();
 
-    @Message("A call")
-    String kind_call();
-
-    @Message("A return")
-    String kind_return();
-
-    @Message("An extra visit")
-    String kind_extra();
-
     @Message("Between")
     String between();
 

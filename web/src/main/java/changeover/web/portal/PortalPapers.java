@@ -11,6 +11,7 @@ import changeover.contracts.tenants.Today;
 import changeover.scheduling.closeout.Closure;
 import changeover.scheduling.closeout.Closures;
 import changeover.web.session.CustomerLinks;
+import changeover.web.session.PaperAnswer;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.CookieParam;
@@ -86,9 +87,6 @@ public class PortalPapers {
 
     private Response paper(PaperKind kind, UUID id) {
         Document paper = papers.newest(current.id(), kind, id).orElseThrow(NotFoundException::new);
-        return Response.ok(paper.bytes(), "application/pdf")
-                .header("Content-Disposition", "inline; filename=\"" + paper.fileName() + "\"")
-                .header("Cache-Control", "private, no-store")
-                .build();
+        return PaperAnswer.of(paper);
     }
 }

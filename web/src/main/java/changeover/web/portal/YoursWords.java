@@ -28,9 +28,6 @@ public interface YoursWords {
     @Message("Your other homes")
     String others();
 
-    @Message("All your homes")
-    String all_homes();
-
     @Message("Next visit")
     String next();
 

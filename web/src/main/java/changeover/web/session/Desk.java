@@ -21,6 +21,8 @@ import java.util.function.Function;
 @ApplicationScoped
 public class Desk {
 
+    private static final String PAGE = "text/html;charset=UTF-8";
+
     @Inject
     CurrentTenant current;
 
@@ -29,17 +31,32 @@ public class Desk {
      * @param again the form once more, made in a transaction of its own; status 422
      */
     public Response answer(Callable<String> deed, Function<List<Refusal>, TemplateInstance> again) {
+        return attempt(() -> goTo(deed.call()), again);
+    }
+
+    /** As {@link #answer}, where the deed's own page is the answer: shown once, kept in no cache. */
+    public Response show(Callable<TemplateInstance> deed, Function<List<Refusal>, TemplateInstance> again) {
+        return attempt(
+                () -> Response.ok(deed.call().render(), PAGE)
+                        .header("Cache-Control", "no-store")
+                        .build(),
+                again);
+    }
+
+    /** As {@link #answer}, for any other answer: a file. */
+    public Response attempt(Callable<Response> deed, Function<List<Refusal>, TemplateInstance> again) {
         try {
-            return goTo(current.run(current.id(), current.person(), deed));
+            return current.run(current.id(), current.person(), deed);
         } catch (RuntimeException failure) {
-            List<Refusal> refusals = refusals(failure).orElseThrow(() -> failure);
-            String page = current.run(
-                    current.id(), current.person(), () -> again.apply(refusals).render());
-            return Response.status(422)
-                    .type("text/html;charset=UTF-8")
-                    .entity(page)
-                    .build();
+            return refuse(refusals(failure).orElseThrow(() -> failure), again);
         }
+    }
+
+    /** The form comes back before anything was tried. */
+    public Response refuse(List<Refusal> refusals, Function<List<Refusal>, TemplateInstance> again) {
+        String page = current.run(
+                current.id(), current.person(), () -> again.apply(refusals).render());
+        return Response.status(422).type(PAGE).entity(page).build();
     }
 
     public static Response goTo(String path) {

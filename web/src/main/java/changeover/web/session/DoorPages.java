@@ -70,9 +70,7 @@ class DoorPages {
     @Path("{slug}/again/{id}")
     @RolesAllowed({"owner", "office", "technician"})
     public TemplateInstance again(@PathParam("slug") String slug, @PathParam("id") UUID id) {
-        KeptForm form = forms.take(id)
-                .filter(kept -> kept.action().startsWith("/" + slug + "/"))
-                .orElseThrow(NotFoundException::new);
+        KeptForm form = forms.take(id, slug).orElseThrow(NotFoundException::new);
         List<KeptForm.Field> shown = form.withoutToken().stream()
                 .filter(field -> !field.value().isBlank() && !field.name().equals("version"))
                 .toList();

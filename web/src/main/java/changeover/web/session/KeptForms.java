@@ -1,5 +1,6 @@
 package changeover.web.session;
 
+import changeover.contracts.tenants.Seal;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.agroal.api.AgroalDataSource;
@@ -21,6 +22,8 @@ class KeptForms {
 
     /** The longest form that is kept, in bytes. */
     private static final int LONGEST = 256 * 1024;
+
+    private static final String PLACE = "kept forms";
 
     @Inject
     @DataSource("lookup")
@@ -56,7 +59,7 @@ class KeptForms {
                 var sweep =
                         connection.prepareStatement("delete from kept_form where kept_at < now() - interval '1 day'")) {
             keep.setObject(1, id);
-            keep.setBytes(2, seal.close(json.writeValueAsBytes(form)));
+            keep.setBytes(2, seal.close(json.writeValueAsBytes(form), PLACE));
             keep.executeUpdate();
             sweep.executeUpdate();
             return id;
@@ -65,16 +68,20 @@ class KeptForms {
         }
     }
 
-    /** Takes a kept form out, once. */
-    Optional<KeptForm> take(UUID id) {
+    /** Takes a kept form out, once; one that was written in another business stays where it is. */
+    Optional<KeptForm> take(UUID id, String slug) {
         try (var connection = lookup.getConnection();
-                var take = connection.prepareStatement("delete from kept_form where id = ? returning sealed")) {
+                var ask = connection.prepareStatement("select sealed from kept_form where id = ?");
+                var take = connection.prepareStatement("delete from kept_form where id = ?")) {
+            ask.setObject(1, id);
             take.setObject(1, id);
-            try (var row = take.executeQuery()) {
+            try (var row = ask.executeQuery()) {
                 if (!row.next()) {
                     return Optional.empty();
                 }
-                return Optional.of(json.readValue(seal.open(row.getBytes(1)), KeptForm.class));
+                KeptForm form = json.readValue(seal.open(row.getBytes(1), PLACE), KeptForm.class);
+                boolean here = form.action().startsWith("/" + slug + "/");
+                return here && take.executeUpdate() == 1 ? Optional.of(form) : Optional.empty();
             }
         } catch (SQLException | IOException cause) {
             throw new IllegalStateException("the kept form could not be read", cause);

@@ -1,6 +1,7 @@
 package changeover.web.session;
 
 import changeover.contracts.money.Money;
+import changeover.contracts.words.Checks;
 import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Refused;
 import jakarta.ws.rs.core.MultivaluedMap;
@@ -46,7 +47,7 @@ public final class Typed {
     /** A text that may be left out; blanks at both ends do not count. */
     public @Nullable String line(String field, int most) {
         String text = raw(field);
-        if (text.chars().anyMatch(c -> c < ' ' && c != '\n' && c != '\r' && c != '\t' || c == 0x7f)) {
+        if (text.codePoints().anyMatch(Checks::unprintable)) {
             refuse("typed.control", field);
             return null;
         }
@@ -137,6 +138,11 @@ public final class Typed {
     /** Adds what a rule says about a field. */
     public void refuse(Refusal refusal) {
         refusals.add(refusal);
+    }
+
+    /** What was said about the fields so far. */
+    public List<Refusal> refusals() {
+        return List.copyOf(refusals);
     }
 
     /** Stops with every sentence that was kept. */
