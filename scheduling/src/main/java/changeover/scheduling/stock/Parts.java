@@ -1,5 +1,6 @@
 package changeover.scheduling.stock;
 
+import changeover.contracts.catalogue.OwnCatalogue;
 import changeover.contracts.catalogue.TradeUnit;
 import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Wording;
@@ -23,6 +24,9 @@ public class Parts {
     @Inject
     EntityManager rows;
 
+    @Inject
+    OwnCatalogue trade;
+
     /** Writes a part, or writes it anew under its code. */
     public KnownPart keep(KnownPart part) {
         if (!part.code().matches("[a-zA-Z0-9][a-zA-Z0-9._/x-]{0,59}")) {
@@ -33,6 +37,11 @@ public class Parts {
         }
         if (TradeUnit.find(part.unit()).isEmpty()) {
             throw refused("part-unit", "unit");
+        }
+        if (part.kind() != null
+                && trade.catalogue().parts().stream()
+                        .noneMatch(kind -> kind.code().equals(part.kind()))) {
+            throw refused("part-kind", "kind");
         }
         rows.createNativeQuery("""
                         insert into part (code, name_en, name_fr, unit, fits_key, size)
@@ -57,6 +66,17 @@ public class Parts {
 
     public Optional<KnownPart> find(String code) {
         return read(ROWS + " and code = :code", Map.of("code", code)).stream().findFirst();
+    }
+
+    /** How often it was written anew: what its form or request was filled on; empty when it is not carried. */
+    public Optional<Integer> edition(String code) {
+        return rows.createNativeQuery(
+                        "select version from part where code = :code and withdrawn_on is null for update",
+                        Integer.class)
+                .setParameter("code", code)
+                .getResultStream()
+                .map(Integer.class::cast)
+                .findFirst();
     }
 
     /** Also when it is carried no more, for what was used before. */
