@@ -72,6 +72,11 @@ public class Businesses {
         return found;
     }
 
+    /** What was rewritten is stored now, so that its edition is the new one. */
+    public void keep() {
+        rows.flush();
+    }
+
     public BusinessProfile profile() {
         return rows.createQuery("from BusinessProfile", BusinessProfile.class).getSingleResult();
     }

@@ -28,6 +28,9 @@ public class Doors {
              where m.person_id = ?
             """;
 
+    private static final String JOINED = " and (m.asked_on is null or m.joined_on is not null)";
+    private static final String ASKED = " and m.asked_on is not null and m.joined_on is null";
+
     @Inject
     @DataSource("lookup")
     AgroalDataSource lookup;
@@ -37,12 +40,18 @@ public class Doors {
 
     /** The door of one business for one person; empty when there is no such business or the person does not belong. */
     public Optional<Door> of(String slug, UUID personId) {
-        return doors(MEMBER + " and b.slug = ?", personId, slug).stream().findFirst();
+        return doors(MEMBER + JOINED + " and b.slug = ?", personId, slug).stream()
+                .findFirst();
     }
 
     /** Every business that the person belongs to, by name. */
     public List<Door> ofPerson(UUID personId) {
-        return doors(MEMBER + " order by b.name", personId, null);
+        return doors(MEMBER + JOINED + " order by b.name", personId, null);
+    }
+
+    /** Every business that waits for the person's yes, by name; none of their doors is open to them yet. */
+    public List<Door> asking(UUID personId) {
+        return doors(MEMBER + ASKED + " order by b.name", personId, null);
     }
 
     /** Whether the person has, or ever had, a place in any other business than this one. */

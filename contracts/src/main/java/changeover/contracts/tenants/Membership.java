@@ -26,15 +26,36 @@ public class Membership extends Owned {
     @Column(name = "until_day")
     private @Nullable LocalDate untilDay;
 
+    @Column(name = "asked_on", updatable = false)
+    private @Nullable LocalDate askedOn;
+
+    @Column(name = "joined_on")
+    private @Nullable LocalDate joinedOn;
+
     @Version
     private int version;
 
+    /** Somebody whose sign-in was made for them: they work here at once. */
     public static Membership begin(UUID personId, String name, String email, String language, Role role) {
         var membership = new Membership();
         membership.personId = personId;
         membership.rewrite(name, email, null, language);
         membership.role = role.code();
         return membership;
+    }
+
+    /** Somebody with a sign-in of their own is asked: they work here once they have said yes. */
+    public static Membership ask(UUID personId, String name, String email, String language, Role role, LocalDate day) {
+        var membership = begin(personId, name, email, language, role);
+        membership.askedOn = day;
+        return membership;
+    }
+
+    /** The person's own yes; a second one changes nothing. */
+    public void join(LocalDate day) {
+        if (isAsked()) {
+            joinedOn = day;
+        }
     }
 
     public void rewrite(String newName, String newEmail, @Nullable String newPhone, String newLanguage) {
@@ -79,6 +100,19 @@ public class Membership extends Owned {
 
     public Optional<LocalDate> untilDay() {
         return Optional.ofNullable(untilDay);
+    }
+
+    /** Whether their yes is still waited for. */
+    public boolean isAsked() {
+        return askedOn != null && joinedOn == null;
+    }
+
+    public Optional<LocalDate> askedOn() {
+        return Optional.ofNullable(askedOn);
+    }
+
+    public Optional<LocalDate> joinedOn() {
+        return Optional.ofNullable(joinedOn);
     }
 
     public int version() {

@@ -27,6 +27,11 @@ public class People {
         return ticket;
     }
 
+    /** What was rewritten is stored now, so that its edition is the new one. */
+    public void keep() {
+        rows.flush();
+    }
+
     public List<Membership> all() {
         return rows.createQuery("from Membership order by name", Membership.class)
                 .getResultList();
@@ -34,7 +39,8 @@ public class People {
 
     public List<Membership> technicians(LocalDate day) {
         return rows.createQuery(
-                        "from Membership where role = 'technician' and (untilDay is null or untilDay >= :day) order by name",
+                        "from Membership where role = 'technician' and (untilDay is null or untilDay >= :day)"
+                                + " and (askedOn is null or joinedOn is not null) order by name",
                         Membership.class)
                 .setParameter("day", day)
                 .getResultList();

@@ -76,6 +76,7 @@ public class DayPlans {
         return people.all().stream()
                 .filter(member -> stops.containsKey(member.personId())
                         || (member.role() == Role.TECHNICIAN
+                                && !member.isAsked()
                                 && member.untilDay()
                                         .map(last -> !day.isAfter(last))
                                         .orElse(true)))

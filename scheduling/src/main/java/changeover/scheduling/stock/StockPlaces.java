@@ -39,7 +39,7 @@ public class StockPlaces {
 
     /** The shelves and the vans in use; a technician without a van gets one now. */
     public List<StockPlace> all() {
-        make("m.role = 'technician' and m.until_day is null", null);
+        make("m.role = 'technician' and m.until_day is null and (m.asked_on is null or m.joined_on is not null)", null);
         return inUse();
     }
 

@@ -10,6 +10,7 @@ import changeover.contracts.words.Refusal;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
+import changeover.web.session.Invitations;
 import changeover.web.session.Said;
 import changeover.web.session.SaidOnce;
 import changeover.web.session.SignIns;
@@ -66,6 +67,9 @@ public class PeoplePages {
     SignIns signIns;
 
     @Inject
+    Invitations invitations;
+
+    @Inject
     Doors doors;
 
     @Inject
@@ -87,7 +91,7 @@ public class PeoplePages {
         String email = typed.text("email", 200);
         String role = typed.oneOf("role", Set.of("owner", "office", "technician"));
         String language = typed.oneOf("language", Set.of("en", "fr"));
-        if (!email.matches("[^@\\s]+@[^@\\s]+\\.[^@\\s]+")) {
+        if (!Invitations.Invitation.isMail(email)) {
             typed.refuse(Refusal.of("people.mail").at("email"));
         }
         Function<List<Refusal>, TemplateInstance> again =
@@ -95,10 +99,11 @@ public class PeoplePages {
         if (!typed.refusals().isEmpty()) {
             return desk.refuse(typed.refusals(), again);
         }
-        SignIns.Invited invited = signIns.invite(email, name, language);
+        var invitation = new Invitations.Invitation(name, email, Role.of(role), language);
+        SignIns.Invited signIn = invitations.signIn(invitation);
         return desk.show(
                 () -> {
-                    people.add(Membership.begin(invited.personId(), name, email, language, Role.of(role)));
+                    var invited = invitations.add(invitation, signIn);
                     return shown(name, email, invited.oneTimePassword().orElse(""));
                 },
                 again);

@@ -41,7 +41,8 @@ import org.jspecify.annotations.Nullable;
 public class ShopPages {
 
     /** One who works here, as a row. */
-    public record Worker(UUID person, String name, String email, String role, List<Ticket> tickets, String lastDay) {}
+    public record Worker(
+            UUID person, String name, String email, String role, List<Ticket> tickets, boolean asked, String lastDay) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
@@ -104,6 +105,7 @@ public class ShopPages {
                 member.email(),
                 member.role().code(),
                 tickets,
+                member.isAsked(),
                 member.untilDay().map(frame::inWords).orElse(""));
     }
 

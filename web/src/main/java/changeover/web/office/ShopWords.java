@@ -151,8 +151,15 @@ public interface ShopWords {
     @Message("This password serves once. It is shown only now, and kept nowhere: read it to them or write it down.")
     String password_lead();
 
-    @Message("They already have a sign-in here, from another business: their own password serves.")
+    @Message(
+            "They have a sign-in of their own already. When they sign in next, they are asked whether they work here; until they say yes, nothing here is open to them.")
     String known_already();
+
+    @Message("{name} was asked")
+    String was_asked(String name);
+
+    @Message("waiting for their yes")
+    String waiting_for_yes();
 
     @Message("Back to the shop")
     String back();

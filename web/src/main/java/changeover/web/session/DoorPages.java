@@ -1,8 +1,11 @@
 package changeover.web.session;
 
+import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.tenants.Door;
 import changeover.contracts.tenants.Doors;
+import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Role;
+import changeover.contracts.tenants.Today;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import io.quarkus.security.Authenticated;
@@ -11,8 +14,10 @@ import io.vertx.ext.web.RoutingContext;
 import jakarta.annotation.security.PermitAll;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
+import jakarta.ws.rs.FormParam;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
@@ -28,7 +33,7 @@ class DoorPages {
 
     @CheckedTemplate(basePath = "session")
     static class Pages {
-        static native TemplateInstance businesses(List<Door> doors, String language);
+        static native TemplateInstance businesses(List<Door> doors, List<Door> asking, String language);
 
         static native TemplateInstance again(
                 String action, List<KeptForm.Field> fields, List<KeptForm.Field> shown, String language);
@@ -48,14 +53,45 @@ class DoorPages {
     SecurityIdentity identity;
 
     @Inject
+    CurrentTenant current;
+
+    @Inject
+    People people;
+
+    @Inject
+    Today today;
+
+    @Inject
     RoutingContext context;
 
     /** One business: straight in. Several: the list of doors. */
     @GET
     @Authenticated
     public Object businesses() {
-        List<Door> mine = doors.ofPerson(UUID.fromString(identity.getPrincipal().getName()));
-        return mine.size() == 1 ? Desk.goTo(firstPage(mine.getFirst())) : Pages.businesses(mine, language());
+        List<Door> mine = doors.ofPerson(me());
+        List<Door> asking = doors.asking(me());
+        return mine.size() == 1 && asking.isEmpty()
+                ? Desk.goTo(firstPage(mine.getFirst()))
+                : Pages.businesses(mine, asking, language());
+    }
+
+    /** The person says yes to a business that asked whether they work there; from now on its door is theirs. */
+    @POST
+    @Authenticated
+    public Response join(@FormParam("business") String slug) {
+        Door door = doors.asking(me()).stream()
+                .filter(one -> one.slug().equals(slug))
+                .findFirst()
+                .orElseThrow(NotFoundException::new);
+        current.run(
+                door.tenantId(),
+                me(),
+                () -> people.of(me()).orElseThrow(NotFoundException::new).join(today.day()));
+        return Desk.goTo(firstPage(door));
+    }
+
+    private UUID me() {
+        return UUID.fromString(identity.getPrincipal().getName());
     }
 
     @GET

@@ -60,7 +60,7 @@ public class Once {
      * @param request path and body, so that one id cannot stand for two requests
      */
     public Response answer(@Nullable String operationId, String request, Callable<Answer> deed) {
-        UUID id = id(operationId);
+        UUID id = named(operationId);
         byte[] digest = digest(request);
         Given given = current.run(current.id(), current.person(), () -> {
             lock(id);
@@ -84,7 +84,8 @@ public class Once {
         return response.build();
     }
 
-    private static UUID id(@Nullable String operationId) {
+    /** The operation's id. Refused when the header is missing or no UUID. */
+    public static UUID named(@Nullable String operationId) {
         try {
             return UUID.fromString(String.valueOf(operationId));
         } catch (IllegalArgumentException notAnId) {
