@@ -10,6 +10,7 @@ import jakarta.persistence.Version;
 import java.time.DateTimeException;
 import java.time.MonthDay;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** A business moves its seasons by its climate; promises name them by their code, which stays. */
@@ -39,6 +40,7 @@ public class OwnSeason extends Owned {
     private int untilDay = 1;
 
     private @Nullable String changeover;
+    private @Nullable String basis;
     private int position;
 
     @Version
@@ -48,6 +50,7 @@ public class OwnSeason extends Owned {
      * What is written of a season; both days are in it.
      *
      * @param changeover heating, cooling, or missing when nothing is changed over in it
+     * @param basis what the days rest on; it may be missing only while they stand as they were shipped
      */
     public record Facts(
             String nameEn,
@@ -56,7 +59,8 @@ public class OwnSeason extends Owned {
             int fromDay,
             int lastMonth,
             int lastDay,
-            @Nullable String changeover) {
+            @Nullable String changeover,
+            @Nullable String basis) {
 
         static Facts of(Season season) {
             Changeover changeover = season.changeover();
@@ -67,7 +71,16 @@ public class OwnSeason extends Owned {
                     season.first().getDayOfMonth(),
                     season.last().getMonthValue(),
                     season.last().getDayOfMonth(),
-                    changeover == null ? null : changeover.code());
+                    changeover == null ? null : changeover.code(),
+                    null);
+        }
+
+        private boolean hasDaysOf(Season season) {
+            Facts shipped = of(season);
+            return fromMonth == shipped.fromMonth
+                    && fromDay == shipped.fromDay
+                    && lastMonth == shipped.lastMonth
+                    && lastDay == shipped.lastDay;
         }
     }
 
@@ -99,6 +112,9 @@ public class OwnSeason extends Owned {
         changeover = facts.changeover() == null
                 ? null
                 : checks.oneOf("changeover", facts.changeover(), List.of("heating", "cooling"));
+        basis = checks.optionalLine("basis", facts.basis());
+        boolean asShipped = Climate.cold().find(code).filter(facts::hasDaysOf).isPresent();
+        checks.refuseIf(basis == null && !asShipped, "basis", "season.basis");
         checks.orRefuse();
     }
 
@@ -119,6 +135,14 @@ public class OwnSeason extends Owned {
                 MonthDay.of(fromMonth, fromDay),
                 MonthDay.of(untilMonth, untilDay),
                 changeover == null ? null : Changeover.ofCode(changeover));
+    }
+
+    public Facts facts() {
+        return new Facts(nameEn, nameFr, fromMonth, fromDay, untilMonth, untilDay, changeover, basis);
+    }
+
+    public Optional<String> basis() {
+        return Optional.ofNullable(basis);
     }
 
     public int version() {

@@ -66,6 +66,10 @@ public class Seasons {
         return found.isPresent();
     }
 
+    public Optional<OwnSeason> find(UUID id) {
+        return Optional.ofNullable(rows.find(OwnSeason.class, id));
+    }
+
     private Optional<OwnSeason> get(UUID id) {
         return Optional.ofNullable(rows.find(OwnSeason.class, id, LockModeType.PESSIMISTIC_WRITE));
     }

@@ -156,7 +156,7 @@ class OwnCatalogueTest {
             assertEquals(Climate.cold(), seasons.climate());
             assertEquals(Climate.cold(), catalogue.seasons().climate());
             OwnSeason cooling = seasons.all().getFirst();
-            var facts = new OwnSeason.Facts("spring", "printemps", 3, 15, 5, 31, "cooling");
+            var facts = new OwnSeason.Facts("spring", "printemps", 3, 15, 5, 31, "cooling", "ten springs of our own");
             seasons.rewrite(cooling.id(), facts, new FilledOn(cooling.version()));
             assertEquals(
                     15,
@@ -167,7 +167,7 @@ class OwnCatalogueTest {
                             .orElseThrow()
                             .first()
                             .getDayOfMonth());
-            assertThrows(Refused.class, () -> seasons.add("x", new OwnSeason.Facts("x", "x", 2, 30, 3, 1, null)));
+            assertThrows(Refused.class, () -> seasons.add("x", new OwnSeason.Facts("x", "x", 2, 30, 3, 1, null, "x")));
             return 0;
         });
     }
