@@ -86,6 +86,13 @@ public class AllEquipment {
                 .getResultList();
     }
 
+    /** The machines with this serial number that stand somewhere today; two makers may use the same one. */
+    public List<Equipment> ofSerial(String serial) {
+        return rows.createQuery("from Equipment where serial = :serial and endedOn is null" + ORDER, Equipment.class)
+                .setParameter("serial", serial)
+                .getResultList();
+    }
+
     /** What stands in the home today, its own only. */
     public List<Equipment> ofHome(UUID homeId) {
         return ofHomes(List.of(homeId));
