@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Days for the visits of a season that have none. Whoever's deadline is nearest chooses first; each takes the first day
@@ -20,9 +19,6 @@ import org.jspecify.annotations.Nullable;
  * a day already is never moved; the same questions give the same answer.
  */
 public record SeasonPlan(List<Given> given, List<NotPlaced> notPlaced) {
-
-    static final int BETWEEN = 30;
-    private static final int QUARTER = 15;
 
     /** @param tickets kinds of ticket that its tasks need */
     public record Waiting(UUID visit, Window window, int minutes, Set<String> tickets, String address) {}
@@ -56,7 +52,13 @@ public record SeasonPlan(List<Given> given, List<NotPlaced> notPlaced) {
 
     public record NotPlaced(UUID visit, Why why) {}
 
-    private record Place(UUID technician, LocalDate day) {}
+    /** Hours are only ever given away: where one found no day, the next of the same kind need not look again. */
+    private record Alike(Window window, int minutes, Set<String> tickets) {
+
+        static Alike of(Waiting visit) {
+            return new Alike(visit.window(), visit.minutes(), visit.tickets());
+        }
+    }
 
     public SeasonPlan {
         given = List.copyOf(given);
@@ -66,19 +68,20 @@ public record SeasonPlan(List<Given> given, List<NotPlaced> notPlaced) {
     /** @param first the first day on which anything may be given */
     public static SeasonPlan of(
             List<Waiting> waiting, List<Technician> crew, Roster roster, List<Taken> taken, LocalDate first) {
-        var diary = new HashMap<Place, List<Taken>>();
-        taken.forEach(one -> diary.computeIfAbsent(new Place(one.technician(), one.day()), _ -> new ArrayList<>())
-                .add(one));
+        var diary = new Diary(roster, taken);
         var given = new ArrayList<Given>();
         var notPlaced = new ArrayList<NotPlaced>();
         List<Technician> ordered =
                 crew.stream().sorted(Comparator.comparing(Technician::id)).toList();
+        var searched = new HashMap<Alike, LocalDate>();
         waiting.stream().sorted(ORDER).forEach(visit -> {
-            Optional<Given> place = place(visit, ordered, roster, diary, first);
+            LocalDate from = searched.getOrDefault(Alike.of(visit), first);
+            Optional<Given> place = place(visit, ordered, diary, from.isBefore(first) ? first : from);
+            searched.put(
+                    Alike.of(visit), place.map(Given::day).orElse(visit.window().until()));
             place.ifPresent(one -> {
                 given.add(one);
-                diary.computeIfAbsent(new Place(one.technician(), one.day()), _ -> new ArrayList<>())
-                        .add(new Taken(one.technician(), one.day(), one.starts(), one.ends()));
+                diary.take(new Taken(one.technician(), one.day(), one.starts(), one.ends()));
             });
             if (place.isEmpty()) {
                 notPlaced.add(new NotPlaced(visit.visit(), why(visit, crew, first)));
@@ -92,51 +95,19 @@ public record SeasonPlan(List<Given> given, List<NotPlaced> notPlaced) {
             .thenComparing(Waiting::address)
             .thenComparing(Waiting::visit);
 
-    private static Optional<Given> place(
-            Waiting visit, List<Technician> crew, Roster roster, Map<Place, List<Taken>> diary, LocalDate first) {
+    private static Optional<Given> place(Waiting visit, List<Technician> crew, Diary diary, LocalDate first) {
+        int minutes = Math.max(Diary.QUARTER, visit.minutes());
         return visit.window().since(first).stream()
                 .flatMap(left -> left.from().datesUntil(left.until()))
                 .flatMap(day -> crew.stream()
                         .filter(technician -> technician.mayOn(day, visit.tickets()))
-                        .sorted(Comparator.comparingInt(technician -> load(diary.get(new Place(technician.id(), day)))))
-                        .flatMap(technician -> roster
-                                .on(technician.id(), day)
-                                .flatMap(hours ->
-                                        gap(hours, visit.minutes(), diary.get(new Place(technician.id(), day))))
+                        .sorted(Comparator.comparingInt(technician -> diary.load(technician.id(), day)))
+                        .flatMap(technician -> diary
+                                .gap(technician.id(), day, minutes)
                                 .map(starts -> new Given(
-                                        visit.visit(),
-                                        technician.id(),
-                                        day,
-                                        starts,
-                                        starts.plusMinutes(lasts(visit.minutes()))))
+                                        visit.visit(), technician.id(), day, starts, starts.plusMinutes(minutes)))
                                 .stream()))
                 .findFirst();
-    }
-
-    private static int load(@Nullable List<Taken> day) {
-        return day == null
-                ? 0
-                : day.stream()
-                        .mapToInt(one -> minute(one.ends()) - minute(one.starts()))
-                        .sum();
-    }
-
-    /** The first quarter of an hour from which the visit fits between the others. */
-    private static Optional<LocalTime> gap(Roster.Hours hours, int minutes, @Nullable List<Taken> day) {
-        int needed = lasts(minutes);
-        int starts = minute(hours.starts());
-        List<Taken> others = day == null
-                ? List.of()
-                : day.stream().sorted(Comparator.comparing(Taken::starts)).toList();
-        for (Taken other : others) {
-            if (starts + needed + BETWEEN <= minute(other.starts())) {
-                break;
-            }
-            starts = Math.max(starts, quarter(minute(other.ends()) + BETWEEN));
-        }
-        return starts + needed <= minute(hours.ends())
-                ? Optional.of(LocalTime.of(starts / 60, starts % 60))
-                : Optional.empty();
     }
 
     private static Why why(Waiting visit, List<Technician> crew, LocalDate first) {
@@ -149,17 +120,5 @@ public record SeasonPlan(List<Given> given, List<NotPlaced> notPlaced) {
                 .datesUntil(left.get().until())
                 .anyMatch(day -> crew.stream().anyMatch(technician -> technician.mayOn(day, visit.tickets())));
         return somebody ? Why.NO_HOURS : Why.NO_TICKET;
-    }
-
-    private static int lasts(int minutes) {
-        return Math.max(QUARTER, minutes);
-    }
-
-    private static int quarter(int minute) {
-        return (minute + QUARTER - 1) / QUARTER * QUARTER;
-    }
-
-    private static int minute(LocalTime time) {
-        return time.toSecondOfDay() / 60;
     }
 }

@@ -1,9 +1,11 @@
 package changeover.scheduling.dayplan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTimeout;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import changeover.contracts.calendar.Window;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
@@ -116,9 +118,26 @@ class SeasonPlanTest {
             assertTrue(all.stream()
                     .filter(one -> one.technician().equals(given.technician())
                             && one.day().equals(given.day()))
-                    .allMatch(one -> !given.starts().isBefore(one.ends().plusMinutes(SeasonPlan.BETWEEN))
-                            || !one.starts().isBefore(given.ends().plusMinutes(SeasonPlan.BETWEEN))));
+                    .allMatch(one -> !given.starts().isBefore(one.ends().plusMinutes(Diary.BETWEEN))
+                            || !one.starts().isBefore(given.ends().plusMinutes(Diary.BETWEEN))));
             all.add(new SeasonPlan.Taken(given.technician(), given.day(), given.starts(), given.ends()));
         }
+    }
+
+    /** A spring of ten thousand visits and twelve technicians, most of which find no hours: still an answer at once. */
+    @Test
+    void a_whole_season_is_answered_in_seconds() {
+        Window spring = Window.ofDays(LocalDate.of(2027, 4, 1), LocalDate.of(2027, 6, 15));
+        var waiting = IntStream.range(0, 10_000)
+                .mapToObj(number -> visit(number, spring, 60))
+                .toList();
+        var crew = IntStream.range(0, 12)
+                .mapToObj(number -> with(new UUID(1, number), Map.of()))
+                .toList();
+        var roster = roster(crew.stream().map(SeasonPlan.Technician::id).toArray(UUID[]::new));
+        SeasonPlan plan =
+                assertTimeout(Duration.ofSeconds(20), () -> SeasonPlan.of(waiting, crew, roster, List.of(), MONDAY));
+        assertEquals(10_000, plan.given().size() + plan.notPlaced().size());
+        assertTrue(plan.given().size() > 1_000);
     }
 }

@@ -24,6 +24,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
+import java.util.UUID;
 
 /** What waits to go out, what went, and the letters for those without a mail address. */
 @Path("/{slug}/shop/mail")
@@ -31,7 +32,7 @@ import java.util.List;
 @RolesAllowed({"owner", "office"})
 public class MailPages {
 
-    public record Row(String to, String subject, String standing, String why) {}
+    public record Row(UUID id, String to, String subject, String standing, String why) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
@@ -84,6 +85,20 @@ public class MailPages {
                 refusals -> page());
     }
 
+    /** Mail that failed goes at the next round, whatever its turn would be. */
+    @POST
+    @Path("{message}/attempt")
+    public Response tryAgain(@PathParam("slug") String slug, @PathParam("message") UUID id) {
+        return desk.answer(
+                () -> {
+                    if (outbox.tryAgain(List.of(id)) == 0) {
+                        throw new NotFoundException();
+                    }
+                    return SaidOnce.at("/" + slug + "/shop/mail", "kept");
+                },
+                refusals -> page());
+    }
+
     private TemplateInstance page() {
         Frame frame = frames.of(Tab.SHOP);
         List<Row> rows = outbox.newest(0, 100).stream().map(MailPages::row).toList();
@@ -92,6 +107,7 @@ public class MailPages {
 
     private static Row row(OutboxMessage message) {
         return new Row(
+                message.id(),
                 message.toName(),
                 message.subject(),
                 message.standing().name(),

@@ -88,7 +88,7 @@ public interface OwnRowsWords {
     @Message("It rests on")
     String rests_on();
 
-    @Message("End it")
+    @Message("End")
     String end();
 
     @Message("Add an interval")

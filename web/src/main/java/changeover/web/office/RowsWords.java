@@ -97,6 +97,9 @@ public interface RowsWords {
     @Message("Nothing was written yet.")
     String none_mail();
 
+    @Message("Try again now")
+    String try_again();
+
     @Message("Print the letters")
     String print();
 

@@ -2,6 +2,7 @@ package changeover.web.api;
 
 import static changeover.web.AShop.as;
 import static changeover.web.AShop.send;
+import static org.hamcrest.CoreMatchers.containsString;
 import static org.hamcrest.CoreMatchers.equalTo;
 import static org.hamcrest.CoreMatchers.hasItems;
 import static org.hamcrest.CoreMatchers.notNullValue;
@@ -81,6 +82,15 @@ class MailApiTest {
                         .setParameter("id", UUID.fromString(mail))
                         .executeUpdate());
         as(shop.office()).get(shop.api("mail?state=failed")).then().body("id", equalTo(List.of(mail)));
+        as(shop.office())
+                .get(shop.at("shop/mail"))
+                .then()
+                .statusCode(200)
+                .body(containsString("451 try later"))
+                .body(containsString("Try again now"));
+        var other = shops.open("CA-ON", "en");
+        AShop.post(other.office(), other.at("shop/mail/" + mail + "/attempt"), Map.of())
+                .statusCode(404);
         Sending.twice(shop.office(), shop.api("mail/" + mail + "/attempt"), Map.of())
                 .statusCode(200)
                 .body("state", equalTo("waiting"));

@@ -1,0 +1,82 @@
+package changeover.scheduling.dayplan;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.UUID;
+
+/** Which hours of each technician's days are free while days are being given; half an hour is left between two visits. */
+final class Diary {
+
+    static final int BETWEEN = 30;
+    static final int QUARTER = 15;
+
+    private record Place(UUID technician, LocalDate day) {}
+
+    /** One technician's day: their hours, and what is taken of them in order. */
+    private static final class Page {
+
+        private final Optional<Roster.Hours> hours;
+        private final TreeSet<SeasonPlan.Taken> taken = new TreeSet<>(Comparator.comparing(SeasonPlan.Taken::starts));
+        private int load;
+
+        Page(Optional<Roster.Hours> hours) {
+            this.hours = hours;
+        }
+    }
+
+    private final Roster roster;
+    private final Map<Place, Page> pages = new HashMap<>();
+
+    Diary(Roster roster, List<SeasonPlan.Taken> taken) {
+        this.roster = roster;
+        taken.forEach(this::take);
+    }
+
+    void take(SeasonPlan.Taken taken) {
+        Page page = page(taken.technician(), taken.day());
+        page.taken.add(taken);
+        page.load += minute(taken.ends()) - minute(taken.starts());
+    }
+
+    /** Minutes that are taken already. */
+    int load(UUID technician, LocalDate day) {
+        return page(technician, day).load;
+    }
+
+    /** The first quarter of an hour from which so many minutes fit between the others. */
+    Optional<LocalTime> gap(UUID technician, LocalDate day, int minutes) {
+        Page page = page(technician, day);
+        if (page.hours.isEmpty()) {
+            return Optional.empty();
+        }
+        Roster.Hours hours = page.hours.get();
+        int starts = minute(hours.starts());
+        for (SeasonPlan.Taken other : page.taken) {
+            if (starts + minutes + BETWEEN <= minute(other.starts())) {
+                break;
+            }
+            starts = Math.max(starts, quarter(minute(other.ends()) + BETWEEN));
+        }
+        return starts + minutes <= minute(hours.ends())
+                ? Optional.of(LocalTime.of(starts / 60, starts % 60))
+                : Optional.empty();
+    }
+
+    private Page page(UUID technician, LocalDate day) {
+        return pages.computeIfAbsent(new Place(technician, day), _ -> new Page(roster.on(technician, day)));
+    }
+
+    private static int quarter(int minute) {
+        return (minute + QUARTER - 1) / QUARTER * QUARTER;
+    }
+
+    private static int minute(LocalTime time) {
+        return time.toSecondOfDay() / 60;
+    }
+}
