@@ -1,5 +1,6 @@
 package changeover.billing.invoices;
 
+import changeover.contracts.money.Money;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -23,6 +24,12 @@ record Assessed(
 
     long totalMinor() {
         return Math.addExact(subtotalMinor(), taxMinor());
+    }
+
+    /** What the customer owes more by it: a credit note's is below nought. */
+    Money signedTotal() {
+        long total = totalMinor();
+        return new Money(draft.kind() == DocumentKind.CREDIT ? -total : total, draft.currency());
     }
 
     LocalDate dueDay() {

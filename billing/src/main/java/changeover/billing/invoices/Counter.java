@@ -1,9 +1,13 @@
 package changeover.billing.invoices;
 
+import changeover.contracts.words.Refusal;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The numbers of one series, allotted inside the transaction that issues: whoever comes second waits, and a transaction
@@ -15,12 +19,14 @@ final class Counter {
     private final String series;
     private long last;
     private byte[] hash;
+    private final @Nullable LastIssued before;
 
-    private Counter(Connection connection, String series, long last, byte[] hash) {
+    private Counter(Connection connection, String series, long last, byte[] hash, @Nullable LastIssued before) {
         this.connection = connection;
         this.series = series;
         this.last = last;
         this.hash = hash;
+        this.before = before;
     }
 
     /** Opens the series when it is new and locks it until the transaction ends. */
@@ -37,8 +43,14 @@ final class Counter {
             select.setString(1, series);
             ResultSet row = select.executeQuery();
             row.next();
-            return new Counter(connection, series, row.getLong(1), row.getBytes(2));
+            LastIssued before = LastIssued.of(connection, series).orElse(null);
+            return new Counter(connection, series, row.getLong(1), row.getBytes(2), before);
         }
+    }
+
+    /** Why nothing may be issued on the day: numbers and days rise together. */
+    Optional<Refusal> refusal(LocalDate day) {
+        return before == null ? Optional.empty() : before.refusal(day);
     }
 
     long next() {

@@ -1,5 +1,6 @@
 package changeover.billing.invoices;
 
+import changeover.contracts.money.Money;
 import changeover.contracts.words.Refusal;
 import io.agroal.api.AgroalDataSource;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -9,6 +10,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -86,7 +88,12 @@ public class Invoices {
 
     /** Issues what may be issued of these, in their order, in one transaction. */
     public Issuing.Outcome issue(List<UUID> ids, LocalDate day) {
-        return issuing.issue(ids, day);
+        return issuing.issue(ids, day, null);
+    }
+
+    /** As {@link #issue(List, LocalDate)}, for a run that is kept with what it issued. */
+    public Issuing.Outcome issue(List<UUID> ids, LocalDate day, UUID run) {
+        return issuing.issue(ids, day, run);
     }
 
     /** The draft, for its own verbs; an issued document is refused by the database. */
@@ -101,6 +108,20 @@ public class Invoices {
             return judging.judge(
                             connection, rows.waiting(connection, ids, false).values(), day, false)
                     .refused();
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the drafts could not be read", cause);
+        }
+    }
+
+    /** What issuing the drafts on the day would do; nothing is written. */
+    public Foreseen foresee(List<UUID> ids, LocalDate day) {
+        session.flush();
+        try (Connection connection = datasource.getConnection()) {
+            Judged judged = judging.judge(
+                    connection, rows.waiting(connection, ids, false).values(), day, false);
+            Map<UUID, Money> totals = new LinkedHashMap<>();
+            judged.ready().forEach((id, one) -> totals.put(id, one.signedTotal()));
+            return new Foreseen(totals, judged.refused());
         } catch (SQLException cause) {
             throw new IllegalStateException("the drafts could not be read", cause);
         }

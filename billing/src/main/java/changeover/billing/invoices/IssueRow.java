@@ -67,10 +67,10 @@ record IssueRow(
                         + " number bigint, label text, day date, tax_day date, due_day date, language text,"
                         + " currency text, subtotal_minor bigint, tax_minor bigint, total_minor bigint, seller json,"
                         + " buyer json, works json, purchase_order text, reason_en text, reason_fr text,"
-                        + " previous_hash bytea, hash bytea");
+                        + " previous_hash bytea, hash bytea, batch uuid");
     }
 
-    void addTo(Rows rows, byte[] previous, byte[] hash) {
+    void addTo(Rows rows, byte[] previous, byte[] hash, @Nullable UUID run) {
         rows.add(
                 Drafts.newId(),
                 invoiceId,
@@ -96,6 +96,7 @@ record IssueRow(
                 reason == null ? null : reason.en(),
                 reason == null ? null : reason.fr(),
                 previous,
-                hash);
+                hash,
+                run);
     }
 }

@@ -17,9 +17,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Gives drafts their numbers, in the order asked, and freezes what is printed: in one transaction, by a handful of
@@ -56,8 +58,12 @@ public class Issuing {
      */
     public record Outcome(List<InvoiceIssued.Issued> issued, Map<UUID, Refusal> refused, Map<UUID, UUID> joined) {}
 
-    /** Issues what may be issued on the day, and says why the rest may not. */
-    public Outcome issue(List<UUID> ids, LocalDate day) {
+    /**
+     * Issues what may be issued on the day, and says why the rest may not.
+     *
+     * @param run what the documents were issued by together, kept with them; none for a person's own choice
+     */
+    public Outcome issue(List<UUID> ids, LocalDate day, @Nullable UUID run) {
         session.flush();
         try (Connection connection = datasource.getConnection()) {
             GrownTables.lookAgain(connection, ids.size());
@@ -67,7 +73,7 @@ public class Issuing {
             ids.stream()
                     .filter(id -> !drafts.containsKey(id))
                     .forEach(id -> judged.refused().put(id, Refusal.of("invoice.not-found")));
-            List<InvoiceIssued.Issued> done = freeze(connection, judged.ready().values(), day);
+            List<InvoiceIssued.Issued> done = freeze(connection, judged, day, run);
             if (!done.isEmpty()) {
                 issued.fire(new InvoiceIssued(done));
             }
@@ -77,8 +83,9 @@ public class Issuing {
         }
     }
 
-    private List<InvoiceIssued.Issued> freeze(Connection connection, Collection<Assessed> ready, LocalDate day)
+    private List<InvoiceIssued.Issued> freeze(Connection connection, Judged judged, LocalDate day, @Nullable UUID run)
             throws SQLException {
+        Collection<Assessed> ready = judged.ready().values();
         Map<NumberedKind, SeriesPattern> patterns = new HashMap<>();
         ready.stream()
                 .map(one -> one.draft().kind().numbered())
@@ -92,9 +99,14 @@ public class Issuing {
             SeriesPattern pattern =
                     Objects.requireNonNull(patterns.get(one.draft().kind().numbered()));
             Counter counter = Objects.requireNonNull(counters.get(pattern.series(day)));
+            Optional<Refusal> refusal = counter.refusal(day);
+            if (refusal.isPresent()) {
+                judged.refused().put(one.draft().id(), refusal.get());
+                continue;
+            }
             IssueRow row = row(one, pattern, counter.next());
             byte[] hash = FrozenText.hash(counter.lastHash(), row, one.draft().lines(), one.taxes());
-            row.addTo(issues, counter.lastHash(), hash);
+            row.addTo(issues, counter.lastHash(), hash, run);
             counter.follow(hash);
             one.taxes().forEach(tax -> tax.addTo(taxes));
             done.add(said(one, row));

@@ -68,6 +68,15 @@ public class NumberSeries {
         }
     }
 
+    /** Why no document of the kind may bear the day; empty when it may. */
+    public Optional<Refusal> refusal(NumberedKind kind, LocalDate day) {
+        try (Connection connection = datasource.getConnection()) {
+            return LastIssued.of(connection, pattern(kind).series(day)).flatMap(last -> last.refusal(day));
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the series could not be read", cause);
+        }
+    }
+
     private Optional<Numbering> chosen(NumberedKind kind) {
         return rows.createQuery("from Numbering", Numbering.class)
                 .getResultStream()
