@@ -68,8 +68,11 @@ public class Issuing {
         try (Connection connection = datasource.getConnection()) {
             GrownTables.lookAgain(connection, ids.size());
             Map<UUID, Waiting> drafts = rows.waiting(connection, ids, true);
-            Joining.Joined joined = joining.join(connection, drafts.values(), day);
-            Judged judged = judging.judge(connection, joined.drafts(), day, false);
+            Judged judged = judging.judge(connection, drafts.values(), day, false);
+            Joining.Joined joined = joining.join(connection, ready(judged), day);
+            if (!joined.into().isEmpty()) {
+                judged.again(judging.judge(connection, joined.drafts(), day, false));
+            }
             ids.stream()
                     .filter(id -> !drafts.containsKey(id))
                     .forEach(id -> judged.refused().put(id, Refusal.of("invoice.not-found")));
@@ -81,6 +84,11 @@ public class Issuing {
         } catch (SQLException cause) {
             throw new IllegalStateException("the documents could not be issued", cause);
         }
+    }
+
+    /** Only what may be issued by itself is joined: a draft that is refused holds up nobody else's. */
+    private static List<Waiting> ready(Judged judged) {
+        return judged.ready().values().stream().map(Assessed::draft).toList();
     }
 
     private List<InvoiceIssued.Issued> freeze(Connection connection, Judged judged, LocalDate day, @Nullable UUID run)

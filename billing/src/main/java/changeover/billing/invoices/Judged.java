@@ -11,4 +11,11 @@ record Judged(Map<UUID, Assessed> ready, Map<UUID, Refusal> refused) {
     Judged() {
         this(new LinkedHashMap<>(), new LinkedHashMap<>());
     }
+
+    /** Those that were ready are judged again, after some became one. */
+    void again(Judged later) {
+        ready.clear();
+        ready.putAll(later.ready);
+        refused.putAll(later.refused);
+    }
 }

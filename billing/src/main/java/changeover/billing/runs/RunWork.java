@@ -78,7 +78,7 @@ public class RunWork {
         Open run = open.get();
         boolean worked = current.run(tenant, run.startedBy(), () -> issue(run.id()));
         if (worked) {
-            papers.makePending(tenant, Batches.SIZE);
+            papers.makePending(tenant, Integer.MAX_VALUE);
         }
         return worked;
     }

@@ -257,6 +257,29 @@ class BillingRunsTest {
     }
 
     @Test
+    void a_payer_who_wants_one_invoice_gets_one_and_a_place_without_a_tax_holds_up_no_other() {
+        UUID tenant = business.quebec();
+        business.in(tenant, () -> {
+            UUID each = business.customer("Ida Roe");
+            UUID payer = business.customer("Gestion Roe", "fr", "one");
+            List<Draft> all = new ArrayList<>();
+            for (int at = 0; at < 150; at++) {
+                all.add(SomeDrafts.plan(each, business.home(each, "QC"), "1.00"));
+                if (at % 50 == 0) {
+                    all.add(SomeDrafts.plan(payer, business.home(payer, "QC"), "10.00"));
+                    all.add(SomeDrafts.plan(payer, business.home(payer, "AB"), "10.00"));
+                }
+            }
+            drafts.write(all);
+        });
+        UUID id = start(tenant);
+        work.goOn();
+        BillingRun run = find(tenant, id);
+        assertEquals("156 151 2 3", run.drafts() + " " + run.issued() + " " + run.joined() + " " + run.refused());
+        gapless(tenant, 151);
+    }
+
+    @Test
     void numbers_and_days_rise_together() {
         UUID tenant = business.quebec();
         UUID late = business.in(tenant, () -> {

@@ -2,6 +2,7 @@ package changeover.web.timers;
 
 import changeover.billing.documents.DocumentsToMake;
 import changeover.billing.notices.OutboxMail;
+import changeover.billing.runs.RunWork;
 import changeover.contracts.calendar.Days;
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.tenants.Doors;
@@ -41,6 +42,9 @@ class Ticks {
     @Inject
     OutboxMail mail;
 
+    @Inject
+    RunWork runs;
+
     /** Days pass once for each business, in order, whichever machine notices first. */
     @Scheduled(every = "{changeover.ticks.days:10m}", delayed = "20s", concurrentExecution = ConcurrentExecution.SKIP)
     void days() {
@@ -57,6 +61,12 @@ class Ticks {
         if (mail.hasServer()) {
             each("mail", tenant -> mail.sendPending(tenant, MAILS_A_TICK));
         }
+    }
+
+    /** Billing runs that were begun go on, a batch of each business in turn; after a restart where they stood. */
+    @Scheduled(every = "{changeover.ticks.runs:3s}", delayed = "5s", concurrentExecution = ConcurrentExecution.SKIP)
+    void billingRuns() {
+        runs.goOn();
     }
 
     private void each(String what, Consumer<UUID> work) {
