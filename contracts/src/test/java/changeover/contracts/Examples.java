@@ -94,7 +94,18 @@ public final class Examples {
             List<Code> codes,
             List<Danger> dangers) {
 
+        /** The same house with only these kinds of machines in it. */
+        public House keeping(String... kinds) {
+            List<String> kept = List.of(kinds);
+            return with(
+                    units.stream().filter(unit -> kept.contains(unit.kind())).toList(), gettingIn, codes, dangers);
+        }
+
         House with(String gettingIn, List<Code> codes, List<Danger> dangers) {
+            return with(units, gettingIn, codes, dangers);
+        }
+
+        private House with(List<Unit> standing, @Nullable String comesIn, List<Code> secrets, List<Danger> beware) {
             return new House(
                     key,
                     block,
@@ -108,16 +119,16 @@ public final class Examples {
                     longitude,
                     propertyUse,
                     builtIn,
-                    gettingIn,
+                    comesIn,
                     toBeRead,
                     since,
                     signs,
                     pays,
                     lives,
                     purchaseOrder,
-                    units,
-                    codes,
-                    dangers);
+                    standing,
+                    secrets,
+                    beware);
         }
     }
 

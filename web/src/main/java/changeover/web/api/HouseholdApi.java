@@ -1,0 +1,56 @@
+package changeover.web.api;
+
+import changeover.contracts.customers.Homes;
+import changeover.contracts.tenants.Today;
+import changeover.scheduling.visits.HouseholdTasks;
+import changeover.web.session.Once;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.inject.Inject;
+import jakarta.ws.rs.HeaderParam;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.core.Response;
+import java.util.Map;
+import java.util.UUID;
+
+/** What the household does itself, as it tells us. */
+@Path("/api/v1/{slug}/homes/{home}/household")
+@RolesAllowed({"owner", "office"})
+public class HouseholdApi {
+
+    @Inject
+    Homes homes;
+
+    @Inject
+    HouseholdTasks tasks;
+
+    @Inject
+    Today today;
+
+    @Inject
+    Once once;
+
+    @Inject
+    ObjectMapper json;
+
+    /** A task of the year's household list was done today, {@code by} somebody. */
+    @POST
+    @Path("{task}/doing")
+    public Response done(
+            @PathParam("home") UUID home,
+            @PathParam("task") UUID task,
+            @HeaderParam("Operation-Id") String operation,
+            String body) {
+        return once.answer(operation, "household " + home + task + body, () -> {
+            Asked asked = Asked.of(body, json);
+            String by = asked.text("by", 120);
+            asked.nothingElse().understood();
+            homes.get(home).orElseThrow(NotFoundException::new);
+            tasks.done(home, task, today.day(), by);
+            return Once.Answer.done(Map.of("task", task, "done", today.day()));
+        });
+    }
+}
