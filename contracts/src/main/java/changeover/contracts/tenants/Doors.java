@@ -29,7 +29,7 @@ public class Doors {
             """;
 
     private static final String JOINED = " and (m.asked_on is null or m.joined_on is not null)";
-    private static final String ASKED = " and m.asked_on is not null and m.joined_on is null";
+    private static final String ASKED = " and m.asked_on is not null and m.joined_on is null and m.declined_on is null";
 
     @Inject
     @DataSource("lookup")

@@ -26,11 +26,14 @@ public class Membership extends Owned {
     @Column(name = "until_day")
     private @Nullable LocalDate untilDay;
 
-    @Column(name = "asked_on", updatable = false)
+    @Column(name = "asked_on")
     private @Nullable LocalDate askedOn;
 
     @Column(name = "joined_on")
     private @Nullable LocalDate joinedOn;
+
+    @Column(name = "declined_on")
+    private @Nullable LocalDate declinedOn;
 
     @Version
     private int version;
@@ -55,7 +58,24 @@ public class Membership extends Owned {
     public void join(LocalDate day) {
         if (isAsked()) {
             joinedOn = day;
+            declinedOn = null;
         }
+    }
+
+    /** The person's own no: nothing here opens to them, and the question stands no longer at their doors. */
+    public void decline(LocalDate day) {
+        if (isAsked()) {
+            declinedOn = day;
+        }
+    }
+
+    /** Somebody who said no is asked once more, as if for the first time. */
+    void askAgain(Membership anew) {
+        rewrite(anew.name, anew.email, null, anew.language);
+        role = anew.role;
+        askedOn = anew.askedOn;
+        declinedOn = null;
+        untilDay = null;
     }
 
     public void rewrite(String newName, String newEmail, @Nullable String newPhone, String newLanguage) {
@@ -109,6 +129,10 @@ public class Membership extends Owned {
 
     public Optional<LocalDate> askedOn() {
         return Optional.ofNullable(askedOn);
+    }
+
+    public Optional<LocalDate> declinedOn() {
+        return Optional.ofNullable(declinedOn);
     }
 
     public Optional<LocalDate> joinedOn() {

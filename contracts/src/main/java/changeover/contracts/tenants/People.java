@@ -21,6 +21,15 @@ public class People {
         return membership;
     }
 
+    /** Asks somebody with a sign-in of their own; again, when they said no before. Refused for who belongs here. */
+    public Membership ask(Membership asked) {
+        Optional<Membership> before =
+                of(asked.personId()).filter(member -> member.declinedOn().isPresent());
+        before.ifPresent(member -> member.askAgain(asked));
+        rows.flush();
+        return before.orElseGet(() -> add(asked));
+    }
+
     public Ticket add(Ticket ticket) {
         rows.persist(ticket);
         rows.flush();

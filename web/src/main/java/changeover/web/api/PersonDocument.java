@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param role owner, office or technician
  * @param asked the day on which somebody with a sign-in of their own was asked; null for the others
  * @param joined the day of their yes
+ * @param declined the day of their no; the owner may ask again
  * @param waiting whether their yes is still waited for: until then nothing here is open to them
  */
 public record PersonDocument(
@@ -25,6 +26,7 @@ public record PersonDocument(
         String role,
         @Nullable LocalDate asked,
         @Nullable LocalDate joined,
+        @Nullable LocalDate declined,
         boolean waiting,
         @Nullable LocalDate lastDay,
         List<TicketDocument> tickets,
@@ -44,7 +46,8 @@ public record PersonDocument(
                 member.role().code(),
                 member.askedOn().orElse(null),
                 member.joinedOn().orElse(null),
-                member.isAsked(),
+                member.declinedOn().orElse(null),
+                member.isAsked() && member.declinedOn().isEmpty(),
                 member.untilDay().orElse(null),
                 tickets.stream()
                         .map(ticket -> new TicketDocument(

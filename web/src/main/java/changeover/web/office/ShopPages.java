@@ -42,7 +42,14 @@ public class ShopPages {
 
     /** One who works here, as a row. */
     public record Worker(
-            UUID person, String name, String email, String role, List<Ticket> tickets, boolean asked, String lastDay) {}
+            UUID person,
+            String name,
+            String email,
+            String role,
+            List<Ticket> tickets,
+            boolean asked,
+            String declined,
+            String lastDay) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
@@ -106,6 +113,7 @@ public class ShopPages {
                 member.role().code(),
                 tickets,
                 member.isAsked(),
+                member.declinedOn().map(frame::inWords).orElse(""),
                 member.untilDay().map(frame::inWords).orElse(""));
     }
 

@@ -161,6 +161,9 @@ public interface ShopWords {
     @Message("waiting for their yes")
     String waiting_for_yes();
 
+    @Message("said no on {day}")
+    String said_no(String day);
+
     @Message("Back to the shop")
     String back();
 

@@ -3,6 +3,7 @@ package changeover.web.session;
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.tenants.Door;
 import changeover.contracts.tenants.Doors;
+import changeover.contracts.tenants.Membership;
 import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Role;
 import changeover.contracts.tenants.Today;
@@ -75,19 +76,27 @@ class DoorPages {
                 : Pages.businesses(mine, asking, language());
     }
 
-    /** The person says yes to a business that asked whether they work there; from now on its door is theirs. */
+    /** The person says yes to a business that asked whether they work there, and its door is theirs; or no. */
     @POST
     @Authenticated
-    public Response join(@FormParam("business") String slug) {
+    public Response reply(@FormParam("business") String slug, @FormParam("answer") String answer) {
+        if (!"yes".equals(answer) && !"no".equals(answer)) {
+            throw new NotFoundException();
+        }
         Door door = doors.asking(me()).stream()
                 .filter(one -> one.slug().equals(slug))
                 .findFirst()
                 .orElseThrow(NotFoundException::new);
-        current.run(
-                door.tenantId(),
-                me(),
-                () -> people.of(me()).orElseThrow(NotFoundException::new).join(today.day()));
-        return Desk.goTo(firstPage(door));
+        boolean yes = answer.equals("yes");
+        current.run(door.tenantId(), me(), () -> {
+            Membership mine = people.of(me()).orElseThrow(NotFoundException::new);
+            if (yes) {
+                mine.join(today.day());
+            } else {
+                mine.decline(today.day());
+            }
+        });
+        return Desk.goTo(yes ? firstPage(door) : "/");
     }
 
     private UUID me() {

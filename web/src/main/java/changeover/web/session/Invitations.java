@@ -44,9 +44,10 @@ public class Invitations {
     public Invited add(Invitation said, SignIns.Invited signIn) {
         boolean theirOwn = signIn.oneTimePassword().isEmpty();
         Membership member = theirOwn
-                ? Membership.ask(
-                        signIn.personId(), said.name(), said.email(), said.language(), said.role(), today.day())
-                : Membership.begin(signIn.personId(), said.name(), said.email(), said.language(), said.role());
-        return new Invited(people.add(member), signIn.oneTimePassword());
+                ? people.ask(Membership.ask(
+                        signIn.personId(), said.name(), said.email(), said.language(), said.role(), today.day()))
+                : people.add(
+                        Membership.begin(signIn.personId(), said.name(), said.email(), said.language(), said.role()));
+        return new Invited(member, signIn.oneTimePassword());
     }
 }

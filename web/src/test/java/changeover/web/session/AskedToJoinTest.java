@@ -67,7 +67,7 @@ class AskedToJoinTest {
                 .then()
                 .statusCode(200)
                 .body(containsString("Yes, I work at Atelier " + shop.slug()));
-        post(theirs.technician(), "/", Map.of("business", shop.slug()))
+        post(theirs.technician(), "/", Map.of("business", shop.slug(), "answer", "yes"))
                 .statusCode(303)
                 .header("Location", containsString("/" + shop.slug() + "/field"));
 
@@ -75,7 +75,8 @@ class AskedToJoinTest {
         as(shop.owner()).get(shop.at("shop")).then().body(not(containsString("waiting for their yes")));
         Membership member = shops.in(shop, () -> people.of(theirs.technician()).orElseThrow());
         assertEquals(shops.in(shop, today::day), member.joinedOn().orElseThrow());
-        post(theirs.technician(), "/", Map.of("business", shop.slug())).statusCode(404);
+        post(theirs.technician(), "/", Map.of("business", shop.slug(), "answer", "yes"))
+                .statusCode(404);
     }
 
     @Test
@@ -89,8 +90,10 @@ class AskedToJoinTest {
                 .then()
                 .statusCode(200)
                 .body(containsString("Oui, je travaille chez Atelier " + shop.slug()));
-        post(theirs.office(), "/", Map.of("business", shop.slug())).statusCode(404);
-        post(theirs.technician(), "/", Map.of("business", "no-such-shop")).statusCode(404);
+        post(theirs.office(), "/", Map.of("business", shop.slug(), "answer", "yes"))
+                .statusCode(404);
+        post(theirs.technician(), "/", Map.of("business", "no-such-shop", "answer", "yes"))
+                .statusCode(404);
     }
 
     @Test
@@ -108,5 +111,29 @@ class AskedToJoinTest {
                 .body("id", equalTo(theirs.technician().toString()));
         post(shop.owner(), shop.at("shop/people/" + theirs.technician() + "/password"), Map.of())
                 .statusCode(422);
+    }
+
+    @Test
+    void a_no_is_seen_with_its_day_and_the_owner_may_ask_again() {
+        var theirs = shops.open("CA-ON", "en");
+        var shop = asking(theirs, "en");
+        post(theirs.technician(), "/", Map.of("business", shop.slug(), "answer", "perhaps"))
+                .statusCode(404);
+        post(theirs.technician(), "/", Map.of("business", shop.slug(), "answer", "no"))
+                .statusCode(303);
+        as(theirs.technician()).get(shop.at("field")).then().statusCode(404);
+        as(theirs.technician()).redirects().follow(false).get("/").then().statusCode(303);
+        as(shop.owner()).get(shop.at("shop")).then().body(containsString("said no on"));
+        String email = theirs.slug() + "-t@example.com";
+        var again = Map.of("name", "Mika Tarn", "email", email, "role", "office", "language", "en");
+        send(shop.owner(), shop.api("people"), again)
+                .statusCode(201)
+                .body("waiting", equalTo(true))
+                .body("role", equalTo("office"));
+        post(theirs.technician(), "/", Map.of("business", shop.slug(), "answer", "yes"))
+                .header("Location", containsString("/" + shop.slug() + "/today"));
+        send(shop.owner(), shop.api("people"), again)
+                .statusCode(422)
+                .body("refusal", containsString("already belongs"));
     }
 }
