@@ -88,7 +88,7 @@ record PlanSold(
     }
 
     private Wording words(int instalment) {
-        Wording name = new Wording("Plan " + plan.en(), "Forfait " + plan.fr());
+        Wording name = new Wording("Plan " + plan.en(), "Formule " + plan.fr());
         return sold.instalments() == 1
                 ? name
                 : new Wording(

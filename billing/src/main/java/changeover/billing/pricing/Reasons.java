@@ -8,13 +8,13 @@ import org.jspecify.annotations.Nullable;
 final class Reasons {
 
     static final Wording LABOUR = new Wording("Labour", "Main-d’œuvre");
-    static final Wording PROMISED = new Wording("Work promised by the plan", "Travaux promis par le forfait");
+    static final Wording PROMISED = new Wording("Work promised by the plan", "Travaux promis par la formule");
     static final Wording TRAVEL = new Wording("Travel to the home", "Déplacement au domicile");
     static final Wording RETURN = new Wording(
             "No charge: we came back for our own work.", "Sans frais : nous sommes revenus pour notre propre travail.");
     static final Wording WARRANTY =
             new Wording("No charge: under the maker’s warranty.", "Sans frais : sous la garantie du fabricant.");
-    static final Wording NO_PLAN = new Wording("Not covered by a plan.", "Non couvert par un forfait.");
+    static final Wording NO_PLAN = new Wording("Not covered by a plan.", "Non couvert par une formule.");
 
     private Reasons() {}
 
@@ -23,20 +23,20 @@ final class Reasons {
         return plan == null
                 ? new Wording("No charge.", "Sans frais.")
                 : new Wording(
-                        "Included in your plan " + plan.en() + ".", "Compris dans votre forfait " + plan.fr() + ".");
+                        "Included in your plan " + plan.en() + ".", "Compris dans votre formule " + plan.fr() + ".");
     }
 
     static Wording minutes(int used, int left) {
         return new Wording(
                 "Included: " + left + " minutes of the plan’s extra work were left, " + used + " are used here.",
-                "Compris : il restait " + left + " minutes de travaux additionnels au forfait, " + used
+                "Compris : il restait " + left + " minutes de travaux additionnels à la formule, " + used
                         + " servent ici.");
     }
 
     static Wording part(Coverage.Cap cap) {
         return new Wording(
                 "Included: the plan gives " + plain(cap.cap()) + " a term, " + plain(cap.left()) + " left before this.",
-                "Compris : le forfait en donne " + comma(cap.cap()) + " par contrat, il en restait " + comma(cap.left())
+                "Compris : la formule en donne " + comma(cap.cap()) + " par contrat, il en restait " + comma(cap.left())
                         + ".");
     }
 
@@ -45,16 +45,16 @@ final class Reasons {
             return NO_PLAN;
         }
         Wording beyond = cap == null
-                ? new Wording("Not included in the plan", "Non compris dans le forfait")
+                ? new Wording("Not included in the plan", "Non compris dans la formule")
                 : new Wording(
                         "Beyond the " + plain(cap.cap()) + " a term that the plan gives",
-                        "Au-delà des " + comma(cap.cap()) + " par contrat que donne le forfait");
+                        "Au-delà des " + comma(cap.cap()) + " par contrat que donne la formule");
         BigDecimal percent = coverage.discountPercent();
         return percent.signum() == 0
                 ? new Wording(beyond.en() + ".", beyond.fr() + ".")
                 : new Wording(
                         beyond.en() + "; your plan takes " + plain(percent) + "% off.",
-                        beyond.fr() + "; votre forfait accorde " + comma(percent) + "\u00a0% de rabais.");
+                        beyond.fr() + "; votre formule accorde " + comma(percent) + "\u00a0% de rabais.");
     }
 
     static Wording quarterHours(int minutes, Wording before) {

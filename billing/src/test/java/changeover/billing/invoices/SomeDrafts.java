@@ -59,7 +59,7 @@ public final class SomeDrafts {
                 Covered.BILLABLE,
                 Work.MAINTENANCE,
                 ContractForm.PLAN,
-                new Wording("Plan Comfort", "Forfait Confort"),
+                new Wording("Plan Comfort", "Formule Confort"),
                 new Wording("Agreement no. 7.", "Contrat nº 7."),
                 BigDecimal.ONE,
                 "C62",
