@@ -101,10 +101,10 @@ final class ReportReadings {
     }
 
     private @Nullable String state(@Nullable String kept, @Nullable ReadingSpec spec) {
-        if (spec != null && spec.state() != null) {
-            return spec.state().in(words.language());
+        if (kept != null) {
+            return kept;
         }
-        return kept;
+        return spec == null || spec.state() == null ? null : spec.state().in(words.language());
     }
 
     private String symbol(UnitOfMeasure unit) {

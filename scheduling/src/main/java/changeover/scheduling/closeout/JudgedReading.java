@@ -70,8 +70,12 @@ record JudgedReading(
         Measure measure = measure(spec, measured);
         UnitOfMeasure own = unit(spec, null);
         UnitOfMeasure base = base(own);
-        Judgement judgement = ReadingRule.judge(
-                spec, measure, Circumstances.of(visit.nameplate(task.equipment()), others(measured, task, sheet)));
+        Judgement judgement = ranOtherwise(spec, measured)
+                ? new Judgement(Standing.NOT_JUDGED, null, false)
+                : ReadingRule.judge(
+                        spec,
+                        measure,
+                        Circumstances.of(visit.nameplate(task.equipment()), others(measured, task, sheet)));
         var expected = judgement.expected();
         return new JudgedReading(
                 id,
@@ -89,6 +93,16 @@ record JudgedReading(
                 judgement.standing().code(),
                 judgement.actOn(),
                 judgement.actOn() ? spec.beyond() : null);
+    }
+
+    /** A band holds for the running state it was written for; a figure taken in another is kept, not judged. */
+    private static boolean ranOtherwise(ReadingSpec spec, Measured measured) {
+        String running = measured.running();
+        Wording meant = spec.state();
+        return running != null
+                && meant != null
+                && !running.equalsIgnoreCase(meant.en())
+                && !running.equalsIgnoreCase(meant.fr());
     }
 
     private static JudgedReading asTyped(

@@ -27,6 +27,7 @@ import org.jspecify.annotations.Nullable;
 public record ReadingView(
         String field,
         String unitField,
+        String runningField,
         String form,
         String words,
         String unit,
@@ -57,6 +58,7 @@ public record ReadingView(
         return new ReadingView(
                 "reading." + spec.code(),
                 "unit." + spec.code(),
+                "running." + spec.code(),
                 spec.form().name().toLowerCase(Locale.ROOT),
                 spec.wording().in(locale),
                 unit.symbol().in(locale),

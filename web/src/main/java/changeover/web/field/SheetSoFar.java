@@ -32,6 +32,13 @@ record SheetSoFar(List<Said> said) {
                 .toList();
     }
 
+    /** The photos that were taken with a task. */
+    List<Said> photos(UUID task) {
+        return said.stream()
+                .filter(one -> one.kind().equals("photo") && is(one, "task", task))
+                .toList();
+    }
+
     List<Said> parts() {
         return said.stream().filter(one -> one.kind().equals("part")).toList();
     }

@@ -186,4 +186,49 @@ public interface SheetWords {
 
     @Message("The report and the invoice follow by themselves.")
     String close_note();
+
+    @Message("It ran otherwise")
+    String ran_otherwise();
+
+    @Message("How it ran")
+    String how_it_ran();
+
+    @Message("The figure is then kept, not judged")
+    String how_it_ran_hint();
+
+    @Message("Keep and add a photo")
+    String keep_photo();
+
+    @Message("Photos")
+    String photos_title();
+
+    @Message("Photo")
+    String photo();
+
+    @Message("JPEG or PNG, at most 20 MB; it goes onto the report")
+    String photo_hint();
+
+    @Message("What it shows")
+    String photo_of();
+
+    @Message("The task, no finding")
+    String photo_of_task();
+
+    @Message("Caption")
+    String caption();
+
+    @Message("Keep the photo")
+    String keep_photo_now();
+
+    @Message("Back to the task")
+    String back_to_task();
+
+    @Message("No photo was taken.")
+    String no_photo();
+
+    @Message("1 photo")
+    String one_photo();
+
+    @Message("{count} photos")
+    String photos(int count);
 }

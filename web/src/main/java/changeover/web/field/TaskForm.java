@@ -43,6 +43,7 @@ final class TaskForm {
             sheet.reading(task.id(), code).ifPresent(said -> {
                 known.put("reading." + code, SheetSoFar.text(said, "value"));
                 known.put("unit." + code, SheetSoFar.text(said, "unit"));
+                known.put("running." + code, SheetSoFar.text(said, "running"));
             });
         }
         known.put("level", NOTHING);
@@ -88,9 +89,14 @@ final class TaskForm {
         String unit = typed.line("unit." + code, 40);
         return telling.replace(
                 new Operation.Measured(
-                        task.id(), code, value, unit == null ? line.spec().unit() : unit, null, null),
+                        task.id(),
+                        code,
+                        value,
+                        unit == null ? line.spec().unit() : unit,
+                        typed.line("running." + code, LINE),
+                        null),
                 standing,
-                field -> field.equals("unit") ? "unit." + code : "reading." + code);
+                field -> field.equals("unit") || field.equals("running") ? field + "." + code : "reading." + code);
     }
 
     private void finding(Telling telling) {

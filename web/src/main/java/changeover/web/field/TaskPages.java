@@ -103,7 +103,10 @@ public class TaskPages {
                     boolean measured = new TaskForm(typed, line, sheet).read(telling);
                     typed.understood();
                     telling.tell(closeOut, id, current.person());
-                    return next("/" + slug + "/field/visits/" + id, id, task, measured);
+                    String visit = "/" + slug + "/field/visits/" + id;
+                    return typed.ticked("photo")
+                            ? visit + "/tasks/" + task + "/photos"
+                            : next(visit, id, task, measured);
                 },
                 refusals -> {
                     VisitLists.Row row = visits.found(id);
@@ -138,7 +141,8 @@ public class TaskPages {
                 .anyMatch(Reading::actOn);
     }
 
-    private static TaskLine line(StopLines.Lines lines, UUID task) {
+    /** The task among the visit's own, not found when it is another visit's. */
+    static TaskLine line(StopLines.Lines lines, UUID task) {
         return lines.tasks().stream()
                 .filter(one -> one.id().equals(task))
                 .findFirst()

@@ -25,6 +25,7 @@ public record TaskView(
         List<Choice> sentences,
         List<Kept> findings,
         List<Choice> parts,
+        int photos,
         List<Kept> taken,
         String next,
         boolean closed) {

@@ -85,6 +85,7 @@ class TaskViews {
                         .map(said -> finding(said, catalogue, locale))
                         .toList(),
                 parts(row, task, machine, locale),
+                sheet.photos(task.id()).size(),
                 taken(sheet, task, locale),
                 next == null ? "" : next.words(),
                 row.how() != null);
@@ -147,7 +148,7 @@ class TaskViews {
                 .toList();
     }
 
-    private static TaskView.Kept finding(DaySheet.Said said, Catalogue catalogue, Locale locale) {
+    static TaskView.Kept finding(DaySheet.Said said, Catalogue catalogue, Locale locale) {
         String code = SheetSoFar.text(said, "sentence");
         String words = catalogue.sentences().stream()
                 .filter(one -> one.code().equals(code))

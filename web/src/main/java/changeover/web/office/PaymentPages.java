@@ -4,16 +4,13 @@ import changeover.billing.payments.NewPayment;
 import changeover.billing.payments.OpenItem;
 import changeover.billing.payments.Owed;
 import changeover.billing.payments.OwedBy;
-import changeover.billing.payments.Payment;
 import changeover.billing.payments.Payments;
 import changeover.billing.payments.StatementRow;
 import changeover.billing.payments.Statements;
-import changeover.billing.payments.Undoing;
 import changeover.billing.payments.Way;
 import changeover.contracts.customers.Customer;
 import changeover.contracts.customers.Customers;
 import changeover.contracts.tenants.Businesses;
-import changeover.contracts.tenants.Today;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
@@ -41,11 +38,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/** Money coming in: who owes, a payment taken, a statement, a payment that did not hold. */
+/** Money coming in: who owes, a payment taken, a statement. */
 @Path("/{slug}/money")
 @Produces(MediaType.TEXT_HTML)
 @RolesAllowed({"owner", "office"})
@@ -72,16 +70,11 @@ public class PaymentPages {
 
         static native TemplateInstance statement(Frame frame, Debtor customer, List<Entry> entries);
 
-        static native TemplateInstance undoing(Frame frame, UUID id, String noted, Said form);
-
         private Pages() {}
     }
 
     @Inject
     Frames frames;
-
-    @Inject
-    Today today;
 
     @Inject
     Desk desk;
@@ -105,17 +98,10 @@ public class PaymentPages {
     @Path("payments/new")
     @Transactional
     public TemplateInstance take(@Nullable @QueryParam("customer") UUID customer) {
-        if (customer == null) {
-            Frame frame = frames.of(Tab.MONEY);
-            return Pages.debtors(
-                    frame,
-                    owed.byCustomer(frame.today()).stream()
-                            .flatMap(one -> Stream.ofNullable(one.customerId()))
-                            .flatMap(id -> customers.get(id).stream())
-                            .map(one -> debtor(one, frame))
-                            .toList());
-        }
         Frame frame = frames.of(Tab.MONEY);
+        if (customer == null) {
+            return Pages.debtors(frame, debtors(frame));
+        }
         OwedBy standing = owed.of(customer, frame.today());
         return page(
                 customer,
@@ -174,38 +160,6 @@ public class PaymentPages {
         return Pages.statement(frame, debtor(found, frame), entries);
     }
 
-    @GET
-    @Path("payments/{id}/undoing")
-    @Transactional
-    public TemplateInstance undo(@PathParam("id") UUID id) {
-        return undoPage(id, Said.filled(Map.of("day", today.day().toString())));
-    }
-
-    @POST
-    @Path("payments/{id}/undoing")
-    public Response undo(
-            @PathParam("slug") String slug, @PathParam("id") UUID id, MultivaluedMap<String, String> fields) {
-        var typed = new Typed(fields);
-        return desk.answer(
-                () -> {
-                    Payment payment = payments.of(id).orElseThrow(NotFoundException::new);
-                    String how = typed.oneOf("how", Set.of("bounced", "mistake"));
-                    var day = typed.day("day");
-                    String why = typed.text("why", 500);
-                    typed.understood();
-                    payments.undo(id, how.equals("bounced") ? Undoing.How.BOUNCED : Undoing.How.MISTAKE, day, why);
-                    return SaidOnce.at("/" + slug + "/money/customers/" + payment.customerId(), "kept");
-                },
-                refusals -> undoPage(id, Said.again(typed, refusals, frames.locale())));
-    }
-
-    private TemplateInstance undoPage(UUID id, Said form) {
-        Frame frame = frames.of(Tab.MONEY);
-        Payment payment = payments.of(id).orElseThrow(NotFoundException::new);
-        return Pages.undoing(
-                frame, id, payment.amount().format(frame.locale()) + ", " + frame.inWords(payment.day()), form);
-    }
-
     private TemplateInstance page(UUID customer, Said form) {
         Frame frame = frames.of(Tab.MONEY);
         Debtor debtor = debtor(customer(customer), frame);
@@ -222,8 +176,25 @@ public class PaymentPages {
         return customers.get(id).orElseThrow(NotFoundException::new);
     }
 
+    private List<Debtor> debtors(Frame frame) {
+        List<OwedBy> all = owed.byCustomer(frame.today());
+        Map<UUID, Customer> known =
+                customers
+                        .all(all.stream()
+                                .flatMap(one -> Stream.ofNullable(one.customerId()))
+                                .toList())
+                        .stream()
+                        .collect(Collectors.toMap(Customer::id, Function.identity()));
+        return all.stream()
+                .flatMap(one -> Stream.ofNullable(known.get(one.customerId())).map(who -> debtor(who, one, frame)))
+                .toList();
+    }
+
     private Debtor debtor(Customer customer, Frame frame) {
-        OwedBy standing = owed.of(customer.id(), frame.today());
+        return debtor(customer, owed.of(customer.id(), frame.today()), frame);
+    }
+
+    private static Debtor debtor(Customer customer, OwedBy standing, Frame frame) {
         return new Debtor(
                 customer.id(),
                 customer.name(),

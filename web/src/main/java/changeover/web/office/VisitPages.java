@@ -1,10 +1,7 @@
 package changeover.web.office;
 
-import changeover.billing.documents.DocumentsToMake;
-import changeover.billing.documents.PaperKind;
 import changeover.contracts.customers.AllEquipment;
 import changeover.contracts.customers.Equipment;
-import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Today;
 import changeover.scheduling.dayplan.Appointments;
@@ -14,7 +11,6 @@ import changeover.scheduling.visits.Visits;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
-import changeover.web.session.PaperAnswer;
 import changeover.web.session.Said;
 import changeover.web.session.SaidOnce;
 import changeover.web.session.Tab;
@@ -103,12 +99,6 @@ public class VisitPages {
     @Inject
     People people;
 
-    @Inject
-    DocumentsToMake papers;
-
-    @Inject
-    CurrentTenant current;
-
     @GET
     @Transactional
     public TemplateInstance visit(@PathParam("id") UUID id) {
@@ -191,15 +181,6 @@ public class VisitPages {
                     return Pages.visitending(
                             frame, view(found(id), frame), Said.again(typed, refusals, frame.locale()));
                 });
-    }
-
-    @GET
-    @Path("report")
-    @Produces("application/pdf")
-    public Response report(@PathParam("id") UUID id) {
-        current.run(current.id(), current.person(), () -> found(id));
-        var paper = papers.newest(current.id(), PaperKind.REPORT, id).orElseThrow(NotFoundException::new);
-        return PaperAnswer.of(paper);
     }
 
     private VisitLists.Row found(UUID id) {
