@@ -45,10 +45,12 @@ public class HouseholdApi {
             @HeaderParam("Operation-Id") String operation,
             String body) {
         return once.answer(operation, "household " + home + task + body, () -> {
+            if (homes.get(home).isEmpty()) {
+                throw new NotFoundException();
+            }
             Asked asked = Asked.of(body, json);
             String by = asked.text("by", 120);
             asked.nothingElse().understood();
-            homes.get(home).orElseThrow(NotFoundException::new);
             tasks.done(home, task, today.day(), by);
             return Once.Answer.done(Map.of("task", task, "done", today.day()));
         });

@@ -17,14 +17,30 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Everything of the catalogue that a plan can promise or include, in the words of who reads it. */
-public record PlanChoices(List<Group> groups, List<PartChoice> parts) {
+public record PlanChoices(List<Group> groups, List<PartChoice> parts, List<FurtherChoice> further) {
 
     /** The tasks of the same kinds of machine. */
     public record Group(String kinds, List<TaskChoice> tasks) {}
 
-    public record TaskChoice(String code, String words, String often, boolean household, int minutes) {}
+    /**
+     * @param own where the plan's own cadence stands in the form
+     * @param number where its number does
+     * @param kept whether the plan's own cadence is of another kind than the form can write
+     */
+    public record TaskChoice(
+            String code,
+            String words,
+            String often,
+            boolean household,
+            int minutes,
+            String own,
+            String number,
+            boolean kept) {}
 
     public record PartChoice(String field, String words) {}
+
+    /** A kind of machine of which further ones may cost more. */
+    public record FurtherChoice(String price, String within, String words) {}
 
     /** @param plan whose own cadences are said instead of the catalogue's; null for a new one */
     static PlanChoices of(Own own, @Nullable PlanFacts plan, Locale locale) {
@@ -39,6 +55,12 @@ public record PlanChoices(List<Group> groups, List<PartChoice> parts) {
                 own.catalogue().parts().stream()
                         .map(part -> new PartChoice(
                                 PlanForm.fieldOf(part), part.wording().in(locale)))
+                        .toList(),
+                own.catalogue().kinds().stream()
+                        .map(kind -> new FurtherChoice(
+                                PlanExtras.price(kind.code()),
+                                PlanExtras.included(kind.code()),
+                                kind.wording().in(locale)))
                         .toList());
     }
 
@@ -52,7 +74,10 @@ public record PlanChoices(List<Group> groups, List<PartChoice> parts) {
                 task.wording().in(locale),
                 promised.cadence().sentence(trade.seasons().climate()).in(locale),
                 task.who() == Who.HOUSEHOLD,
-                task.minutes());
+                task.minutes(),
+                PlanRhythm.field(task.code()),
+                PlanRhythm.number(task.code()),
+                own != null && !(own instanceof Cadence.EveryMonths) && !(own instanceof Cadence.TimesAYear));
     }
 
     private static @Nullable Cadence ownCadence(Task task, PlanFacts plan) {

@@ -17,8 +17,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A plan as it is typed: every field that cannot be so is said at once. What the form does not show, a cadence of the
- * plan's own and the price of further machines, stays as it was.
+ * A plan as it is typed: every field that cannot be so is said at once.
  */
 final class PlanForm {
 
@@ -49,6 +48,8 @@ final class PlanForm {
         values.put("coversRepairs", List.of(facts.coversRepairs() ? "yes" : ""));
         values.put(
                 "tasks", facts.tasks().stream().map(PlanFacts.Promise::taskCode).toList());
+        facts.tasks().forEach(promise -> PlanRhythm.fill(values, promise.taskCode(), promise.cadence()));
+        PlanExtras.fill(values, facts, locale);
         facts.parts()
                 .forEach(part -> values.put("part-" + part.partKind(), List.of(plain(part.quantityAYear(), locale))));
         return new Said(values, Map.of(), List.of());
@@ -70,7 +71,7 @@ final class PlanForm {
                 typed.ticked("coversRepairs"),
                 promises(typed, catalogue, before),
                 parts(typed, catalogue),
-                before == null ? List.of() : before.extras());
+                PlanExtras.read(typed, catalogue, currency));
         facts.refusals().forEach(typed::refuse);
         typed.understood();
         return facts;
@@ -86,7 +87,9 @@ final class PlanForm {
             if (catalogue.findTask(code).isEmpty()) {
                 typed.refuse(Refusal.of("typed.choose").at("tasks"));
             } else {
-                promises.add(kept.getOrDefault(code, new PlanFacts.Promise(code, null)));
+                PlanFacts.Promise was = kept.get(code);
+                promises.add(
+                        new PlanFacts.Promise(code, PlanRhythm.read(typed, code, was == null ? null : was.cadence())));
             }
         }
         return promises;

@@ -190,4 +190,41 @@ public interface PlanWords {
 
     @Message("Parts it uses, a year")
     String used();
+
+    @Message("Another rhythm in this plan")
+    String own_often();
+
+    @Message("How often")
+    String how_often();
+
+    @Message("As the catalogue says")
+    String as_catalogue();
+
+    @Message("As it stands now")
+    String as_it_stands();
+
+    @Message("Every so many months")
+    String every_months();
+
+    @Message("So many times a year")
+    String times_a_year();
+
+    @Message("Number")
+    String number();
+
+    @Message("Further machines")
+    String further();
+
+    @Message(
+            "The plan’s price holds for the first machine of each kind. Write here what each further one costs a year; empty costs nothing more.")
+    String further_lead();
+
+    @Message("Kind")
+    String kind_of_machine();
+
+    @Message("In the price")
+    String within();
+
+    @Message("Each further one")
+    String each_further();
 }

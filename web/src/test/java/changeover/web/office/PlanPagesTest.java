@@ -108,6 +108,35 @@ class PlanPagesTest {
     }
 
     @Test
+    void a_task_may_have_a_rhythm_of_its_own_and_further_machines_a_price() {
+        var shop = shops.open("CA-QC", "fr");
+        String plan = draft(shop);
+        String task = tasks(shop).getFirst();
+        var changed = new HashMap<String, Object>(two(shop));
+        changed.put("version", version(plan, shop));
+        changed.put("often-" + task, "months");
+        changed.put("every-" + task, "jamais");
+        changed.put("extra-ductless-head", "45,50");
+        post(shop.office(), plan, changed)
+                .statusCode(422)
+                .body(containsString("value=\"jamais\""))
+                .body(containsString("value=\"45,50\""));
+        changed.put("every-" + task, "2");
+        post(shop.office(), plan, changed).statusCode(303);
+        as(shop.office())
+                .get(plan)
+                .then()
+                .body(containsString("name=\"every-" + task + "\" type=\"text\" value=\"2\""))
+                .body(containsString("name=\"within-ductless-head\""))
+                .body(containsString("value=\"45,5\""));
+        changed.put("version", version(plan, shop));
+        changed.put("often-" + task, "catalogue");
+        changed.remove("extra-ductless-head");
+        post(shop.office(), plan, changed).statusCode(303);
+        as(shop.office()).get(plan).then().body(not(containsString("value=\"45,5\"")));
+    }
+
+    @Test
     void it_is_tried_on_a_home() {
         var shop = shops.open("CA-QC", "en");
         as(shop.owner())
