@@ -61,7 +61,20 @@ public class DocumentsToMake {
             return kept;
         }
         makePending(tenant, Integer.MAX_VALUE);
+        current.run(tenant, CurrentTenant.NOBODY, () -> waitForWhoeverDraws(kind, ofId));
         return current.run(tenant, CurrentTenant.NOBODY, () -> documents.newest(kind, ofId));
+    }
+
+    /** The timer may hold the order at this very moment: its lock goes when the paper is there. */
+    private boolean waitForWhoeverDraws(PaperKind kind, UUID ofId) throws SQLException {
+        try (var connection = database.getConnection();
+                PreparedStatement wait = connection.prepareStatement("""
+                        select 1 from document_order
+                         where tenant_id = current_tenant() and of_kind = ? and of_id = ?::uuid for update""")) {
+            wait.setString(1, kind.code());
+            wait.setString(2, ofId.toString());
+            return wait.execute();
+        }
     }
 
     private int makeSome(int most) throws SQLException {
