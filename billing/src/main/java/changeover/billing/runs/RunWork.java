@@ -20,11 +20,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import org.jboss.logging.Logger;
 
 /**
  * Carries runs on: a batch is one transaction that issues its drafts and says that it did, so a run that was cut off
- * anywhere goes on without a double or a gap; papers are made after each commit.
+ * anywhere goes on without a double or a gap; papers are made after each commit, beside the next batch.
  */
 @ApplicationScoped
 public class RunWork {
@@ -54,33 +56,53 @@ public class RunWork {
     /** Every business with an open run in turn, a batch each, until there is nothing left to do. */
     public void goOn() {
         List<UUID> open = new ArrayList<>(open());
-        while (!open.isEmpty()) {
-            open.removeIf(tenant -> !oneBatch(tenant));
+        try (ExecutorService drawing =
+                Executors.newSingleThreadExecutor(Thread.ofVirtual().factory())) {
+            while (!open.isEmpty()) {
+                open.removeIf(tenant -> !oneBatch(tenant, drawing));
+            }
         }
     }
 
     /** A batch that failed is tried again at the next round; it does not hold up the others. */
-    private boolean oneBatch(UUID tenant) {
+    private boolean oneBatch(UUID tenant, ExecutorService drawing) {
         try {
-            return nextBatch(tenant);
+            boolean worked = issueNext(tenant);
+            if (worked) {
+                drawing.execute(() -> draw(tenant));
+            }
+            return worked;
         } catch (RuntimeException failure) {
             LOG.errorf(failure, "a batch of the billing run of %s failed", tenant);
             return false;
         }
     }
 
+    /** Papers that could not be made now are made by their own timer. */
+    private void draw(UUID tenant) {
+        try {
+            papers.makePending(tenant, Integer.MAX_VALUE);
+        } catch (RuntimeException failure) {
+            LOG.errorf(failure, "papers of the billing run of %s were not made", tenant);
+        }
+    }
+
     /** Issues the next batch of the business's open run and makes its papers; false when there was none to issue. */
     public boolean nextBatch(UUID tenant) {
+        boolean worked = issueNext(tenant);
+        if (worked) {
+            draw(tenant);
+        }
+        return worked;
+    }
+
+    private boolean issueNext(UUID tenant) {
         Optional<Open> open = current.run(tenant, CurrentTenant.NOBODY, () -> openRun());
         if (open.isEmpty()) {
             return false;
         }
         Open run = open.get();
-        boolean worked = current.run(tenant, run.startedBy(), () -> issue(run.id()));
-        if (worked) {
-            papers.makePending(tenant, Integer.MAX_VALUE);
-        }
-        return worked;
+        return current.run(tenant, run.startedBy(), () -> issue(run.id()));
     }
 
     private List<UUID> open() {

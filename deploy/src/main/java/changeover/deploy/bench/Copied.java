@@ -61,16 +61,26 @@ final class Copied {
         }
     }
 
-    /** Copies the kept rows back in, in one transaction. */
+    /**
+     * Copies the kept rows back in, in one transaction. Each table is analyzed, as whoever loads by COPY does: the references
+     * to it are else checked by plans made for an empty table.
+     */
     void copy() throws SQLException, IOException {
         owner.setAutoCommit(false);
         for (String table : tables) {
             try (InputStream in = Files.newInputStream(folder.resolve(table))) {
                 manager().copyIn("copy " + table + " from stdin (format binary)", in, 1 << 16);
             }
+            analyze(table);
         }
         owner.commit();
         owner.setAutoCommit(true);
+    }
+
+    private void analyze(String table) throws SQLException {
+        try (Statement statement = owner.createStatement()) {
+            statement.execute("analyze " + table);
+        }
     }
 
     /** What a question answers, as text. */

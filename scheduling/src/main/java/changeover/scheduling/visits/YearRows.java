@@ -43,7 +43,10 @@ final class YearRows {
     /** What tasks of many households have in common. */
     private record Own(String taskCode, Due due) {}
 
+    private static final int MANY = 50;
+
     private final Catalogue catalogue;
+    private int years;
 
     private final SharedRows<Going> visits = SharedRows.into(
             "visit",
@@ -78,6 +81,7 @@ final class YearRows {
     }
 
     void add(PlannedYear year) {
+        years++;
         UUID home = year.of().homeId();
         UUID agreement = year.of().agreementId();
         int tasks = 0;
@@ -128,11 +132,22 @@ final class YearRows {
     }
 
     void store(Connection connection) throws SQLException {
+        boolean many = years >= MANY;
         planned.store(connection);
         visits.store(connection);
+        if (many) {
+            lookAgain(connection);
+        }
         lines.store(connection);
         household.store(connection);
         unkept.store(connection);
+    }
+
+    /** Between the visits and what refers to them: a few years are not worth a look. */
+    private static void lookAgain(Connection connection) throws SQLException {
+        try (var look = connection.prepareStatement("select look_again_at_visits()")) {
+            look.execute();
+        }
     }
 
     private static @Nullable Object[] written(Going going) {

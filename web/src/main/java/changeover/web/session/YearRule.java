@@ -8,16 +8,38 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** Under the header runs the calendar year, 22 units high: both turns hatched, today a thread with its date. */
 public final class YearRule {
 
     private static final double HEIGHT = 22;
 
+    private static final int KEPT = 500;
+
+    /** Every page of a day bears the same strip, so it is drawn once. */
+    private static final Map<Strip, String> DRAWN = new ConcurrentHashMap<>();
+
+    private record Strip(LocalDate today, List<Turn> turns, Locale locale) {}
+
     private YearRule() {}
 
     /** The strip of the year in which {@code today} lies. */
     public static String svg(LocalDate today, List<Turn> turns, Locale locale) {
+        Strip strip = new Strip(today, turns, locale);
+        String kept = DRAWN.get(strip);
+        if (kept == null) {
+            kept = drawn(today, turns, locale);
+            if (DRAWN.size() >= KEPT) {
+                DRAWN.clear();
+            }
+            DRAWN.put(strip, kept);
+        }
+        return kept;
+    }
+
+    private static String drawn(LocalDate today, List<Turn> turns, Locale locale) {
         DayWords days = DayWords.of(locale);
         LocalDate first = today.withDayOfYear(1);
         Drawing strip = Drawing.stretching(
