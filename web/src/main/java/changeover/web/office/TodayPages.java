@@ -30,6 +30,7 @@ import jakarta.ws.rs.core.MediaType;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -173,6 +174,7 @@ public class TodayPages {
             }
         }
         agreements.page(AgreementState.OFFERED, frame.today(), 0, SHOWN).stream()
+                .sorted(Comparator.comparing(row -> row.term().from()))
                 .map(row -> new Answer(
                         row.agreementId(),
                         row.homeId(),

@@ -65,6 +65,9 @@ public interface TodayWords {
     @Message("Set a day")
     String set_day();
 
+    @Message("Open the visit")
+    String open_visit();
+
     @Message("Open")
     String open();
 
