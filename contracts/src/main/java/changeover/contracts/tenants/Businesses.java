@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** The businesses; each sees its own row only. */
 @ApplicationScoped
@@ -79,5 +80,28 @@ public class Businesses {
 
     public BusinessProfile profile() {
         return rows.createQuery("from BusinessProfile", BusinessProfile.class).getSingleResult();
+    }
+
+    /**
+     * The business in hand, its profile, and the person as the business knows them.
+     *
+     * @param member null for somebody who does not work here
+     */
+    public record AtHand(
+            Business business,
+            BusinessProfile profile,
+            @Nullable Membership member) {}
+
+    /** Everything that stands around a page, in one statement. */
+    public AtHand atHand() {
+        Object[] row = rows.createQuery("""
+                        select b, p, m from Business b join BusinessProfile p on true
+                        left join Membership m on m.personId = :person
+                        where b.id = :business
+                        """, Object[].class)
+                .setParameter("person", current.person())
+                .setParameter("business", current.id())
+                .getSingleResult();
+        return new AtHand((Business) row[0], (BusinessProfile) row[1], (Membership) row[2]);
     }
 }

@@ -3,9 +3,7 @@ package changeover.web.session;
 import changeover.contracts.tenants.Business;
 import changeover.contracts.tenants.BusinessProfile;
 import changeover.contracts.tenants.Businesses;
-import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.tenants.Membership;
-import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.SettableClock;
 import changeover.contracts.tenants.Today;
 import io.vertx.ext.web.RoutingContext;
@@ -22,12 +20,6 @@ public class Frames {
 
     @Inject
     Businesses businesses;
-
-    @Inject
-    People people;
-
-    @Inject
-    CurrentTenant current;
 
     @Inject
     Today today;
@@ -60,9 +52,10 @@ public class Frames {
     }
 
     private Frame of(@Nullable Tab open, Locale locale) {
-        Business business = businesses.current();
-        BusinessProfile.Facts profile = businesses.profile().facts();
-        Optional<Membership> member = people.of(current.person());
+        Businesses.AtHand here = businesses.atHand();
+        Business business = here.business();
+        BusinessProfile.Facts profile = here.profile().facts();
+        Optional<Membership> member = Optional.ofNullable(here.member());
         LocalDate day = today.day();
         return new Frame(
                 business.name(),
