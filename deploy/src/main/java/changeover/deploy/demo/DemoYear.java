@@ -22,12 +22,15 @@ import changeover.contracts.plans.Plan;
 import changeover.contracts.plans.Plans;
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.tenants.SettableClock;
+import changeover.scheduling.visits.HouseholdTasks;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 /** A shop's year, day after day: plans sold, visits made, invoices issued and mostly paid. */
 @ApplicationScoped
@@ -41,6 +44,7 @@ public class DemoYear {
 
     private static final int DAYS_TO_PAY = 18;
     private static final int OFFERED_OF_TEN = 8;
+    private static final int HOUSEHOLDS_OF_TEN = 8;
 
     @Inject
     SettableClock clock;
@@ -79,6 +83,9 @@ public class DemoYear {
     Payments payments;
 
     @Inject
+    HouseholdTasks ownTasks;
+
+    @Inject
     DocumentsToMake papers;
 
     void pass(UUID tenant, Examples.Shop shop, List<DemoShop.Hand> hands, LocalDate opened, LocalDate today) {
@@ -96,6 +103,7 @@ public class DemoYear {
                 current.run(tenant, office, () -> issue(now));
                 current.run(tenant, office, () -> take(now));
                 current.run(tenant, office, () -> renew(now));
+                current.run(tenant, office, () -> households(now, sales));
             }
         }
         visits.planAhead(tenant, hands, today);
@@ -135,6 +143,16 @@ public class DemoYear {
                 .filter(id -> Math.floorMod(id.hashCode(), 10) < OFFERED_OF_TEN)
                 .toList();
         mail.write(renewals.offerAll(due, day));
+    }
+
+    /** Most people do their own part and say so; some never do. */
+    private void households(LocalDate day, List<Sale> sales) {
+        Map<UUID, String> signers = sales.stream().collect(Collectors.toMap(Sale::home, Sale::by, (one, _) -> one));
+        for (HouseholdTasks.Open task : ownTasks.openBy(day)) {
+            if (Math.floorMod(task.homeId().hashCode(), 10) < HOUSEHOLDS_OF_TEN) {
+                ownTasks.done(task.homeId(), task.id(), task.dueOn(), signers.getOrDefault(task.homeId(), "Office"));
+            }
+        }
     }
 
     private void issue(LocalDate day) {

@@ -4,7 +4,10 @@ import changeover.contracts.words.Refusal;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
+import jakarta.persistence.Tuple;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.UUID;
 
 /** What a household did itself is written once, with the day and whoever did it; said again it changes nothing. */
@@ -13,6 +16,24 @@ public class HouseholdTasks {
 
     @Inject
     EntityManager rows;
+
+    /** A household's own task that nobody has written as done. */
+    public record Open(UUID id, UUID homeId, LocalDate dueOn) {}
+
+    /** Of the whole business, what was due by a day and is not written as done, the earliest first. */
+    public List<Open> openBy(LocalDate day) {
+        List<Open> open = new ArrayList<>();
+        for (Object one : rows.createNativeQuery("""
+                        select id, home_id, due_on from household_task
+                         where tenant_id = current_tenant() and done_on is null and due_on <= :day
+                         order by due_on, id""", Tuple.class)
+                .setParameter("day", day)
+                .getResultList()) {
+            Tuple row = (Tuple) one;
+            open.add(new Open(row.get(0, UUID.class), row.get(1, UUID.class), row.get(2, LocalDate.class)));
+        }
+        return open;
+    }
 
     /**
      * @param by who did it, by name

@@ -55,7 +55,7 @@ public class Dwellings {
         HomeYear drawn =
                 YearOfTheHome.of(year, begins, day, trade.seasons().climate().seasons(), WHOLE_HOME, locale);
         boolean promised = !year.promises().isEmpty();
-        List<YearOfHome.OwnTask> open = open(year);
+        List<YearOfHome.OwnTask> open = open(year, day);
         return new Dwelling(
                 home.id(),
                 home.line(),
@@ -77,14 +77,17 @@ public class Dwellings {
                 seen.reportsOf(home.id(), since));
     }
 
-    /** Of a task that comes again only the next time, so that the list is what to do now. */
-    private static List<YearOfHome.OwnTask> open(YearOfHome year) {
+    /** Of a task that comes again only the last time that was missed, or else the next, so that the list is what to do now. */
+    private static List<YearOfHome.OwnTask> open(YearOfHome year, LocalDate day) {
         record OneThing(String task, @Nullable UUID machine) {}
         Map<OneThing, YearOfHome.OwnTask> next = new LinkedHashMap<>();
         year.household().stream()
                 .filter(task -> task.doneOn() == null)
                 .sorted(Comparator.comparing(YearOfHome.OwnTask::dueOn))
-                .forEach(task -> next.putIfAbsent(new OneThing(task.taskCode(), task.equipmentId()), task));
+                .forEach(task -> next.merge(
+                        new OneThing(task.taskCode(), task.equipmentId()),
+                        task,
+                        (one, later) -> later.dueOn().isAfter(day) ? one : later));
         return next.values().stream().limit(OWN_TASKS).toList();
     }
 
