@@ -58,6 +58,19 @@ final class Installed implements AutoCloseable {
         return url;
     }
 
+    /** The password that the start has said for somebody of the demo. */
+    String password(String mail) {
+        try {
+            return Files.readAllLines(data.resolveSibling(data.getFileName() + ".out")).stream()
+                    .filter(line -> line.contains(" as " + mail + " "))
+                    .map(line -> line.replaceAll(".*: ", ""))
+                    .findFirst()
+                    .orElseThrow();
+        } catch (IOException cause) {
+            throw new UncheckedIOException(cause);
+        }
+    }
+
     /** Gives an operator's command and returns its last line. */
     String admin(String... words) {
         try {

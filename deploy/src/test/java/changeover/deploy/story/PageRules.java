@@ -1,0 +1,112 @@
+package changeover.deploy.story;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** What holds on every page that anybody sees: one language, no code where words belong, and WCAG 2.2 AA by axe-core. */
+final class PageRules {
+    private static final List<Integer> DESK = List.of(320, 768, 1280);
+    private static final List<Integer> HAND = List.of(320, 390);
+
+    /** Words that any English page of ours has somewhere, and no French one. */
+    private static final Pattern ENGLISH = Pattern.compile(
+            "\\b(the|and|with|your|home|homes|today|visit is|keep|invoice|agreement|technician|payment|amount|due"
+                    + "|sign out|season|shop|filter|street|customer)\\b",
+            Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern FRENCH = Pattern.compile(
+            "\\b(le|la|les|des|une|votre|vos|avec|domicile|facture|contrat|visite|paiement|aujourd’hui)\\b",
+            Pattern.CASE_INSENSITIVE);
+
+    /** A key of a message, a code of an enumeration, an empty value. */
+    private static final Pattern RAW = Pattern.compile(
+            "\\b(null|UNKNOWN|NOT_FOUND|[A-Z]{3,}_[A-Z]{3,}|Optional(\\.empty|\\[)|(msg|said|visit|agreement|plan|invoice|typed"
+                    + "|closeout|deal|money|homes)[.:][a-z][a-z_-]+)\\b");
+
+    private static final String WORDS = """
+            const page = document.body.cloneNode(true);
+            page.querySelectorAll('[lang]:not([lang^="' + arguments[0] + '"]), option, [translate=no], script, svg, .own')
+              .forEach(other => other.remove());
+            return page.textContent;""";
+
+    private static final String AXE = """
+            const done = arguments[arguments.length - 1];
+            axe.run(document, {resultTypes: ['violations'],
+              runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']})
+              .then(r => done(r.violations.map(v => v.id + ': ' + v.help + ' at '
+                + v.nodes.slice(0, 3).map(n => n.target.join(' ') + ' ' + n.html.slice(0, 160)).join(' | '))))
+              .catch(e => done([String(e)]));""";
+
+    private final String language;
+    private final int width;
+    private final Set<String> known = new HashSet<>();
+
+    PageRules(String language, int width) {
+        this.language = language;
+        this.width = width;
+    }
+
+    void judge(Browser browser) {
+        String address = browser.driver().getCurrentUrl();
+        String spoken = Objects.requireNonNull(browser.find("html").getDomAttribute("lang"));
+        assertTrue(spoken.startsWith(language), () -> address + " speaks " + spoken);
+        String words = String.valueOf(browser.driver().executeScript(WORDS, language));
+        none(language.equals("fr") ? ENGLISH : FRENCH, words, address);
+        none(RAW, words, address);
+        if (known.add(kind(address) + browser.all("[aria-invalid]").size())) {
+            accessible(browser, address);
+        }
+    }
+
+    private static void none(Pattern foreign, String words, String address) {
+        Matcher found = foreign.matcher(words);
+        if (found.find()) {
+            int from = Math.max(0, found.start() - 60);
+            int until = Math.min(words.length(), found.end() + 60);
+            throw new AssertionError(address + " says “" + found.group() + "”: …"
+                    + words.substring(from, until).replaceAll("\\s+", " ") + "…");
+        }
+    }
+
+    /** Pages of one kind differ in ids and questions only. */
+    private static String kind(String address) {
+        return address.replaceAll("[?#].*", "").replaceAll("[0-9a-f]{8}-[0-9a-f-]{27}", "*");
+    }
+
+    private void accessible(Browser browser, String address) {
+        browser.driver().executeScript(Axe.SOURCE);
+        for (int each : width < 700 ? HAND : DESK) {
+            browser.wide(each);
+            Object found = browser.driver().executeAsyncScript(AXE);
+            assertEquals(List.of(), found, () -> address + " at " + each + " pixels");
+            Object wide = browser.driver()
+                    .executeScript(
+                            "return document.documentElement.scrollWidth - document.documentElement.clientWidth");
+            assertEquals(0L, wide, () -> address + " is wider than " + each + " pixels");
+        }
+        browser.wide(width);
+    }
+
+    /** The rules themselves, read once. */
+    private static final class Axe {
+        static final String SOURCE = read();
+
+        private static String read() {
+            try (var source = Axe.class.getResourceAsStream("/axe.min.js")) {
+                return new String(Objects.requireNonNull(source).readAllBytes(), StandardCharsets.UTF_8);
+            } catch (IOException cause) {
+                throw new UncheckedIOException(cause);
+            }
+        }
+    }
+}

@@ -1,0 +1,137 @@
+package changeover.deploy.story;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import changeover.contracts.Examples;
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.MethodOrderer;
+import org.junit.jupiter.api.Order;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestMethodOrder;
+
+/**
+ * The whole job in a browser, in either language, on a business opened by command line: from the password that serves once
+ * over the sold plan and the closed visit to the paid invoice and the customer's own page. Then the two shops of the demo.
+ */
+@Tag("browser")
+@TestMethodOrder(MethodOrderer.OrderAnnotation.class)
+class WalkStoryTest {
+    private static Installed installed;
+
+    @BeforeAll
+    static void start() {
+        installed = Installed.start(Path.of("target", "story", "opened"), "--demo");
+    }
+
+    @AfterAll
+    static void stop() {
+        installed.close();
+    }
+
+    @Test
+    @Order(1)
+    void the_job_is_done_in_quebec_in_french() {
+        walk(Business.QUEBEC);
+    }
+
+    @Test
+    @Order(2)
+    void the_job_is_done_in_ontario_in_english() {
+        walk(Business.ONTARIO);
+    }
+
+    @Test
+    @Order(3)
+    void the_demo_shows_a_living_shop_in_french() {
+        tour(Examples.LISIERE);
+    }
+
+    @Test
+    @Order(4)
+    void the_demo_shows_a_living_shop_in_english() {
+        tour(Examples.KILN_LANE);
+    }
+
+    @Test
+    @Order(5)
+    void every_invariant_holds_afterwards() {
+        assertEquals("check all ok", installed.admin("check"));
+    }
+
+    private static void tour(Examples.Shop shop) {
+        String mail = shop.people().getFirst().email();
+        try (Browser browser = new Browser(shop.language(), 1280)) {
+            browser.signIn(installed.url() + "/" + shop.slug(), mail, installed.password(mail));
+            browser.waitForAddress(installed.url() + "/" + shop.slug());
+            var tour = new DemoTour(browser, shop, installed.url());
+            tour.goesAround();
+            tour.readsAPaper();
+            tour.offersARenewal();
+        }
+    }
+
+    private static void walk(Business business) {
+        String opened = installed.admin(
+                "business",
+                "add",
+                "--slug",
+                business.slug(),
+                "--name",
+                business.name(),
+                "--address",
+                "1, " + business.town(),
+                "--region",
+                business.region(),
+                "--language",
+                business.language(),
+                "--owner",
+                business.owner(),
+                "--gst",
+                "123456789 RT0001",
+                "--qst",
+                "1234567890 TQ0001");
+        try (Browser browser = new Browser(business.language(), 1280)) {
+            browser.signIn(
+                    installed.url() + "/" + business.slug(),
+                    business.owner(),
+                    opened.replaceAll(".* password=", ""),
+                    Business.OWN_PASSWORD);
+            walk(business, new OwnersDesk(browser, business, installed.url()));
+            browser.walked();
+        }
+    }
+
+    private static void walk(Business business, OwnersDesk owner) {
+        owner.looksAround();
+        String password = owner.invitesTheTechnician();
+        owner.fillsTheVan();
+        String home = owner.typesAHome();
+        owner.designsAPlan();
+        String agreement = owner.sells(home);
+        String visit = owner.givesAVisitItsDay(home);
+        try (Browser telephone = new Browser(business.language(), 390)) {
+            telephone.signIn(
+                    installed.url() + "/" + business.slug(),
+                    business.technicianMail(),
+                    password,
+                    Business.OWN_PASSWORD);
+            var technician = new TechniciansHand(telephone, business, installed.url());
+            technician.goesToTheStop();
+            technician.closesTheVisit();
+        }
+        owner.readsTheReport(visit);
+        owner.recordsThePaymentByKeyboard(owner.issues(agreement));
+        String link = owner.makesTheCustomersLink(home);
+        try (Browser customer = new Browser(business.language(), 390)) {
+            customer.open(link);
+            customer.follow("main form button.first");
+            String page = customer.text("main");
+            assertTrue(page.contains(business.street()), page);
+        }
+        owner.looksBack(home);
+    }
+}
