@@ -53,6 +53,10 @@ record Business(
         return in("Solange Vautrin", "Anselm Birk");
     }
 
+    String danger() {
+        return in("Marche pourrie derrière", "Rotten step at the back");
+    }
+
     String technician() {
         return in("Mika Tarneau", "Mika Tarn");
     }

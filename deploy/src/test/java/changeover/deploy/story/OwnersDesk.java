@@ -99,6 +99,14 @@ final class OwnersDesk {
         browser.follow("main form button.first");
     }
 
+    /** A danger that whoever goes there must know. */
+    void warns(String home) {
+        browser.open(home + "/access");
+        browser.fill("kind", "other");
+        browser.fill("note", business.danger());
+        browser.follow("form[action$='/hazards'] button");
+    }
+
     /** Writes a plan of two visits, tries it on the home and puts it on sale. */
     void designsAPlan() {
         browser.open(at + "/plans/new");

@@ -22,11 +22,11 @@ final class PageRules {
     private static final Pattern ENGLISH = Pattern.compile(
             "\\b(the|and|with|your|home|homes|today|visit is|keep|invoice|agreement|technician|payment|amount|due"
                     + "|sign out|season|shop|filter|street|customer)\\b",
-            Pattern.CASE_INSENSITIVE);
+            Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CHARACTER_CLASS);
 
     private static final Pattern FRENCH = Pattern.compile(
             "\\b(le|la|les|des|une|votre|vos|avec|domicile|facture|contrat|visite|paiement|aujourd’hui)\\b",
-            Pattern.CASE_INSENSITIVE);
+            Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CHARACTER_CLASS);
 
     /** A key of a message, a code of an enumeration, an empty value. */
     private static final Pattern RAW = Pattern.compile(
@@ -37,7 +37,23 @@ final class PageRules {
             const page = document.body.cloneNode(true);
             page.querySelectorAll('[lang]:not([lang^="' + arguments[0] + '"]), option, [translate=no], script, svg, .own')
               .forEach(other => other.remove());
-            return page.textContent;""";
+            page.querySelectorAll('*').forEach(one => { one.before(' '); one.after(' '); });
+            const said = [document.title, page.textContent];
+            for (const name of ['aria-label', 'alt', 'title', 'placeholder']) {
+              page.querySelectorAll('[' + name + ']').forEach(one => said.push(one.getAttribute(name)));
+            }
+            return said.join(' \\n');""";
+
+    private static final String POLICY = """
+            const done = arguments[arguments.length - 1];
+            fetch(location.href).then(a => done(a.headers.get('content-security-policy'))).catch(e => done(String(e)));""";
+
+    private static final String TOO_WIDE = """
+            const page = document.documentElement;
+            if (page.scrollWidth <= page.clientWidth) return '';
+            return [...document.querySelectorAll('body *')]
+              .filter(one => one.getBoundingClientRect().right > page.clientWidth + 1)
+              .slice(0, 3).map(one => one.outerHTML.slice(0, 160)).join(' | ') || 'something';""";
 
     private static final String AXE = """
             const done = arguments[arguments.length - 1];
@@ -63,6 +79,7 @@ final class PageRules {
         String words = String.valueOf(browser.driver().executeScript(WORDS, language));
         none(language.equals("fr") ? ENGLISH : FRENCH, words, address);
         none(RAW, words, address);
+        fits(browser, address);
         if (known.add(kind(address) + browser.all("[aria-invalid]").size())) {
             accessible(browser, address);
         }
@@ -89,12 +106,21 @@ final class PageRules {
             browser.wide(each);
             Object found = browser.driver().executeAsyncScript(AXE);
             assertEquals(List.of(), found, () -> address + " at " + each + " pixels");
-            Object wide = browser.driver()
-                    .executeScript(
-                            "return document.documentElement.scrollWidth - document.documentElement.clientWidth");
-            assertEquals(0L, wide, () -> address + " is wider than " + each + " pixels");
+            assertEquals((long) each, browser.driver().executeScript("return window.innerWidth"), "the window obeys");
+            fits(browser, address);
         }
         browser.wide(width);
+        String policy = String.valueOf(browser.driver().executeAsyncScript(POLICY));
+        assertTrue(
+                policy.startsWith("default-src 'none'") && !policy.contains("unsafe-"), () -> address + ": " + policy);
+    }
+
+    private static void fits(Browser browser, String address) {
+        assertEquals(
+                "",
+                browser.driver().executeScript(TOO_WIDE),
+                () -> address + " is too wide for " + browser.driver().executeScript("return window.innerWidth")
+                        + " pixels");
     }
 
     /** The rules themselves, read once. */

@@ -3,6 +3,13 @@ package changeover.deploy.story;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javax.imageio.ImageIO;
+
 /** What the technician does in front of the machine, on a telephone. */
 final class TechniciansHand {
     private static final String CLEARANCE = "input[name$=clearance]";
@@ -22,6 +29,7 @@ final class TechniciansHand {
         browser.open(at + "/field");
         assertEquals(1, browser.all("ol.rows.dated li").size());
         browser.follow("ol.rows.dated a");
+        assertTrue(browser.text("main").contains(business.danger()), () -> browser.text("main"));
         browser.follow("form[action$='/arrival'] button");
     }
 
@@ -41,6 +49,8 @@ final class TechniciansHand {
         browser.fill("part", "FIL-16254");
         browser.fill("quantity", "2");
         browser.choose("why", "plan");
+        browser.choose("outcome", "done");
+        photographs();
         answers();
         browser.open(visit() + "/closure");
         browser.choose("rest", "yes");
@@ -48,6 +58,32 @@ final class TechniciansHand {
         browser.fill("by", business.customer());
         browser.follow("main form button.first");
         assertTrue(!browser.all(".stamp").isEmpty(), () -> browser.text("main"));
+    }
+
+    /** What is kept with the task so far stays; the picture is shown where it was added. */
+    private void photographs() {
+        browser.follow("#task button[name=photo]");
+        assertEquals(0, browser.all(".wrongs").size(), () -> browser.text("main"));
+        browser.find("#picture").sendKeys(picture());
+        browser.fill("caption", business.in("Côté rue", "Street side"));
+        browser.follow("#photos .foot button");
+        assertEquals(1, browser.all("figure.photo img").size(), () -> browser.text("main"));
+        Object pixels = browser.driver()
+                .executeAsyncScript("const done = arguments[0], image = document.querySelector('figure.photo img');"
+                        + "image.loading = 'eager';"
+                        + "image.decode().then(() => done(image.naturalWidth)).catch(e => done(String(e)))");
+        assertEquals(640L, pixels);
+        browser.follow("#photos .foot a");
+    }
+
+    private static String picture() {
+        try {
+            Path file = Files.createTempFile("seen", ".png");
+            ImageIO.write(new BufferedImage(640, 480, BufferedImage.TYPE_INT_RGB), "png", file.toFile());
+            return file.toString();
+        } catch (IOException cause) {
+            throw new UncheckedIOException(cause);
+        }
     }
 
     private void answers() {

@@ -1,10 +1,12 @@
 package changeover.deploy.story;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import changeover.contracts.Examples;
 import java.nio.file.Path;
+import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.MethodOrderer;
@@ -20,6 +22,15 @@ import org.junit.jupiter.api.TestMethodOrder;
 @Tag("browser")
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class WalkStoryTest {
+    /** What is done to a page, and what the rules then say. */
+    private static final Map<String, String> FAULTS = Map.of(
+            "document.querySelector('main').append(new Image(9, 9))", "image-alt",
+            "document.querySelector('main input, main a').style.color = '#eee'", "color-contrast",
+            "document.querySelector('h1').textContent = 'Votre shop'", "“Votre”",
+            "document.querySelector('h1').textContent = 'visit:late_by'", "“visit:late_by”",
+            "document.querySelector('h1').setAttribute('aria-label', 'of null homes')", "“null”",
+            "document.querySelector('h1').style.width = '2000px'", "too wide");
+
     private static Installed installed;
 
     @BeforeAll
@@ -58,20 +69,47 @@ class WalkStoryTest {
 
     @Test
     @Order(5)
+    void what_breaks_a_rule_is_found() {
+        Examples.Shop shop = Examples.KILN_LANE;
+        try (Browser browser = new Browser(shop.language(), 1280)) {
+            signIn(browser, shop, 0);
+            FAULTS.forEach((fault, found) -> {
+                browser.driver().navigate().refresh();
+                browser.driver().executeScript(fault);
+                var rules = new PageRules(shop.language(), 1280);
+                String said = assertThrows(AssertionError.class, () -> rules.judge(browser), fault)
+                        .getMessage();
+                assertTrue(said.contains(found), said);
+            });
+        }
+    }
+
+    @Test
+    @Order(6)
     void every_invariant_holds_afterwards() {
         assertEquals("check all ok", installed.admin("check"));
     }
 
     private static void tour(Examples.Shop shop) {
-        String mail = shop.people().getFirst().email();
         try (Browser browser = new Browser(shop.language(), 1280)) {
-            browser.signIn(installed.url() + "/" + shop.slug(), mail, installed.password(mail));
-            browser.waitForAddress(installed.url() + "/" + shop.slug());
+            signIn(browser, shop, 0);
             var tour = new DemoTour(browser, shop, installed.url());
             tour.goesAround();
             tour.readsAPaper();
             tour.offersARenewal();
+            tour.givesACallItsDay(shop.people().get(2).name());
         }
+        try (Browser telephone = new Browser(shop.language(), 390)) {
+            signIn(telephone, shop, 2);
+            new DemoTour(telephone, shop, installed.url()).ridesAlong();
+        }
+    }
+
+    private static void signIn(Browser browser, Examples.Shop shop, int person) {
+        String mail = shop.people().get(person).email();
+        browser.signIn(installed.url() + "/" + shop.slug(), mail, installed.password(mail));
+        browser.waitForAddress(installed.url() + "/" + shop.slug());
+        browser.find("main");
     }
 
     private static void walk(Business business) {
@@ -110,6 +148,7 @@ class WalkStoryTest {
         String password = owner.invitesTheTechnician();
         owner.fillsTheVan();
         String home = owner.typesAHome();
+        owner.warns(home);
         owner.designsAPlan();
         String agreement = owner.sells(home);
         String visit = owner.givesAVisitItsDay(home);

@@ -32,7 +32,7 @@ import java.util.UUID;
 @RolesAllowed({"owner", "office"})
 public class MailPages {
 
-    public record Row(UUID id, String to, String subject, String standing, String why) {}
+    public record Row(UUID id, String to, String language, String subject, String standing, String why) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
@@ -109,6 +109,7 @@ public class MailPages {
         return new Row(
                 message.id(),
                 message.toName(),
+                message.language(),
                 message.subject(),
                 message.standing().name(),
                 message.lastError() == null ? "" : message.lastError());

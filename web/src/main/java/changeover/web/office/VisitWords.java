@@ -34,7 +34,7 @@ public interface VisitWords {
     @Message("Why")
     String why();
 
-    @Message("Ticket")
+    @Message("Ticket:")
     String ticket();
 
     @Message("Give it a day")
