@@ -35,6 +35,17 @@ public class HouseholdTasks {
         return open;
     }
 
+    /** Whether the home has such a task. */
+    public boolean isOf(UUID homeId, UUID taskId) {
+        return !rows.createNativeQuery("""
+                        select id from household_task
+                         where tenant_id = current_tenant() and id = :task and home_id = :home""", UUID.class)
+                .setParameter("task", taskId)
+                .setParameter("home", homeId)
+                .getResultList()
+                .isEmpty();
+    }
+
     /**
      * @param by who did it, by name
      * @throws changeover.contracts.words.Refused for a task that this home does not have

@@ -106,13 +106,13 @@ public class AgreementsApi {
     @Path("{id}/acceptance")
     public Response accept(@PathParam("id") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
         return once.answer(operation, "acceptance " + id + body, () -> {
+            var _ = agreements.find(id).orElseThrow(NotFoundException::new);
             Asked asked = Asked.of(body, json);
             String by = asked.text("by", 120);
             String channel = asked.oneOf("channel", Set.of("counter", "distance", "home", "elsewhere"));
             LocalDate day = asked.dayOrNone("day");
             boolean card = asked.yes("paidByCard");
             asked.nothingElse().understood();
-            var _ = agreements.find(id).orElseThrow(NotFoundException::new);
             agreements.accept(id, new Yes(by, day == null ? today.day() : day, SaleChannel.ofCode(channel), card));
             return Once.Answer.done(document(agreements.find(id).orElseThrow()));
         });
@@ -123,11 +123,11 @@ public class AgreementsApi {
     @Path("{id}/ending")
     public Response end(@PathParam("id") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
         return once.answer(operation, "ending " + id + body, () -> {
+            var _ = agreements.find(id).orElseThrow(NotFoundException::new);
             Asked asked = Asked.of(body, json);
             LocalDate day = asked.day("day");
             String why = asked.text("why", 500);
             asked.nothingElse().understood();
-            var _ = agreements.find(id).orElseThrow(NotFoundException::new);
             agreements.end(id, day, why);
             return Once.Answer.done(document(agreements.find(id).orElseThrow()));
         });

@@ -213,7 +213,9 @@ public final class Asked {
         document.fieldNames().forEachRemaining(name -> {
             if (!known.contains(name)) {
                 String said = name.length() > 60 ? name.substring(0, 60) : name;
-                refusals.add(Refusal.of("typed.unknown-member", Map.of("member", said)));
+                String asked = String.join(", ", known.stream().sorted().toList());
+                refusals.add(Refusal.of("typed.unknown-member", Map.of("known", asked, "member", said))
+                        .at(path + said));
             }
         });
         return this;

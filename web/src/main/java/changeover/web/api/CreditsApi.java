@@ -1,9 +1,9 @@
 package changeover.web.api;
 
 import changeover.billing.invoices.Credits;
-import changeover.billing.invoices.InvoiceView;
 import changeover.billing.invoices.Invoices;
 import changeover.contracts.money.Money;
+import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Wording;
 import changeover.web.session.Once;
@@ -16,8 +16,8 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.core.Response;
+import java.util.Currency;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 
@@ -36,6 +36,9 @@ public class CreditsApi {
     InvoiceDocuments documents;
 
     @Inject
+    Businesses businesses;
+
+    @Inject
     Today today;
 
     @Inject
@@ -51,14 +54,14 @@ public class CreditsApi {
             Asked asked = Asked.of(body, json);
             UUID invoice = asked.id("invoice");
             String why = asked.text("why", 500);
-            List<Asked> lines = asked.each("lines");
-            InvoiceView view = invoices.view(invoice).orElseThrow(NotFoundException::new);
+            Currency currency = businesses.current().currency();
             Map<Integer, Money> parts = new LinkedHashMap<>();
-            for (Asked line : lines) {
-                parts.put(line.whole("position", 1, 100_000), line.money("net", view.currency()));
+            for (Asked line : asked.each("lines")) {
+                parts.put(line.whole("position", 1, 100_000), line.money("net", currency));
                 line.nothingElse();
             }
             asked.nothingElse().understood();
+            var _ = invoices.view(invoice).orElseThrow(NotFoundException::new);
             var reason = new Wording(why, why);
             UUID draft = parts.isEmpty()
                     ? credits.inFull(invoice, today.day(), reason)

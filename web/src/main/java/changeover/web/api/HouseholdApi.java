@@ -1,6 +1,5 @@
 package changeover.web.api;
 
-import changeover.contracts.customers.Homes;
 import changeover.contracts.tenants.Today;
 import changeover.scheduling.visits.HouseholdTasks;
 import changeover.web.session.Once;
@@ -20,9 +19,6 @@ import java.util.UUID;
 @Path("/api/v1/{slug}/homes/{home}/household")
 @RolesAllowed({"owner", "office"})
 public class HouseholdApi {
-
-    @Inject
-    Homes homes;
 
     @Inject
     HouseholdTasks tasks;
@@ -45,7 +41,7 @@ public class HouseholdApi {
             @HeaderParam("Operation-Id") String operation,
             String body) {
         return once.answer(operation, "household " + home + task + body, () -> {
-            if (homes.get(home).isEmpty()) {
+            if (!tasks.isOf(home, task)) {
                 throw new NotFoundException();
             }
             Asked asked = Asked.of(body, json);

@@ -112,12 +112,12 @@ public class InvoicesApi {
     @Path("invoices/{id}/issue")
     public Response issue(@PathParam("id") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
         return once.answer(operation, "issue " + id + body, () -> {
-            Asked asked = Asked.of(body, json);
-            LocalDate day = asked.dayOrNone("day");
-            asked.nothingElse().understood();
             if (invoices.draft(id).isEmpty() && invoices.view(id).isEmpty()) {
                 throw new NotFoundException();
             }
+            Asked asked = Asked.of(body, json);
+            LocalDate day = asked.dayOrNone("day");
+            asked.nothingElse().understood();
             var issued = invoices.issue(id, day == null ? today.day() : day);
             return Once.Answer.done(documents.of(issued.invoiceId()));
         });

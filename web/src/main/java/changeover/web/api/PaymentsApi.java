@@ -123,12 +123,12 @@ public class PaymentsApi {
     @Path("{id}/undoing")
     public Response undo(@PathParam("id") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
         return once.answer(operation, "undoing " + id + body, () -> {
+            var _ = payments.of(id).orElseThrow(NotFoundException::new);
             Asked asked = Asked.of(body, json);
             String how = asked.oneOf("how", Set.of("bounced", "mistake"));
             String why = asked.text("why", 500);
             LocalDate day = asked.dayOrNone("day");
             asked.nothingElse().understood();
-            var _ = payments.of(id).orElseThrow(NotFoundException::new);
             payments.undo(
                     id,
                     how.equals("bounced") ? Undoing.How.BOUNCED : Undoing.How.MISTAKE,

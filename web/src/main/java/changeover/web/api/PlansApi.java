@@ -123,10 +123,10 @@ public class PlansApi {
     @Path("{id}/sale")
     public Response putOnSale(@PathParam("id") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
         return once.answer(operation, "plans sale " + id + body, () -> {
+            Plan plan = plans.find(id).orElseThrow(NotFoundException::new);
             Asked asked = Asked.of(body, json);
             LocalDate from = asked.dayOrNone("from");
             asked.nothingElse().understood();
-            Plan plan = plans.find(id).orElseThrow(NotFoundException::new);
             plan.putOnSale(from == null ? today.day() : from);
             plans.keep();
             return Once.Answer.done(document(plan));

@@ -118,13 +118,13 @@ public class VisitsApi {
     @RolesAllowed({"owner", "office"})
     public Response give(@PathParam("id") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
         return once.answer(operation, "appointment " + id + body, () -> {
+            seen(id);
             Asked asked = Asked.of(body, json);
             UUID technician = asked.id("technician");
             LocalDate day = asked.day("day");
             LocalTime starts = asked.time("starts");
             LocalTime ends = asked.value("ends") == null ? null : asked.time("ends");
             asked.nothingElse().understood();
-            seen(id);
             var given = appointments.give(id, new Appointments.Slot(technician, day, starts, ends));
             var appointment = given.appointment();
             return Once.Answer.done(new AppointmentDocument(

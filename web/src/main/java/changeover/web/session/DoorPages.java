@@ -115,7 +115,8 @@ class DoorPages {
     @Path("{slug}/again/{id}")
     @RolesAllowed({"owner", "office", "technician"})
     public TemplateInstance again(@PathParam("slug") String slug, @PathParam("id") UUID id) {
-        KeptForm form = forms.take(id, slug).orElseThrow(NotFoundException::new);
+        UUID person = identity.getAttribute(AtTheDoor.PERSON);
+        KeptForm form = forms.take(id, slug, person).orElseThrow(NotFoundException::new);
         List<KeptForm.Field> shown = form.withoutToken().stream()
                 .filter(field -> !field.value().isBlank() && !field.name().equals("version"))
                 .toList();

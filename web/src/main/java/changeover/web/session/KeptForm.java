@@ -4,6 +4,7 @@ import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.UUID;
 
 /** A form as its writer left it: where it was going, and its fields in order. */
 record KeptForm(String action, List<Field> fields) {
@@ -12,6 +13,9 @@ record KeptForm(String action, List<Field> fields) {
 
     /** The token of the page it was written on; it has served when the form comes back. */
     private static final String CSRF = "csrf";
+
+    /** Who had the page open, as the page itself says. */
+    private static final String WRITER = "writer";
 
     /** @param body as {@code application/x-www-form-urlencoded} */
     static KeptForm of(String action, String body) {
@@ -27,15 +31,28 @@ record KeptForm(String action, List<Field> fields) {
 
     /** The token that came with the form, or an empty text. */
     String token() {
+        return first(CSRF);
+    }
+
+    /** Whether it may be given to this person: its writer, or anybody here where the page did not say who wrote. */
+    boolean isFor(UUID person) {
+        String writer = first(WRITER);
+        return writer.isEmpty() || writer.equals(person.toString());
+    }
+
+    private String first(String name) {
         return fields.stream()
-                .filter(field -> field.name().equals(CSRF))
+                .filter(field -> field.name().equals(name))
                 .map(Field::value)
                 .findFirst()
                 .orElse("");
     }
 
+    /** What the person wrote: neither the token nor the page's own mark. */
     List<Field> withoutToken() {
-        return fields.stream().filter(field -> !field.name().equals(CSRF)).toList();
+        return fields.stream()
+                .filter(field -> !field.name().equals(CSRF) && !field.name().equals(WRITER))
+                .toList();
     }
 
     private static String decoded(String text) {

@@ -68,8 +68,8 @@ class KeptForms {
         }
     }
 
-    /** Takes a kept form out, once; one that was written in another business stays where it is. */
-    Optional<KeptForm> take(UUID id, String slug) {
+    /** Takes a kept form out, once; one of another business, or of another writer, stays where it is. */
+    Optional<KeptForm> take(UUID id, String slug, UUID person) {
         try (var connection = lookup.getConnection();
                 var ask = connection.prepareStatement("select sealed from kept_form where id = ?");
                 var take = connection.prepareStatement("delete from kept_form where id = ?")) {
@@ -80,8 +80,8 @@ class KeptForms {
                     return Optional.empty();
                 }
                 KeptForm form = json.readValue(seal.open(row.getBytes(1), PLACE), KeptForm.class);
-                boolean here = form.action().startsWith("/" + slug + "/");
-                return here && take.executeUpdate() == 1 ? Optional.of(form) : Optional.empty();
+                boolean theirs = form.action().startsWith("/" + slug + "/") && form.isFor(person);
+                return theirs && take.executeUpdate() == 1 ? Optional.of(form) : Optional.empty();
             }
         } catch (SQLException | IOException cause) {
             throw new IllegalStateException("the kept form could not be read", cause);

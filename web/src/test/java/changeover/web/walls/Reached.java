@@ -1,0 +1,93 @@
+package changeover.web.walls;
+
+import changeover.web.walls.ALivedInShop.Lived;
+import changeover.web.walls.Routes.Route;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+
+/** What stands behind a parameter of a path: a row of a business, by the word in front of it. */
+@ApplicationScoped
+class Reached {
+
+    /** Parameters that name no row of anybody: a day, a task of the shipped catalogue. */
+    private static final Set<String> NO_ROW = Set.of("season/day", "intervals/task", "slug/where");
+
+    private static final Map<String, String> ROWS = Map.ofEntries(
+            Map.entry("homes", "home.id"),
+            Map.entry("customers", "customer.id"),
+            Map.entry("buildings", "building.id"),
+            Map.entry("machines", "equipment.id"),
+            Map.entry("agreements", "agreement.id"),
+            Map.entry("plans", "plan.id"),
+            Map.entry("visits", "visit.id"),
+            Map.entry("reports", "visit.id"),
+            Map.entry("tasks", "visit_task.id"),
+            Map.entry("household", "household_task.id"),
+            Map.entry("photos", "photo_bytes.sha256"),
+            Map.entry("invoices", "invoice.id"),
+            Map.entry("payments", "payment.id"),
+            Map.entry("runs", "billing_run.id"),
+            Map.entry("billing-runs", "billing_run.id"),
+            Map.entry("mail", "outbox.id"),
+            Map.entry("people/person", "membership.person_id"),
+            Map.entry("people/id", "membership.person_id"),
+            Map.entry("people/part", "home_part.id"),
+            Map.entry("codes", "access_code.id"),
+            Map.entry("hazards", "hazard.id"),
+            Map.entry("seasons", "season.id"),
+            Map.entry("parts", "part.code"));
+
+    @Inject
+    OwnersEyes eyes;
+
+    boolean isRow(Route route, String parameter) {
+        return !NO_ROW.contains(route.before(parameter) + "/" + parameter)
+                && !parameter.equals("where")
+                && !NO_ROW.contains(parameter);
+    }
+
+    /** The value of a parameter for one business; empty when nobody has said what stands behind it. */
+    Optional<String> of(Lived lived, Route route, String parameter) {
+        String before = route.before(parameter);
+        if (parameter.equals("secret")) {
+            return Optional.of(lived.secret());
+        }
+        if (before.equals("again")) {
+            return Optional.of(lived.kept().toString());
+        }
+        if (parameter.equals("place")) {
+            return Optional.of(lived.home().toString());
+        }
+        String column = ROWS.getOrDefault(before + "/" + parameter, ROWS.get(before));
+        if (column == null) {
+            return Optional.empty();
+        }
+        List<String> values = eyes.values(column, lived.shop().tenant());
+        return values.stream().filter(value -> !value.startsWith("pad-")).reduce((_, last) -> last);
+    }
+
+    /** The address of a page of a business, with its own rows in it. */
+    String path(Lived lived, Route route) {
+        return route.at(name -> switch (name) {
+            case "slug" -> lived.shop().slug();
+            case "where" -> "homes";
+            case "day" -> "2026-11-25";
+            default -> of(lived, route, name).orElse("filter-check");
+        });
+    }
+
+    /** What cannot be known: of the same shape, and nobody's. */
+    String nobodys(String parameter) {
+        return switch (parameter) {
+            case "sha256" -> UUID.randomUUID().toString().replace("-", "").repeat(2);
+            case "secret" -> "A".repeat(43);
+            case "code" -> "no-such-" + UUID.randomUUID().toString().substring(0, 8);
+            default -> UUID.randomUUID().toString();
+        };
+    }
+}
