@@ -49,6 +49,7 @@ final class Browser implements AutoCloseable {
         } catch (IOException cause) {
             throw new UncheckedIOException(cause);
         }
+        driver.manage().timeouts().scriptTimeout(Duration.ofMinutes(3));
         wide(width);
     }
 
