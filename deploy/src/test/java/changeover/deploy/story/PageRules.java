@@ -46,7 +46,8 @@ final class PageRules {
 
     private static final String POLICY = """
             const done = arguments[arguments.length - 1];
-            fetch(location.href).then(a => done(a.headers.get('content-security-policy'))).catch(e => done(String(e)));""";
+            fetch(location.href, {cache: 'no-store'})
+              .then(a => done(a.headers.get('content-security-policy'))).catch(e => done(String(e)));""";
 
     private static final String TOO_WIDE = """
             const page = document.documentElement;
