@@ -57,7 +57,8 @@ final class Press {
                         .resolveAsync(this::message)
                         .build())
                 .addNamespaceResolver(NamespaceResolver.builder("inject")
-                        .resolve(context -> Map.of("parameterName", "csrf", "token", "t", "headerName", "X-CSRF-TOKEN"))
+                        .resolve(context ->
+                                Map.of("parameterName", "csrf", "token", "t", "headerName", "X-CSRF-TOKEN", "id", ""))
                         .build());
         for (String tag : tags()) {
             builder.addSectionHelper(new UserTagSectionHelper.Factory(tag, "tags/" + tag));
