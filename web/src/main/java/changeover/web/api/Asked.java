@@ -4,6 +4,7 @@ import changeover.contracts.money.Money;
 import changeover.contracts.words.Checks;
 import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Refused;
+import changeover.web.session.Typed;
 import com.fasterxml.jackson.core.JacksonException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -105,7 +106,7 @@ public final class Asked {
     }
 
     public LocalDate day(String member) {
-        return must(member, "typed.day", LocalDate.EPOCH, LocalDate::parse);
+        return must(member, "typed.day", LocalDate.EPOCH, Typed::readDay);
     }
 
     public @Nullable LocalDate dayOrNone(String member) {

@@ -1,6 +1,7 @@
 package changeover.web.api;
 
 import changeover.contracts.words.Refusal;
+import changeover.web.session.Typed;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Map;
@@ -16,14 +17,10 @@ final class AskedInQuery {
     /** A day as {@code 2026-10-15}, in the four-digit years. */
     static LocalDate day(String name, String said) {
         try {
-            LocalDate day = LocalDate.parse(said.strip());
-            if (day.getYear() >= 1900 && day.getYear() <= 9998) {
-                return day;
-            }
+            return Typed.readDay(said.strip());
         } catch (DateTimeException notADay) {
             throw Refusal.of("typed.day").at(name).thrown();
         }
-        throw Refusal.of("typed.day").at(name).thrown();
     }
 
     static @Nullable String oneOf(String name, @Nullable String said, Set<String> words) {

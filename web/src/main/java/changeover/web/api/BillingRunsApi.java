@@ -7,6 +7,7 @@ import changeover.billing.runs.RunPreviews;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Refusals;
 import changeover.web.session.Once;
+import changeover.web.session.Typed;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
@@ -99,7 +100,7 @@ public class BillingRunsApi {
 
     private static LocalDate day(String text) {
         try {
-            return LocalDate.parse(text);
+            return Typed.readDay(text);
         } catch (DateTimeParseException notADay) {
             throw changeover.contracts.words.Refusal.of("typed.day").at("day").thrown();
         }

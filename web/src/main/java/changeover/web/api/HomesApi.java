@@ -13,6 +13,7 @@ import changeover.contracts.tenants.Today;
 import changeover.scheduling.visits.YearOfHome;
 import changeover.scheduling.visits.YearsOfHomes;
 import changeover.web.session.Once;
+import changeover.web.session.Typed;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
@@ -176,7 +177,7 @@ public class HomesApi {
     /** A day of the query, or a refusal. */
     static LocalDate day(String text) {
         try {
-            return LocalDate.parse(text);
+            return Typed.readDay(text);
         } catch (java.time.DateTimeException notADay) {
             throw changeover.contracts.words.Refusal.of("typed.day").at("from").thrown();
         }

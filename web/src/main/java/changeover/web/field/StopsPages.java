@@ -8,6 +8,7 @@ import changeover.scheduling.visits.VisitEnd;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
 import changeover.web.session.ReadingScale;
+import changeover.web.session.Typed;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -103,7 +104,7 @@ public class StopsPages {
     /** A day that does not read is today. */
     private static LocalDate day(@Nullable String asked, LocalDate today) {
         try {
-            LocalDate day = asked == null ? today : LocalDate.parse(asked);
+            LocalDate day = asked == null ? today : Typed.readDay(asked);
             return day.getYear() < 1900 || day.getYear() > 2200 ? today : day;
         } catch (DateTimeException notADay) {
             return today;

@@ -32,6 +32,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -111,7 +112,7 @@ public class MachinePages {
                     Equipment machine = known(id);
                     Equipment.Facts facts = MachineForm.read(kind(machine.kind()), typed);
                     typed.understood();
-                    equipment.rewrite(id, facts, new FilledOn(version));
+                    equipment.rewrite(id, places.ownedHere(facts), new FilledOn(version));
                     return SaidOnce.at(path(id), "kept");
                 },
                 refusals -> page(known(id), Said.again(typed, refusals, frames.locale())));
@@ -184,7 +185,10 @@ public class MachinePages {
                     Equipment machine = known(id);
                     Said again = Said.again(typed, refusals, frames.locale());
                     Said known = Said.filled(MachineForm.filled(machine.facts()));
-                    return page(machine, new Said(known.values(), again.errors(), again.top()));
+                    var values = new LinkedHashMap<>(known.values());
+                    values.putAll(again.values());
+                    values.put("interval", List.of(task));
+                    return page(machine, new Said(values, again.errors(), again.top()));
                 });
     }
 

@@ -2,12 +2,14 @@ package changeover.web.office;
 
 import changeover.contracts.customers.AllEquipment;
 import changeover.contracts.customers.Buildings;
+import changeover.contracts.customers.Customers;
 import changeover.contracts.customers.Equipment;
 import changeover.contracts.customers.Home;
 import changeover.contracts.customers.Homes;
 import changeover.contracts.tenants.Today;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import jakarta.ws.rs.NotFoundException;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -24,6 +26,9 @@ public class MachinePlaces {
 
     @Inject
     AllEquipment equipment;
+
+    @Inject
+    Customers customers;
 
     @Inject
     PeopleOfHomes people;
@@ -63,6 +68,15 @@ public class MachinePlaces {
                 .filter(machine -> (place.isHome() ? machine.homeId() : machine.buildingId())
                         .filter(place.id()::equals)
                         .isPresent());
+    }
+
+    /** An owner whom nobody here knows is not found. */
+    Equipment.Facts ownedHere(Equipment.Facts facts) {
+        UUID owner = facts.ownerId();
+        if (owner != null && customers.get(owner).isEmpty()) {
+            throw new NotFoundException();
+        }
+        return facts;
     }
 
     Equipment add(Place place, Equipment.Facts facts) {

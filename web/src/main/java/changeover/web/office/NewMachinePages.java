@@ -101,7 +101,7 @@ public class NewMachinePages {
                     MachinePlaces.Place place = place();
                     Equipment.Facts facts = MachineForm.read(kind(typed), typed);
                     typed.understood();
-                    places.add(place, facts);
+                    places.add(place, places.ownedHere(facts));
                     return SaidOnce.at("/" + slug + "/" + place.path(), "machine-kept");
                 },
                 refusals -> form(kind(typed), Said.again(typed, refusals, frames.locale()), null));
@@ -131,7 +131,9 @@ public class NewMachinePages {
                     known(id);
                     Equipment.Facts facts = MachineForm.read(kind(typed), typed);
                     typed.understood();
-                    Equipment next = equipment.replace(id, facts, day).orElseThrow(NotFoundException::new);
+                    Equipment next = equipment
+                            .replace(id, places.ownedHere(facts), day)
+                            .orElseThrow(NotFoundException::new);
                     return SaidOnce.at(path(next.id()), "kept");
                 },
                 refusals -> form(kind(typed), Said.again(typed, refusals, frames.locale()), known(id)));

@@ -7,6 +7,7 @@ import changeover.scheduling.dayplan.Due;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
 import changeover.web.session.Tab;
+import changeover.web.session.Typed;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -111,7 +112,7 @@ public class SeasonPages {
     private TemplateInstance page(Frame frame, String said) {
         LocalDate day;
         try {
-            day = LocalDate.parse(said);
+            day = Typed.readDay(said);
         } catch (DateTimeException notADay) {
             throw new NotFoundException();
         }

@@ -81,7 +81,7 @@ public final class Typed {
     }
 
     public LocalDate day(String field) {
-        return must(field, "typed.day", LocalDate.EPOCH, LocalDate::parse);
+        return must(field, "typed.day", LocalDate.EPOCH, Typed::readDay);
     }
 
     public @Nullable LocalDate dayOrNone(String field) {
@@ -133,6 +133,19 @@ public final class Typed {
             amount = BigDecimal.ZERO;
         }
         return Money.of(amount.setScale(currency.getDefaultFractionDigits()), currency);
+    }
+
+    /**
+     * A day as {@code 2026-10-15}; centuries that no shop lives in are slips of the hand.
+     *
+     * @throws DateTimeException when it is none
+     */
+    public static LocalDate readDay(String text) {
+        LocalDate day = LocalDate.parse(text);
+        if (day.getYear() < 1900 || day.getYear() > 9998) {
+            throw new DateTimeException("a day of another age");
+        }
+        return day;
     }
 
     /** Adds what a rule says about a field. */

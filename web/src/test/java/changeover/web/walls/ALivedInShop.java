@@ -4,6 +4,7 @@ import static changeover.web.AShop.as;
 import static changeover.web.AShop.post;
 import static changeover.web.AShop.send;
 
+import changeover.billing.notices.OfferMail;
 import changeover.contracts.tenants.Membership;
 import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Role;
@@ -17,6 +18,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.sql.SQLException;
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
@@ -37,6 +39,9 @@ public class ALivedInShop {
 
     @Inject
     OwnersEyes eyes;
+
+    @Inject
+    OfferMail offers;
 
     @Inject
     Seal seal;
@@ -77,7 +82,15 @@ public class ALivedInShop {
                         .personId());
         ALivedInHome.Lived lived = homes.sold(shop, language);
         write(shop, "before.sql");
-        String home = homes.machines(shop, language).home().toString();
+        List<UUID> offered = eyes.values("agreement.id", shop.tenant()).stream()
+                .map(UUID::fromString)
+                .toList();
+        shops.in(shop, () -> {
+            offers.write(offered);
+            return offered;
+        });
+        ALivedInHome.Lived second = homes.machines(shop, language);
+        String home = second.home().toString();
         String plan = first(shop, "plan.id");
         String agreement = id(shop, "agreements", Map.of("home", home, "plan", plan, "from", day.toString()));
         send(
@@ -104,9 +117,44 @@ public class ALivedInShop {
         money(shop, agreement);
         String extra = openVisit(shop, lived.home().toString(), day);
         appoint(shop, extra, shop.technician(), day, "13:30");
+        String planned = as(shop.owner())
+                .get(shop.api("homes/" + lived.home() + "/year"))
+                .then()
+                .extract()
+                .path("visits.find { it.day == '" + day.plusDays(8) + "' }.id");
+        appoint(shop, planned, shop.technician(), day, "15:30");
+        tell(shop, planned);
         UUID kept = keepForm(shop);
         write(shop, "after.sql");
-        return new Lived(shop, other, lived.home(), lived.customer(), link(shop, lived.customer()), kept);
+        write(shop, "rest.sql");
+        return new Lived(shop, other, lived.home(), lived.customer(), link(shop, second.customer()), kept);
+    }
+
+    /** The technician has arrived and has found something. */
+    private static void tell(AShop.Shop shop, String visit) {
+        String task = as(shop.owner())
+                .get(shop.api("visits/" + visit))
+                .then()
+                .extract()
+                .path("tasks[0].id");
+        Map<String, String> found =
+                Map.of("level", "recommended", "text", "The drain runs slowly", "language", "en", "task", task);
+        send(
+                        shop.technician(),
+                        shop.api("operations"),
+                        Map.of("operations", List.of(said(visit, 1, "arrive", Map.of()), said(visit, 2, "finding", found))))
+                .statusCode(200);
+    }
+
+    private static Map<String, Object> said(String visit, int sequence, String kind, Map<String, String> body) {
+        return Map.of(
+                "id", UUID.randomUUID().toString(),
+                "visit", visit,
+                "device", "tablet",
+                "sequence", sequence,
+                "at", OffsetDateTime.now().toString(),
+                "kind", kind,
+                "body", body);
     }
 
     private void money(AShop.Shop shop, String agreement) {

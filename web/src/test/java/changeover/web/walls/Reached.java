@@ -67,18 +67,54 @@ class Reached {
         if (column == null) {
             return Optional.empty();
         }
-        List<String> values = eyes.values(column, lived.shop().tenant());
-        return values.stream().filter(value -> !value.startsWith("pad-")).reduce((_, last) -> last);
+        return all(lived, column).stream().reduce((_, last) -> last);
+    }
+
+    private List<String> all(Lived lived, String column) {
+        return eyes.values(column, lived.shop().tenant()).stream()
+                .filter(value -> !value.startsWith("pad-"))
+                .toList();
+    }
+
+    /** The same address for each row that its last word may name. */
+    List<String> paths(Lived lived, Route route) {
+        if (route.path().contains("/visits/{id}/tasks/{task}")) {
+            return eyes
+                    .texts(
+                            "select distinct visit_id || '/tasks/' || id from visit_task where tenant_id = ?",
+                            lived.shop().tenant())
+                    .stream()
+                    .map(pair -> path(
+                            lived,
+                            new Route(route.method(), route.path().replace("{id}/tasks/{task}", pair), route.takes())))
+                    .toList();
+        }
+        List<String> parameters = route.parameters();
+        String last = parameters.isEmpty() ? "" : parameters.getLast();
+        String column = ROWS.getOrDefault(route.before(last) + "/" + last, ROWS.getOrDefault(route.before(last), ""));
+        if (last.isEmpty() || column.isEmpty() || of(lived, route, last).isEmpty()) {
+            return List.of(path(lived, route));
+        }
+        return all(lived, column).stream().map(value -> path(lived, route, last, value)).toList();
+    }
+
+    private String path(Lived lived, Route route, String last, String value) {
+        return new Route(route.method(), route.path().replaceFirst("\\{" + last + "(:[^}]*)?}", value), "")
+                .at(name -> path(lived, name, route));
     }
 
     /** The address of a page of a business, with its own rows in it. */
     String path(Lived lived, Route route) {
-        return route.at(name -> switch (name) {
+        return route.at(name -> path(lived, name, route));
+    }
+
+    private String path(Lived lived, String name, Route route) {
+        return switch (name) {
             case "slug" -> lived.shop().slug();
             case "where" -> "homes";
             case "day" -> "2026-11-25";
             default -> of(lived, route, name).orElse("filter-check");
-        });
+        };
     }
 
     /** What cannot be known: of the same shape, and nobody's. */

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import changeover.contracts.PostgresForTests;
+import changeover.contracts.tenants.CurrentTenant;
+import io.agroal.api.AgroalDataSource;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
@@ -11,16 +13,28 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Random;
 import java.util.UUID;
-import org.jspecify.annotations.Nullable;
+import java.util.concurrent.Callable;
+import java.util.concurrent.Executors;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
-/** With every filter of the application off, the database alone keeps one business's rows from another. */
+/**
+ * The second lock by itself: with plain statements that name another business's rows outright, and none of the
+ * application's own filters, the database gives nothing, changes nothing and takes nothing.
+ */
 @QuarkusTest
 @QuarkusTestResource(PostgresForTests.class)
 class RowSecurityAloneTest {
 
     private static final int SWITCHES = Boolean.getBoolean("changeover.deep") ? 100_000 : 500;
+
+    /** What row security answers, and what a table answers whose rows are not for changing. */
+    private static final String REFUSED = "42501";
+
+    private static final String NO_SUCH_ROW = "23503";
 
     @Inject
     ALivedInShop shops;
@@ -28,132 +42,162 @@ class RowSecurityAloneTest {
     @Inject
     OwnersEyes eyes;
 
+    @Inject
+    CatalogueOfTables tables;
+
+    @Inject
+    CurrentTenant current;
+
+    @Inject
+    AgroalDataSource pool;
+
     private final List<String> wrong = new ArrayList<>();
+    private UUID ours;
+    private UUID theirs;
+
+    @BeforeEach
+    void twoBusinesses() {
+        ours = shops.ours().shop().tenant();
+        theirs = shops.theirs().shop().tenant();
+    }
 
     @Test
     void no_statement_reaches_a_row_of_another_business() throws SQLException {
-        UUID ours = shops.ours().shop().tenant();
-        UUID theirs = shops.theirs().shop().tenant();
-        int full = 0;
-        for (String table : eyes.owned()) {
-            boolean filled = !eyes.texts("select 1 from " + table + " where tenant_id = ? limit 1", theirs)
-                    .isEmpty();
-            full += filled ? 1 : 0;
-            for (UUID asking : new UUID[] {ours, null}) {
-                try (Connection connection = eyes.application(asking)) {
-                    connection.setAutoCommit(false);
-                    touched(
-                            connection,
-                            table,
-                            asking,
-                            "select count(*) from " + table + " where tenant_id = ?",
-                            theirs);
-                    touched(
-                            connection,
-                            table,
-                            asking,
-                            "update " + table + " set tenant_id = tenant_id where tenant_id = ?",
-                            theirs);
-                    touched(connection, table, asking, "delete from " + table + " where tenant_id = ?", theirs);
-                    inserted(connection, table, theirs);
+        Map<String, String> before = eyes.checksum(theirs);
+        try (Connection inside = eyes.application(ours);
+                Connection nowhere = eyes.application(null)) {
+            for (String table : eyes.owned()) {
+                String row = tables.row(table, theirs).orElse(null);
+                if (row == null) {
+                    wrong.add(table + ": no row to try it on; write one in walls/rest.sql");
+                    continue;
                 }
+                String of = " where tenant_id = '" + theirs + "'";
+                nothing(inside, table, "select 1 from " + table + of);
+                nothing(nowhere, table, "select 1 from " + table + of);
+                nothing(inside, table, "update " + table + " set tenant_id = tenant_id" + of);
+                nothing(inside, table, "delete from " + table + of);
+                refused(inside, table, tables.insert(table), tables.anew(row, table));
+                refused(nowhere, table, tables.insert(table), tables.anew(row, table));
+                tables.row(table, ours).ifPresent(own -> stolen(inside, table, own));
+            }
+            for (String view : tables.views()) {
+                nothing(inside, view, "select 1 from " + view + " where tenant_id = '" + theirs + "'");
+                nothing(nowhere, view, "select 1 from " + view);
             }
         }
         assertEquals(List.of(), wrong);
-        assertTrue(full >= 50, full + " of " + eyes.owned().size() + " tables had rows to try");
+        assertEquals(before, eyes.checksum(theirs));
+    }
+
+    /** A row of ours cannot be handed over either. */
+    private void stolen(Connection inside, String table, String own) {
+        String hand = "update " + table + " set tenant_id = '" + theirs + "' where id = (?::jsonb ->> 'id')::uuid";
+        refused(inside, table, hand, own);
     }
 
     @Test
-    void a_view_shows_no_more_than_its_tables() throws SQLException {
-        UUID ours = shops.ours().shop().tenant();
-        for (String view : eyes.texts(
-                "select relname from pg_class where relkind in ('v', 'm') and relnamespace = 'public'::regnamespace")) {
-            try (Connection connection = eyes.application(ours);
-                    var ask = connection.prepareStatement("select * from " + view);
-                    var rows = ask.executeQuery()) {
-                while (rows.next()) {
-                    for (int at = 1; at <= rows.getMetaData().getColumnCount(); at++) {
-                        boolean owner = rows.getMetaData().getColumnName(at).equals("tenant_id");
-                        if (owner && !ours.toString().equals(rows.getString(at))) {
-                            wrong.add(view + " shows another's row");
-                        }
-                    }
+    void no_reference_points_into_another_business() throws SQLException {
+        assertEquals(List.of(), tables.referencesWithoutTheirBusiness());
+        int proved = 0;
+        try (Connection inside = eyes.application(ours)) {
+            inside.setAutoCommit(false);
+            for (var reference : tables.references()) {
+                String own = tables.row(reference.table(), ours).orElse(null);
+                String other = tables.row(reference.target(), theirs).orElse(null);
+                if (own == null || other == null) {
+                    wrong.add(reference + ": no row to try it on");
+                    continue;
                 }
+                List<String> states = List.of(
+                        tried(inside, reference.insert(tables), tables.anew(own, reference.table()), other),
+                        tried(inside, reference.update(), own, other));
+                if (states.contains("")) {
+                    wrong.add(reference + " took a row of another business");
+                }
+                proved += states.contains(NO_SUCH_ROW) ? 1 : 0;
             }
         }
         assertEquals(List.of(), wrong);
+        int all = tables.references().size();
+        System.out.println("walls: references=" + all + " refused by the reference itself=" + proved);
+        assertTrue(proved > all / 2, proved + " of " + all);
+    }
+
+    /** @return the state that the database refused with; empty when it did not */
+    private String tried(Connection inside, String sql, String own, String other) throws SQLException {
+        try (var statement = inside.prepareStatement(sql);
+                var all = inside.createStatement()) {
+            all.execute("set constraints all immediate");
+            statement.setString(1, own);
+            statement.setString(2, other);
+            return statement.executeUpdate() == 0 ? "none" : "";
+        } catch (SQLException refusal) {
+            return refusal.getSQLState();
+        } finally {
+            inside.rollback();
+        }
     }
 
     @Test
-    void a_connection_that_changes_hands_forgets() throws SQLException {
-        UUID ours = shops.ours().shop().tenant();
-        UUID theirs = shops.theirs().shop().tenant();
-        try (Connection connection = eyes.application(ours);
-                var set = connection.prepareStatement("select set_config('app.tenant', ?, true)");
-                var ask = connection.prepareStatement("select distinct tenant_id::text from home")) {
-            connection.setAutoCommit(false);
-            for (int at = 0; at < SWITCHES; at++) {
-                UUID now = at % 2 == 0 ? ours : theirs;
-                set.setString(1, now.toString());
-                set.execute();
-                try (var rows = ask.executeQuery()) {
-                    assertTrue(rows.next());
-                    assertEquals(now.toString(), rows.getString(1));
-                    assertTrue(!rows.next());
-                }
-                connection.commit();
+    void a_connection_of_the_pool_never_remembers_another_business() throws Exception {
+        long seed = Long.getLong("changeover.seed", System.nanoTime());
+        System.out.println("walls: switches=" + SWITCHES + " seed=" + seed);
+        try (var crew = Executors.newFixedThreadPool(4)) {
+            List<Callable<Integer>> work = new ArrayList<>();
+            for (int hand = 0; hand < 4; hand++) {
+                var random = new Random(seed + hand);
+                work.add(() -> switches(random));
+            }
+            for (var done : crew.invokeAll(work)) {
+                assertEquals(0, done.get());
             }
         }
     }
 
-    /** A refusal is as good as nothing reached. */
-    private void touched(Connection connection, String table, @Nullable UUID asking, String sql, UUID theirs)
-            throws SQLException {
-        var before = connection.setSavepoint();
+    /** @return how many rows of the wrong business were seen */
+    private int switches(Random random) {
+        int seen = 0;
+        for (int i = 0; i < SWITCHES / 4; i++) {
+            UUID tenant = random.nextBoolean() ? ours : theirs;
+            seen += current.run(tenant, CurrentTenant.NOBODY, () -> foreign(tenant));
+        }
+        return seen;
+    }
+
+    private int foreign(UUID tenant) throws SQLException {
+        try (Connection connection = pool.getConnection();
+                var ask = connection.prepareStatement(
+                        "select count(*) filter (where tenant_id <> ?), count(*) from customer")) {
+            ask.setObject(1, tenant);
+            try (var row = ask.executeQuery()) {
+                row.next();
+                return row.getInt(2) == 0 ? 1 : row.getInt(1);
+            }
+        }
+    }
+
+    private void nothing(Connection connection, String table, String sql) {
+        try (var statement = connection.createStatement()) {
+            boolean rows = statement.execute(sql);
+            if (rows ? statement.getResultSet().next() : statement.getUpdateCount() != 0) {
+                wrong.add(table + ": reached by " + sql);
+            }
+        } catch (SQLException refusal) {
+            if (!REFUSED.equals(refusal.getSQLState())) {
+                wrong.add(table + ": " + refusal.getMessage());
+            }
+        }
+    }
+
+    private void refused(Connection connection, String table, String sql, String row) {
         try (var statement = connection.prepareStatement(sql)) {
-            statement.setObject(1, theirs);
-            int reached;
-            if (sql.startsWith("select")) {
-                try (var row = statement.executeQuery()) {
-                    reached = row.next() ? row.getInt(1) : 0;
-                }
-            } else {
-                reached = statement.executeUpdate();
+            statement.setString(1, row);
+            wrong.add(table + ": took " + statement.executeUpdate() + " by " + sql);
+        } catch (SQLException refusal) {
+            if (!REFUSED.equals(refusal.getSQLState())) {
+                wrong.add(table + ": refused by something else: " + refusal.getMessage());
             }
-            if (reached != 0) {
-                wrong.add((asking == null ? "nobody: " : "another: ") + sql + " reached " + reached);
-            }
-        } catch (SQLException refused) {
-            if (!refused.getSQLState().startsWith("42")
-                    && !refused.getSQLState().startsWith("23")) {
-                wrong.add(table + ": " + refused.getMessage());
-            }
-        } finally {
-            connection.rollback(before);
-        }
-    }
-
-    /** One of their own rows, copied under a new id, is not taken from anybody else. */
-    private void inserted(Connection connection, String table, UUID theirs) throws SQLException {
-        List<String> rows =
-                eyes.texts("select row_to_json(t)::text from " + table + " t where tenant_id = ? limit 1", theirs);
-        if (rows.isEmpty()) {
-            return;
-        }
-        var before = connection.setSavepoint();
-        try (var insert = connection.prepareStatement(
-                "insert into " + table + " select * from json_populate_record(null::" + table + ", ?::json)")) {
-            insert.setString(1, rows.getFirst());
-            insert.executeUpdate();
-            wrong.add(table + " took a row of another business");
-        } catch (SQLException refused) {
-            boolean walled = refused.getSQLState().equals("42501")
-                    || refused.getSQLState().equals("428C9");
-            if (!walled) {
-                wrong.add(table + " refused by " + refused.getSQLState() + " " + refused.getMessage());
-            }
-        } finally {
-            connection.rollback(before);
         }
     }
 }

@@ -1,0 +1,36 @@
+-- The tables that nothing above writes into: one row each, so that every lock is tried on something.
+insert into access_reading (home_id, reason, codes) select id, 'A key for the painter', 1 from home limit 1;
+insert into agreement_ending (agreement_id, day, why) select id, '2099-01-01', 'Moves away' from agreement limit 1;
+insert into agreement_part (agreement_id, part_kind, quantity) select id, 'filter', 2 from agreement limit 1;
+insert into amendment (id, visit_id, version, why, person_id, at, changes)
+  select uuidv7(), visit_id, 2, 'One minute more', technician_id, now(), '{}' from closure limit 1;
+insert into day_off (person_id, day, why) select person_id, '2099-07-01', 'Away' from membership limit 1;
+insert into day_passed (day) values ('2026-01-06');
+insert into document_order (of_kind, of_id) select 'invoice', id from invoice limit 1;
+insert into finding (id, visit_id, home_id, level, text, language, day)
+  select uuidv7(), visit_id, home_id, 'recommended', 'Light rust on the pan', 'en', day from closure limit 1;
+insert into follow_up (id, visit_id, home_id, kind, opened_on) select uuidv7(), visit_id, home_id, 'visit', day from closure limit 1;
+insert into numbering (kind, pattern) values ('credit', 'C-{number}');
+insert into own_interval (task_code, equipment_id, cadence, basis)
+  select 'filter-thin', id, '{"how": "every-months", "months": 4, "min": 4, "max": 4}', 'The label of the unit' from equipment
+   where kind = 'filter-slot' limit 1;
+insert into own_tax (region, property_use, work, contract_form, code, label_en, label_fr, category, percent, valid_from,
+    source)
+  values ('CA-YT', 'any', 'any', 'any', 'gst', 'GST', 'TPS', 'S', 5, '2026-01-01', 'The territory''s own page');
+insert into part_used (id, visit_id, part_code, quantity, place_id)
+  select uuidv7(), visit_id, 'pad-112', 1, place.id from closure, stock_place place limit 1;
+insert into plan_extra (plan_id, kind, included, price_minor) select id, 'ductless-head', 1, 4900 from plan limit 1;
+insert into plan_part (plan_id, part_kind, quantity_a_year) select id, 'filter', 2 from plan limit 1;
+insert into reading (id, visit_id, visit_task_id, home_id, code, value, unit, entered_value, standing, day)
+  select uuidv7(), c.visit_id, t.id, c.home_id, 'amps', 12.5, 'A', '12.5', 'within', c.day
+    from closure c join visit_task t on t.visit_id = c.visit_id limit 1;
+insert into stock_movement (id, part_code, place_id, quantity, kind, day) select uuidv7(), 'pad-112', id, 4, 'receipt', '2026-03-02'
+  from stock_place limit 1;
+insert into unkept_promise (home_id, agreement_id, task_code, wording_en, wording_fr, due_from, due_until, why_en, why_fr)
+  select home_id, id, 'filter-thin', 'Filter', 'Filtre', term_from, term_until, 'Too late', 'Trop tard' from agreement
+   limit 1;
+insert into billing_run_draft (run_id, number, position, invoice_id)
+  select r.id, 1, 1, i.id from billing_run r, invoice i limit 1;
+insert into billing_run_refusal (run_id, invoice_id, code, why_en, why_fr)
+  select r.id, i.id, 'invoice.no-tax', 'No tax is known.', 'Aucune taxe connue.' from billing_run r, invoice i limit 1;
+insert into billing_run_batch (run_id, number, issued, joined, refused) select id, 1, 1, 0, 0 from billing_run limit 1;
