@@ -131,9 +131,8 @@ public class NewMachinePages {
                     known(id);
                     Equipment.Facts facts = MachineForm.read(kind(typed), typed);
                     typed.understood();
-                    Equipment next = equipment
-                            .replace(id, places.ownedHere(facts), day)
-                            .orElseThrow(NotFoundException::new);
+                    Equipment next =
+                            equipment.replace(id, places.ownedHere(facts), day).orElseThrow(NotFoundException::new);
                     return SaidOnce.at(path(next.id()), "kept");
                 },
                 refusals -> form(kind(typed), Said.again(typed, refusals, frames.locale()), known(id)));

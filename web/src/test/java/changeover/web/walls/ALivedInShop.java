@@ -18,7 +18,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.sql.SQLException;
 import java.time.LocalDate;
-import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
@@ -117,44 +116,11 @@ public class ALivedInShop {
         money(shop, agreement);
         String extra = openVisit(shop, lived.home().toString(), day);
         appoint(shop, extra, shop.technician(), day, "13:30");
-        String planned = as(shop.owner())
-                .get(shop.api("homes/" + lived.home() + "/year"))
-                .then()
-                .extract()
-                .path("visits.find { it.day == '" + day.plusDays(8) + "' }.id");
-        appoint(shop, planned, shop.technician(), day, "15:30");
-        tell(shop, planned);
+        AVisitBegun.in(shop, lived.home(), day);
         UUID kept = keepForm(shop);
         write(shop, "after.sql");
         write(shop, "rest.sql");
         return new Lived(shop, other, lived.home(), lived.customer(), link(shop, second.customer()), kept);
-    }
-
-    /** The technician has arrived and has found something. */
-    private static void tell(AShop.Shop shop, String visit) {
-        String task = as(shop.owner())
-                .get(shop.api("visits/" + visit))
-                .then()
-                .extract()
-                .path("tasks[0].id");
-        Map<String, String> found =
-                Map.of("level", "recommended", "text", "The drain runs slowly", "language", "en", "task", task);
-        send(
-                        shop.technician(),
-                        shop.api("operations"),
-                        Map.of("operations", List.of(said(visit, 1, "arrive", Map.of()), said(visit, 2, "finding", found))))
-                .statusCode(200);
-    }
-
-    private static Map<String, Object> said(String visit, int sequence, String kind, Map<String, String> body) {
-        return Map.of(
-                "id", UUID.randomUUID().toString(),
-                "visit", visit,
-                "device", "tablet",
-                "sequence", sequence,
-                "at", OffsetDateTime.now().toString(),
-                "kind", kind,
-                "body", body);
     }
 
     private void money(AShop.Shop shop, String agreement) {
@@ -202,7 +168,7 @@ public class ALivedInShop {
                 .orElseThrow();
     }
 
-    private static void appoint(AShop.Shop shop, String visit, UUID technician, LocalDate day, String starts) {
+    static void appoint(AShop.Shop shop, String visit, UUID technician, LocalDate day, String starts) {
         send(
                         shop.owner(),
                         shop.api("visits/" + visit + "/appointment"),

@@ -23,17 +23,17 @@ class CatalogueOfTables {
 
         /** Writes a row of ours ({@code ?} first) that points at a row of theirs ({@code ?} second). */
         String insert(CatalogueOfTables tables) {
-            String pairs = String.join(
-                    ", ",
-                    pairs("'%s', (select o -> '%s' from other)"));
+            String pairs = String.join(", ", pairs("'%s', (select o -> '%s' from other)"));
             return "with own as (select ?::jsonb r), other as (select ?::jsonb o) insert into " + table + " ("
                     + tables.columns(table) + ") select " + tables.columns(table)
-                    + " from own, jsonb_populate_record(null::" + table + ", own.r || jsonb_build_object(" + pairs + "))";
+                    + " from own, jsonb_populate_record(null::" + table + ", own.r || jsonb_build_object(" + pairs
+                    + "))";
         }
 
         /** Turns a row of ours towards theirs. */
         String update() {
-            String sets = String.join(", ", pairs("%1$s = (jsonb_populate_record(null::" + target + ", other.o)).%2$s"));
+            String sets =
+                    String.join(", ", pairs("%1$s = (jsonb_populate_record(null::" + target + ", other.o)).%2$s"));
             return "with own as (select ?::jsonb r), other as (select ?::jsonb o) update " + table + " t set " + sets
                     + " from own, other where t.id = (own.r ->> 'id')::uuid";
         }
@@ -91,8 +91,7 @@ class CatalogueOfTables {
     }
 
     private List<Reference> readReferences() {
-        return eyes
-                .texts("""
+        return eyes.texts("""
                         select concat_ws('|', k.conname, k.conrelid::regclass, k.confrelid::regclass,
                             string_agg(a.attname, ',' order by n.at), string_agg(b.attname, ',' order by n.at))
                           from pg_constraint k, unnest(k.conkey, k.confkey) with ordinality n (mine, yours, at)
@@ -102,11 +101,10 @@ class CatalogueOfTables {
                            and a.attrelid = k.conrelid and a.attnum = n.mine
                            and b.attrelid = k.confrelid and b.attnum = n.yours and a.attname <> 'tenant_id'
                          group by k.oid, k.conname, k.conrelid, k.confrelid order by 1
-                        """)
-                .stream()
+                        """).stream()
                 .map(line -> line.split("\\|"))
-                .map(part ->
-                        new Reference(part[0], part[1], List.of(part[3].split(",")), part[2], List.of(part[4].split(","))))
+                .map(part -> new Reference(
+                        part[0], part[1], List.of(part[3].split(",")), part[2], List.of(part[4].split(","))))
                 .toList();
     }
 

@@ -20,14 +20,17 @@ final class Filled {
 
     private static List<String> typed(Form.Field field) {
         if (!field.options().isEmpty()) {
-            return field.type().equals("checkbox") ? List.of() : List.of(field.options().getLast());
+            return field.type().equals("checkbox")
+                    ? List.of()
+                    : List.of(field.options().getLast());
         }
         return List.of(
                 switch (field.type() + field.mode()) {
                     case "date" -> LocalDate.now().plusDays(3).toString();
                     case "time" -> "09:30";
                     case "email" -> "walls@example.com";
-                    case "hidden", "submit", "file" -> field.values().isEmpty() ? "" : field.values().getFirst();
+                    case "hidden", "submit", "file" ->
+                        field.values().isEmpty() ? "" : field.values().getFirst();
                     case "text", "textarea" -> "Words " + field.name().hashCode();
                     default -> "3";
                 });

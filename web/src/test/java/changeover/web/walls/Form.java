@@ -39,8 +39,8 @@ record Form(String page, String method, String action, boolean hasFile, List<Fie
     private static final Set<String> SAID_BY_EVERY_PAGE = Set.of("csrf", "writer");
 
     private static final Pattern FORM = Pattern.compile("(?s)<form\\b([^>]*)>(.*?)</form>");
-    private static final Pattern PART =
-            Pattern.compile("(?s)<(input|button)\\b([^>]*)>|<select\\b([^>]*)>(.*?)</select>|<textarea\\b([^>]*)>(.*?)</textarea>");
+    private static final Pattern PART = Pattern.compile(
+            "(?s)<(input|button)\\b([^>]*)>|<select\\b([^>]*)>(.*?)</select>|<textarea\\b([^>]*)>(.*?)</textarea>");
     private static final Pattern OPTION = Pattern.compile("<option\\b([^>]*)>");
 
     static List<Form> of(String path, String html) {
@@ -51,7 +51,11 @@ record Form(String page, String method, String action, boolean hasFile, List<Fie
             forms.add(new Form(
                     path,
                     attribute(found.group(1), "method").equalsIgnoreCase("post") ? "POST" : "GET",
-                    action.isEmpty() ? path : URI.create(path).resolve(action.replaceFirst("#.*", "")).toString(),
+                    action.isEmpty()
+                            ? path
+                            : URI.create(path)
+                                    .resolve(action.replaceFirst("#.*", ""))
+                                    .toString(),
                     attribute(found.group(1), "enctype").startsWith("multipart"),
                     fields(found.group(2))));
         }
@@ -83,7 +87,9 @@ record Form(String page, String method, String action, boolean hasFile, List<Fie
         String type = attribute(attributes, "type").isEmpty() ? "text" : attribute(attributes, "type");
         String value = attribute(attributes, "value");
         boolean box = type.equals("radio") || type.equals("checkbox");
-        boolean on = Pattern.compile("\\schecked(\\s|$|=|/)").matcher(attributes + " ").find();
+        boolean on = Pattern.compile("\\schecked(\\s|$|=|/)")
+                .matcher(attributes + " ")
+                .find();
         boolean sent = box ? on : !type.equals("submit") && !type.equals("file");
         return new Field(
                 attribute(attributes, "name"),

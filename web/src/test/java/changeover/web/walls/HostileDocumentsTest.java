@@ -103,8 +103,10 @@ class HostileDocumentsTest {
     private void members(Who owner, Route route, String path, Lived lived, Random random)
             throws JsonProcessingException {
         Learned learned = Learned.by(
-                owner, route.method(), path, name -> named.of(name, lived.shop().tenant())
-                        .orElse(""));
+                owner,
+                route.method(),
+                path,
+                name -> named.of(name, lived.shop().tenant()).orElse(""));
         var members = new ArrayList<>(learned.kinds().keySet());
         Collections.shuffle(members, random);
         for (String member : members.subList(0, Math.min(MEMBERS, members.size()))) {
@@ -124,10 +126,13 @@ class HostileDocumentsTest {
 
     /** Every word behind a question mark that the API's own description names. */
     private void questions(Who owner, Lived lived, Random random) throws JsonProcessingException {
-        JsonNode paths = JSON.readTree(Caller.get(Who.NOBODY, "/q/openapi?format=json").body()).path("paths");
+        JsonNode paths = JSON.readTree(
+                        Caller.get(Who.NOBODY, "/q/openapi?format=json").body())
+                .path("paths");
         for (var one : paths.properties()) {
             for (JsonNode parameter : one.getValue().path("get").path("parameters")) {
-                if (one.getKey().startsWith("/api/") && parameter.path("in").asText().equals("query")) {
+                if (one.getKey().startsWith("/api/")
+                        && parameter.path("in").asText().equals("query")) {
                     Route route = new Route("GET", one.getKey(), "");
                     String path = route.at(name -> name.equals("slug")
                             ? lived.shop().slug()
@@ -152,7 +157,8 @@ class HostileDocumentsTest {
         }
         if (answer.status() >= 400) {
             String sentence = sentence(answer);
-            if (!answer.type().startsWith("application/problem+json") || !sentence.strip().contains(" ")) {
+            if (!answer.type().startsWith("application/problem+json")
+                    || !sentence.strip().contains(" ")) {
                 wrong.add(at + ": " + answer.status() + " without a sentence: " + brief(answer.body()));
             }
             INSIDE.stream().filter(answer.body()::contains).forEach(inside -> wrong.add(at + " tells " + inside));

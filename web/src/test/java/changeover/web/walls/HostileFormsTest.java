@@ -35,12 +35,22 @@ class HostileFormsTest {
     private static final String SECRET = "secret";
 
     /** What ends something is tried last, so that everything is still open for the rest. */
-    private static final Pattern ENDS = Pattern.compile("/(ending|closure|withdrawal|undoing|removal|revocation|issue)$");
+    private static final Pattern ENDS =
+            Pattern.compile("/(ending|closure|withdrawal|undoing|removal|revocation|issue)$");
+
     private static final Pattern SENTENCE = Pattern.compile("(?s)<(p|h1|li|span|b)\\b[^>]*>[^<]*\\p{L}{3}[^<]*<");
 
     /** What an answer never tells. */
     private static final List<String> INSIDE = List.of(
-            "\tat ", "Exception", "jakarta.", "org.hibernate", "PSQLException", "java.lang", "changeover.web", "select *", "SQLSTATE");
+            "\tat ",
+            "Exception",
+            "jakarta.",
+            "org.hibernate",
+            "PSQLException",
+            "java.lang",
+            "changeover.web",
+            "select *",
+            "SQLSTATE");
 
     @Inject
     ALivedInShop shops;
@@ -56,8 +66,24 @@ class HostileFormsTest {
     @Test
     void the_office_in_french() {
         Lived lived = shops.open("CA-QC", "fr");
-        everyForm(Who.member("owner", lived.shop().owner()), lived, "fr-CA", List.of("today", "shop", "homes", "money",
-                "season", "agreements", "plans", "parts", "buildings", "homes/new", "buildings/new", "plans/new"), 55);
+        everyForm(
+                Who.member("owner", lived.shop().owner()),
+                lived,
+                "fr-CA",
+                List.of(
+                        "today",
+                        "shop",
+                        "homes",
+                        "money",
+                        "season",
+                        "agreements",
+                        "plans",
+                        "parts",
+                        "buildings",
+                        "homes/new",
+                        "buildings/new",
+                        "plans/new"),
+                55);
     }
 
     @Test
@@ -95,10 +121,12 @@ class HostileFormsTest {
                 }
             }
         }
-        System.out.println("walls: " + who.words() + " pages=" + walked.pages() + " forms=" + forms.size() + " fields=" + tried.size() + " posts="
-                + posts + " refusals=" + refusals + " seed=" + seed);
+        System.out.println("walls: " + who.words() + " pages=" + walked.pages() + " forms=" + forms.size() + " fields="
+                + tried.size() + " posts=" + posts + " refusals=" + refusals + " seed=" + seed);
         assertEquals(List.of(), wrong.stream().distinct().toList());
-        assertTrue(forms.size() >= atLeast, "forms: " + forms.stream().map(Form::shape).toList());
+        assertTrue(
+                forms.size() >= atLeast,
+                "forms: " + forms.stream().map(Form::shape).toList());
     }
 
     private void tryOne(Who who, Form form, Form.Field field, String value, String language) {
@@ -151,7 +179,9 @@ class HostileFormsTest {
     private static List<String> lost(Form form, Form.Field hostile, Map<String, List<String>> filled, Answer answer) {
         String page = Form.plain(answer.body());
         return form.fields().stream()
-                .filter(field -> field.isWords() && !field.name().equals(hostile.name()) && !field.name().equals(SECRET))
+                .filter(field -> field.isWords()
+                        && !field.name().equals(hostile.name())
+                        && !field.name().equals(SECRET))
                 .filter(field -> !page.contains(filled.get(field.name()).getFirst()))
                 .map(Form.Field::name)
                 .toList();

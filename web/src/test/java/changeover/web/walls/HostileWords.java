@@ -7,7 +7,8 @@ import java.util.Random;
 final class HostileWords {
 
     /** Marks whatever must never come back as it was written. */
-    static final List<String> NEVER_RAW = List.of("<script>walls", "<img src=walls", "<svg onload=walls", "\" onfocus=walls");
+    static final List<String> NEVER_RAW =
+            List.of("<script>walls", "<img src=walls", "<svg onload=walls", "\" onfocus=walls");
 
     static final List<String> ALL = List.of(
             "\"><script>walls()</script>",
@@ -82,6 +83,10 @@ final class HostileWords {
         if (howMany >= ALL.size()) {
             return ALL;
         }
-        return random.ints(0, ALL.size()).distinct().limit(howMany).mapToObj(ALL::get).toList();
+        return random.ints(0, ALL.size())
+                .distinct()
+                .limit(howMany)
+                .mapToObj(ALL::get)
+                .toList();
     }
 }

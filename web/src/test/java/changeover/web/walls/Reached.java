@@ -95,7 +95,9 @@ class Reached {
         if (last.isEmpty() || column.isEmpty() || of(lived, route, last).isEmpty()) {
             return List.of(path(lived, route));
         }
-        return all(lived, column).stream().map(value -> path(lived, route, last, value)).toList();
+        return all(lived, column).stream()
+                .map(value -> path(lived, route, last, value))
+                .toList();
     }
 
     private String path(Lived lived, Route route, String last, String value) {

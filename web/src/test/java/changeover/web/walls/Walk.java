@@ -68,7 +68,10 @@ final class Walk {
                         .forEach(field -> later(form.action() + "?" + field.name() + "=a"));
             }
         }
-        LINK.matcher(answer.body()).results().map(link -> Form.plain(link.group(1))).forEach(this::later);
+        LINK.matcher(answer.body())
+                .results()
+                .map(link -> Form.plain(link.group(1)))
+                .forEach(this::later);
     }
 
     private void later(String path) {
