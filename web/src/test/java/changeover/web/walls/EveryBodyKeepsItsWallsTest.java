@@ -184,9 +184,14 @@ class EveryBodyKeepsItsWallsTest {
 
     private void document(Who owner, Route route, Lived ours, Lived theirs) {
         UUID tenant = ours.shop().tenant();
-        reached.paths(ours, route).stream().limit(MOST_ROWS).forEach(path -> Learned.each(
-                        owner, route.method(), path, name -> named.of(name, tenant).orElse(""))
-                .forEach(learned -> document(owner, route, path, learned, theirs)));
+        reached.paths(ours, route).stream()
+                .limit(MOST_ROWS)
+                .forEach(path -> Learned.each(
+                                owner,
+                                route.method(),
+                                path,
+                                name -> named.of(name, tenant).orElse(""))
+                        .forEach(learned -> document(owner, route, path, learned, theirs)));
     }
 
     private void document(Who owner, Route route, String path, Learned learned, Lived theirs) {

@@ -105,7 +105,10 @@ final class Learned {
             }
             kinds.put(at, code);
             if (code.equals("typed.one-of") && depth == 0) {
-                words.put(at, List.of(first(WORDS, sentences.getOrDefault(at, ""), "walls").split(", ")));
+                words.put(
+                        at,
+                        List.of(first(WORDS, sentences.getOrDefault(at, ""), "walls")
+                                .split(", ")));
             }
             if (code.equals("typed.list") && depth < 3) {
                 ArrayNode list = here.putArray(member);
@@ -143,7 +146,8 @@ final class Learned {
             case "typed.instant" -> JSON.getNodeFactory().textNode("2026-10-14T09:30:00-04:00");
             case "typed.yes-or-no" -> JSON.getNodeFactory().booleanNode(false);
             case "typed.between" -> number(sentence);
-            case "typed.one-of" -> JSON.getNodeFactory().textNode(first(WORDS, sentence, "walls").split(", ")[0]);
+            case "typed.one-of" ->
+                JSON.getNodeFactory().textNode(first(WORDS, sentence, "walls").split(", ")[0]);
             default -> {
                 String id = ids.apply(member);
                 yield JSON.getNodeFactory().textNode(id.isEmpty() ? "walls" : id);
