@@ -14,25 +14,24 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Currency;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.UUID;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A JSON document that somebody sent. Every question answers a value, or a stand-in where the member was missing or not
- * understood; its sentence is kept with the member's path, and {@link #understood} stops with all of them. A member that
- * nobody asked for is refused too: a misspelt name must not pass in silence.
+ * understood; its sentence is kept at its path until {@link #understood}. A member that nobody asked for is refused too.
  */
 public final class Asked {
 
     private final JsonNode document;
     private final String path;
     private final List<Refusal> refusals;
-    private final Set<String> known = new HashSet<>();
+    private final Set<String> known = new TreeSet<>();
 
     private Asked(JsonNode document, String path, List<Refusal> refusals) {
         this.document = document;
@@ -213,10 +212,10 @@ public final class Asked {
     public Asked nothingElse() {
         document.fieldNames().forEachRemaining(name -> {
             if (!known.contains(name)) {
-                String said = name.length() > 60 ? name.substring(0, 60) : name;
-                String asked = String.join(", ", known.stream().sorted().toList());
-                refusals.add(Refusal.of("typed.unknown-member", Map.of("known", asked, "member", said))
-                        .at(path + said));
+                String said = name.substring(0, Math.min(60, name.length()));
+                refusals.add(
+                        Refusal.of("typed.unknown-member", Map.of("known", String.join(", ", known), "member", said))
+                                .at(path + said));
             }
         });
         return this;
