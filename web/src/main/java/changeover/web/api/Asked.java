@@ -24,7 +24,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A JSON document that somebody sent. Every question answers a value, or a stand-in where the member was missing or not
- * understood; its sentence is kept at its path until {@link #understood}. A member that nobody asked for is refused too.
+ * understood; {@link #understood} stops with the sentences of all, those that nobody asked for too.
  */
 public final class Asked {
 
