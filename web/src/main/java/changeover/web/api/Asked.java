@@ -23,8 +23,8 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A JSON document that somebody sent. Every question answers a value, or a stand-in where the member was missing or not
- * understood; {@link #understood} stops with the sentences of all, those that nobody asked for too.
+ * A JSON document that somebody sent. A question answers a value, or a stand-in where there was none that it understands;
+ * {@link #understood} stops with the sentences of all, those that nobody asked for too.
  */
 public final class Asked {
 
