@@ -27,7 +27,6 @@ import org.jspecify.annotations.Nullable;
  * {@link #understood} stops with the sentences of all, those that nobody asked for too.
  */
 public final class Asked {
-
     private final JsonNode document;
     private final String path;
     private final List<Refusal> refusals;
