@@ -7,7 +7,6 @@ import changeover.billing.runs.RunPreviews;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Refusals;
 import changeover.web.session.Once;
-import changeover.web.session.Typed;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
@@ -22,7 +21,6 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Response;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
@@ -86,7 +84,7 @@ public class BillingRunsApi {
     @Transactional
     public Foreseen preview(@Nullable @QueryParam("day") String day) {
         Locale locale = tongue.locale();
-        RunPreview preview = previews.on(day == null ? today.day() : day(day));
+        RunPreview preview = previews.on(day == null ? today.day() : AskedInQuery.day("day", day));
         return new Foreseen(
                 preview.day(),
                 preview.drafts(),
@@ -96,14 +94,6 @@ public class BillingRunsApi {
                         .map(odd -> new Left(odd.draft(), odd.why().code(), Refusals.sentence(odd.why(), locale)))
                         .toList(),
                 preview.withoutMail().stream().map(RunPreview.Odd::draft).toList());
-    }
-
-    private static LocalDate day(String text) {
-        try {
-            return Typed.readDay(text);
-        } catch (DateTimeParseException notADay) {
-            throw changeover.contracts.words.Refusal.of("typed.day").at("day").thrown();
-        }
     }
 
     @GET

@@ -58,6 +58,9 @@ class HostileFormsTest {
     /** Longer addresses are not read at all. */
     private static final int LONGEST_ADDRESS = 3000;
 
+    /** A text that is far too long comes back once or twice, not many times. */
+    private static final int LONGEST_ANSWER = 3_000_000;
+
     private final List<String> wrong = new ArrayList<>();
     private final Set<String> tried = new HashSet<>();
     private int posts;
@@ -156,6 +159,9 @@ class HostileFormsTest {
         if (answer.status() >= 500 || answer.status() == 400) {
             wrong.add(at + answer.status());
             return;
+        }
+        if (answer.body().length() > LONGEST_ANSWER) {
+            wrong.add(at + "is answered with " + answer.body().length() + " characters");
         }
         for (String raw : HostileWords.NEVER_RAW) {
             if (answer.body().contains(raw) && answer.isPage()) {
