@@ -122,6 +122,11 @@ public class Membership extends Owned {
         return Optional.ofNullable(untilDay);
     }
 
+    /** Whether they work here on the day: they have said yes where they were asked, and have not left before it. */
+    public boolean worksOn(LocalDate day) {
+        return !isAsked() && (untilDay == null || !day.isAfter(untilDay));
+    }
+
     /** Whether their yes is still waited for. */
     public boolean isAsked() {
         return askedOn != null && joinedOn == null;

@@ -76,13 +76,14 @@ public class Photos {
                 .findFirst();
     }
 
-    /** Whether the photo was taken at that visit, so that who may see the visit may see it. */
-    public boolean isOf(UUID visitId, String sha256) {
-        return !rows.createQuery("from Photo where visitId = :visit and sha256 = :sha256", Photo.class)
+    /** The photo as we keep it, if it was taken at that visit: who may see the visit may see it. */
+    public Optional<Picture> ofVisit(UUID visitId, String sha256) {
+        boolean takenThere = !rows.createQuery("from Photo where visitId = :visit and sha256 = :sha256", Photo.class)
                 .setParameter("visit", visitId)
                 .setParameter("sha256", sha256)
                 .getResultList()
                 .isEmpty();
+        return takenThere ? picture(sha256) : Optional.empty();
     }
 
     /** The photos of a visit by the finding they show; those of none are left out. */

@@ -65,10 +65,7 @@ public class Appointments {
             throw Refusal.of("visit.has-ended").thrown();
         }
         Membership technician = people.of(slot.technicianId())
-                .filter(member -> !member.isAsked()
-                        && member.untilDay()
-                                .map(last -> !slot.day().isAfter(last))
-                                .orElse(true))
+                .filter(member -> member.worksOn(slot.day()))
                 .orElseThrow(
                         () -> Refusal.of("appointment.nobody").at("technician").thrown());
         LocalTime ends = slot.ends() == null ? endOf(slot.starts(), visit.minutes()) : slot.ends();

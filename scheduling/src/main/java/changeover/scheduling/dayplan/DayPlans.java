@@ -75,11 +75,7 @@ public class DayPlans {
         Map<UUID, List<DayPlan.Stop>> stops = stops(day, Optional.empty());
         return people.all().stream()
                 .filter(member -> stops.containsKey(member.personId())
-                        || (member.role() == Role.TECHNICIAN
-                                && !member.isAsked()
-                                && member.untilDay()
-                                        .map(last -> !day.isAfter(last))
-                                        .orElse(true)))
+                        || (member.role() == Role.TECHNICIAN && member.worksOn(day)))
                 .map(member -> new DayPlan(
                         member.personId(), member.name(), day, stops.getOrDefault(member.personId(), List.of())))
                 .toList();

@@ -9,12 +9,11 @@ import changeover.scheduling.closeout.OperationAnswer;
 import changeover.scheduling.closeout.SentOperation;
 import changeover.scheduling.visits.VisitLists;
 import changeover.web.session.Once;
+import changeover.web.session.OwnVisits;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import io.quarkus.security.identity.SecurityIdentity;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.HeaderParam;
-import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
@@ -44,13 +43,10 @@ public class CloseOutApi {
     Closures closures;
 
     @Inject
-    VisitLists visits;
+    OwnVisits visits;
 
     @Inject
     CurrentTenant current;
-
-    @Inject
-    SecurityIdentity identity;
 
     @Inject
     Tongue tongue;
@@ -81,7 +77,7 @@ public class CloseOutApi {
             asked.nothingElse().understood();
             List<AnswerDocument> answers = new ArrayList<>();
             byVisit.forEach((visit, sent) -> {
-                seen(visit);
+                var _ = visits.found(visit);
                 closeOut.apply(visit, sent, current.person()).forEach(answer -> answers.add(document(visit, answer)));
             });
             return Once.Answer.done(Map.of("answers", answers));
@@ -98,7 +94,7 @@ public class CloseOutApi {
     @Path("visits/{id}/closure")
     public Response close(@PathParam("id") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
         return once.answer(operation, "closure " + id + body, () -> {
-            VisitLists.Row visit = seen(id);
+            VisitLists.Row visit = visits.found(id);
             Asked asked = Asked.of(body, json);
             List<SentOperation> sent = asked.value("operations") == null
                     ? new ClosureJson(UUID.fromString(operation), clock.instant(), asked).read(tasks(id))
@@ -116,13 +112,6 @@ public class CloseOutApi {
 
     private List<UUID> tasks(UUID visit) {
         return checklists.tasksOf(visit).stream().map(task -> task.id()).toList();
-    }
-
-    private VisitLists.Row seen(UUID id) {
-        boolean own = identity.hasRole("technician");
-        return visits.one(id)
-                .filter(row -> !own || current.person().equals(row.technicianId()))
-                .orElseThrow(NotFoundException::new);
     }
 
     private AnswerDocument document(UUID visit, OperationAnswer answer) {

@@ -13,7 +13,6 @@ import changeover.contracts.tenants.Today;
 import changeover.scheduling.visits.YearOfHome;
 import changeover.scheduling.visits.YearsOfHomes;
 import changeover.web.session.Once;
-import changeover.web.session.Typed;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
@@ -162,7 +161,7 @@ public class HomesApi {
     public YearDocument year(@PathParam("id") UUID id, @Nullable @QueryParam("from") String from) {
         var _ = homes.get(id).orElseThrow(NotFoundException::new);
         LocalDate day = today.day();
-        LocalDate first = from == null ? day.withDayOfMonth(1).minusMonths(1) : day(from);
+        LocalDate first = from == null ? day.withDayOfMonth(1).minusMonths(1) : AskedInQuery.day("from", from);
         LocalDate until = from == null ? first.plusMonths(14) : first.plusMonths(12);
         YearOfHome year = years.of(id, new Window(first, until), day);
         return YearDocument.of(year, businesses.current().locale());
@@ -172,15 +171,6 @@ public class HomesApi {
         return asked.value(member) == null
                 ? null
                 : asked.decimal(member, BigDecimal.valueOf(-most), BigDecimal.valueOf(most));
-    }
-
-    /** A day of the query, or a refusal. */
-    static LocalDate day(String text) {
-        try {
-            return Typed.readDay(text);
-        } catch (java.time.DateTimeException notADay) {
-            throw changeover.contracts.words.Refusal.of("typed.day").at("from").thrown();
-        }
     }
 
     private HomeDocument document(Home home) {

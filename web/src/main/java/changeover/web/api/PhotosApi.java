@@ -1,11 +1,9 @@
 package changeover.web.api;
 
-import changeover.contracts.pictures.Picture;
-import changeover.contracts.tenants.CurrentTenant;
 import changeover.scheduling.closeout.Photos;
-import changeover.scheduling.visits.VisitLists;
 import changeover.web.session.Once;
-import io.quarkus.security.identity.SecurityIdentity;
+import changeover.web.session.OwnVisits;
+import changeover.web.session.PaperAnswer;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
@@ -31,13 +29,7 @@ public class PhotosApi {
     Photos photos;
 
     @Inject
-    VisitLists visits;
-
-    @Inject
-    CurrentTenant current;
-
-    @Inject
-    SecurityIdentity identity;
+    OwnVisits visits;
 
     @Inject
     Once once;
@@ -59,16 +51,6 @@ public class PhotosApi {
     @Produces("image/jpeg")
     @Transactional
     public Response picture(@PathParam("id") UUID id, @PathParam("sha256") String sha256) {
-        boolean own = identity.hasRole("technician");
-        boolean seen = visits.one(id)
-                .filter(row -> !own || current.person().equals(row.technicianId()))
-                .isPresent();
-        if (!seen || !photos.isOf(id, sha256)) {
-            throw new NotFoundException();
-        }
-        Picture picture = photos.picture(sha256).orElseThrow(NotFoundException::new);
-        return Response.ok(picture.jpeg())
-                .header("Cache-Control", "private, max-age=86400, immutable")
-                .build();
+        return PaperAnswer.of(photos.ofVisit(visits.found(id).id(), sha256).orElseThrow(NotFoundException::new));
     }
 }

@@ -93,8 +93,8 @@ public class VisitsApi {
             @Nullable @QueryParam("until") String until,
             @QueryParam("skip") @DefaultValue("0") int skip,
             @QueryParam("count") @DefaultValue("200") int count) {
-        LocalDate first = from == null ? today.day() : HomesApi.day(from);
-        LocalDate last = until == null ? first.plusDays(27) : HomesApi.day(until);
+        LocalDate first = from == null ? today.day() : AskedInQuery.day("from", from);
+        LocalDate last = until == null ? first.plusDays(27) : AskedInQuery.day("until", until);
         if (last.isBefore(first) || last.isAfter(first.plusYears(3))) {
             throw changeover.contracts.words.Refusal.of("visits.days")
                     .at("until")

@@ -8,6 +8,7 @@ import changeover.scheduling.visits.VisitLists;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
+import changeover.web.session.OwnVisits;
 import changeover.web.session.Said;
 import changeover.web.session.SaidOnce;
 import changeover.web.session.Typed;

@@ -2,7 +2,6 @@ package changeover.web.field;
 
 import changeover.contracts.catalogue.Catalogue;
 import changeover.contracts.catalogue.OwnCatalogue;
-import changeover.contracts.pictures.Picture;
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.words.Refusal;
 import changeover.scheduling.closeout.CloseOut;
@@ -14,9 +13,12 @@ import changeover.scheduling.visits.VisitLists;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
+import changeover.web.session.OwnVisits;
+import changeover.web.session.PaperAnswer;
 import changeover.web.session.Said;
 import changeover.web.session.SaidOnce;
 import changeover.web.session.Typed;
+import changeover.web.session.Uploaded;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -33,9 +35,6 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedHashMap;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
@@ -149,16 +148,7 @@ public class PhotoPages {
     @Produces("image/jpeg")
     @Transactional
     public Response picture(@PathParam("id") UUID id, @PathParam("sha256") String sha256) {
-        visits.found(id);
-        Picture picture =
-                photos.isOf(id, sha256) ? photos.picture(sha256).orElseThrow(NotFoundException::new) : missing();
-        return Response.ok(picture.jpeg())
-                .header("Cache-Control", "private, max-age=86400, immutable")
-                .build();
-    }
-
-    private static Picture missing() {
-        throw new NotFoundException();
+        return PaperAnswer.of(photos.ofVisit(visits.found(id).id(), sha256).orElseThrow(NotFoundException::new));
     }
 
     private void tell(Telling telling, Typed typed, UUID task, SheetSoFar sheet, @Nullable FileUpload photo) {
@@ -168,7 +158,7 @@ public class PhotoPages {
                     .filter(said -> said.id().toString().equals(operation))
                     .forEach(said -> telling.add(new Operation.TakeBack(said.id()), _ -> "back"));
         }
-        byte[] bytes = bytes(photo);
+        byte[] bytes = Uploaded.bytes(photo);
         if (bytes.length > 0) {
             UUID finding = typed.idOrNone("finding");
             String caption = typed.line("caption", CAPTION);
@@ -224,16 +214,5 @@ public class PhotoPages {
         fields.add("caption", caption == null ? "" : caption);
         fields.put("back", back == null ? List.of() : back);
         return fields;
-    }
-
-    private static byte[] bytes(@Nullable FileUpload file) {
-        if (file == null || file.size() == 0) {
-            return new byte[0];
-        }
-        try {
-            return Files.readAllBytes(file.uploadedFile());
-        } catch (IOException cause) {
-            throw new UncheckedIOException(cause);
-        }
     }
 }

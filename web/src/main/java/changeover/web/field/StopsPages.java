@@ -7,6 +7,7 @@ import changeover.scheduling.dayplan.DayPlans;
 import changeover.scheduling.visits.VisitEnd;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
+import changeover.web.session.OwnVisits;
 import changeover.web.session.ReadingScale;
 import changeover.web.session.Typed;
 import io.quarkus.qute.CheckedTemplate;

@@ -11,6 +11,7 @@ import changeover.web.session.Frames;
 import changeover.web.session.Said;
 import changeover.web.session.Tab;
 import changeover.web.session.Typed;
+import changeover.web.session.Uploaded;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -25,10 +26,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedHashMap;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
@@ -98,7 +96,7 @@ public class HomesFilePages {
     @Consumes(MediaType.MULTIPART_FORM_DATA)
     @Produces(MediaType.TEXT_HTML)
     public Response bring(@RestForm("file") @Nullable FileUpload file, @RestForm("what") @Nullable String what) {
-        byte[] bytes = bytes(file);
+        byte[] bytes = Uploaded.bytes(file);
         boolean dry = what == null || what.equals("look");
         HomesImport.Bad bad = "good".equals(what) ? HomesImport.Bad.RETURN : HomesImport.Bad.REFUSE;
         return desk.show(
@@ -156,17 +154,6 @@ public class HomesFilePages {
 
     private TemplateInstance page(@Nullable Result result, Said form) {
         return Pages.homesfile(frames.of(Tab.HOMES), String.join(", ", HomesImport.columns()), result, form);
-    }
-
-    private static byte[] bytes(@Nullable FileUpload file) {
-        if (file == null) {
-            return new byte[0];
-        }
-        try {
-            return Files.readAllBytes(file.uploadedFile());
-        } catch (IOException cause) {
-            throw new UncheckedIOException(cause);
-        }
     }
 
     private static Response csv(byte[] file) {

@@ -77,7 +77,7 @@ public record PlanChoices(List<Group> groups, List<PartChoice> parts, List<Furth
                 task.minutes(),
                 PlanRhythm.field(task.code()),
                 PlanRhythm.number(task.code()),
-                own != null && !(own instanceof Cadence.EveryMonths) && !(own instanceof Cadence.TimesAYear));
+                PlanRhythm.isKept(own));
     }
 
     private static @Nullable Cadence ownCadence(Task task, PlanFacts plan) {

@@ -17,6 +17,9 @@ final class PlanRhythm {
 
     private static final Set<String> WORDS = Set.of(CATALOGUE, MONTHS, TIMES, KEPT);
 
+    private static final int MOST_MONTHS = 60;
+    private static final int MOST_TIMES = 24;
+
     private PlanRhythm() {}
 
     static String field(String task) {
@@ -29,19 +32,28 @@ final class PlanRhythm {
 
     /** Shows a cadence of the plan's own in the form's fields. */
     static void fill(Map<String, List<String>> values, String task, @Nullable Cadence own) {
-        switch (own) {
-            case null -> values.put(field(task), List.of(CATALOGUE));
-            case Cadence.EveryMonths(int months, int min, int max)
-            when min == months && max == months -> {
-                values.put(field(task), List.of(MONTHS));
-                values.put(number(task), List.of(String.valueOf(months)));
-            }
-            case Cadence.TimesAYear(int times) -> {
-                values.put(field(task), List.of(TIMES));
-                values.put(number(task), List.of(String.valueOf(times)));
-            }
-            default -> values.put(field(task), List.of(KEPT));
+        if (isKept(own)) {
+            values.put(field(task), List.of(KEPT));
+        } else if (own instanceof Cadence.EveryMonths every) {
+            values.put(field(task), List.of(MONTHS));
+            values.put(number(task), List.of(String.valueOf(every.months())));
+        } else if (own instanceof Cadence.TimesAYear year) {
+            values.put(field(task), List.of(TIMES));
+            values.put(number(task), List.of(String.valueOf(year.times())));
+        } else {
+            values.put(field(task), List.of(CATALOGUE));
         }
+    }
+
+    /** Whether it is of a kind that the form cannot write, so that it can only stay as it is. */
+    static boolean isKept(@Nullable Cadence own) {
+        return switch (own) {
+            case null -> false;
+            case Cadence.EveryMonths(int months, int min, int max) ->
+                min != months || max != months || months > MOST_MONTHS;
+            case Cadence.TimesAYear(int times) -> times > MOST_TIMES;
+            default -> true;
+        };
     }
 
     /**
@@ -54,8 +66,8 @@ final class PlanRhythm {
             return before;
         }
         return switch (typed.oneOf(field(task), WORDS)) {
-            case MONTHS -> Cadence.EveryMonths.exactly(typed.whole(number(task), 1, 60));
-            case TIMES -> new Cadence.TimesAYear(typed.whole(number(task), 1, 24));
+            case MONTHS -> Cadence.EveryMonths.exactly(typed.whole(number(task), 1, MOST_MONTHS));
+            case TIMES -> new Cadence.TimesAYear(typed.whole(number(task), 1, MOST_TIMES));
             case KEPT -> before;
             default -> null;
         };

@@ -1,4 +1,4 @@
-package changeover.web.field;
+package changeover.web.session;
 
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.scheduling.visits.VisitLists;
@@ -10,7 +10,7 @@ import java.util.UUID;
 
 /** A technician finds their own visits only; to the owner and the office every visit of the business is known. */
 @ApplicationScoped
-class OwnVisits {
+public class OwnVisits {
 
     @Inject
     VisitLists visits;
@@ -22,13 +22,13 @@ class OwnVisits {
     SecurityIdentity identity;
 
     /** The visit, not found when it is somebody else's. */
-    VisitLists.Row found(UUID id) {
+    public VisitLists.Row found(UUID id) {
         return visits.one(id)
                 .filter(row -> !onlyOwn() || current.person().equals(row.technicianId()))
                 .orElseThrow(NotFoundException::new);
     }
 
-    boolean onlyOwn() {
+    public boolean onlyOwn() {
         return identity.hasRole("technician");
     }
 }

@@ -1,0 +1,25 @@
+package changeover.web.session;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import org.jboss.resteasy.reactive.multipart.FileUpload;
+import org.jspecify.annotations.Nullable;
+
+/** A file that came with a form. */
+public final class Uploaded {
+
+    private Uploaded() {}
+
+    /** Its bytes; none when no file was chosen. */
+    public static byte[] bytes(@Nullable FileUpload file) {
+        if (file == null) {
+            return new byte[0];
+        }
+        try {
+            return Files.readAllBytes(file.uploadedFile());
+        } catch (IOException cause) {
+            throw new UncheckedIOException(cause);
+        }
+    }
+}
