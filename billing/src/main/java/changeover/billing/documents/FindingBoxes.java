@@ -3,6 +3,7 @@ package changeover.billing.documents;
 import changeover.contracts.catalogue.FindingLevel;
 import changeover.contracts.pictures.Picture;
 import java.util.List;
+import java.util.Map;
 
 /** Findings, each in a box whose edge, shape and word say how much it matters, with its photos and what happens next. */
 final class FindingBoxes {
@@ -50,7 +51,7 @@ final class FindingBoxes {
         boolean block = finding.level() == FindingLevel.DO_NOT_USE;
         float stripe = block ? 8 : 0;
         float height = Math.max(36, stripe + 9 + (head.size() + text.size()) * Type.TEXT_LINE + 5);
-        float need = Math.max(height, photo ? shown(finding.photos().getFirst()) + 14 : 0) + GAP;
+        float need = Math.max(height, photo ? shown(finding.photos().getFirst().picture()) + 14 : 0) + GAP;
         flow.need(need);
         float top = flow.y() + 3;
         LevelMark.frame(flow.page(), finding.level(), Flow.LEFT, top, width, height);
@@ -80,7 +81,7 @@ final class FindingBoxes {
     }
 
     /** Several photos stand under the box, four to a row. */
-    private void rows(List<Picture> photos, int number) {
+    private void rows(List<ReportSheet.Photo> photos, int number) {
         float step = (Flow.WIDTH - PHOTO) / 3;
         for (int at = 0; at < photos.size(); at++) {
             int column = at % 4;
@@ -99,13 +100,23 @@ final class FindingBoxes {
         return picture.height() * Math.min(PHOTO / picture.width(), PHOTO_HEIGHT / picture.height());
     }
 
-    private void photo(Picture picture, float x, float y, String number) {
+    private void photo(ReportSheet.Photo photo, float x, float y, String number) {
+        Picture picture = photo.picture();
         float scale = Math.min(PHOTO / picture.width(), PHOTO_HEIGHT / picture.height());
         float width = picture.width() * scale;
         float height = picture.height() * scale;
         flow.page().picture(flow.file().picture(picture), x, y, width, height);
         flow.page().box(Ink.LINE, 0.6f, x, y, width, height);
-        String caption = words.say("report.photo", "number", number);
-        flow.page().text(Typeface.REGULAR, Type.SMALL, Ink.QUIET, x, y + height + 11, caption);
+        String caption = photo.caption() == null
+                ? words.say("report.photo", "number", number)
+                : words.say("report.photo-of", Map.of("number", number, "caption", photo.caption()));
+        flow.page()
+                .text(
+                        Typeface.REGULAR,
+                        Type.SMALL,
+                        Ink.QUIET,
+                        x,
+                        y + height + 11,
+                        Flow.clip(caption, Typeface.REGULAR, Type.SMALL, PHOTO));
     }
 }

@@ -24,7 +24,7 @@ final class ReportFindings {
             where f.tenant_id = current_tenant() and f.visit_id = ?::uuid order by f.id
             """;
     private static final String PHOTOS = """
-            select p.finding_id, b.bytes from photo p
+            select p.finding_id, b.bytes, p.caption from photo p
             join photo_bytes b on b.tenant_id = p.tenant_id and b.sha256 = p.sha256
             where p.tenant_id = current_tenant() and p.visit_id = ?::uuid and p.finding_id is not null
               and b.media_type = 'image/jpeg' order by p.id
@@ -36,7 +36,7 @@ final class ReportFindings {
 
     private record Row(UUID id, @Nullable UUID task, ReportSheet.Finding finding) {}
 
-    private record Photo(UUID finding, byte[] jpeg) {}
+    private record Taken(UUID finding, ReportSheet.Photo photo) {}
 
     ReportFindings(Catalogue catalogue, Words words) {
         this.catalogue = catalogue;
@@ -44,9 +44,9 @@ final class ReportFindings {
     }
 
     List<ReportSheet.Finding> of(AgroalDataSource database, UUID visit) {
-        Map<UUID, List<Picture>> photos = new LinkedHashMap<>();
-        for (Photo photo : new Question(database, PHOTOS).all(ReportFindings::photo, visit)) {
-            photos.computeIfAbsent(photo.finding(), id -> new ArrayList<>()).add(Picture.kept(photo.jpeg()));
+        Map<UUID, List<ReportSheet.Photo>> photos = new LinkedHashMap<>();
+        for (Taken one : new Question(database, PHOTOS).all(ReportFindings::taken, visit)) {
+            photos.computeIfAbsent(one.finding(), id -> new ArrayList<>()).add(one.photo());
         }
         List<Row> rows = new Question(database, FINDINGS).all(row -> read(row, photos), visit);
         List<Row> gravest = rows.stream()
@@ -66,7 +66,7 @@ final class ReportFindings {
         return numbers;
     }
 
-    private Row read(ResultSet row, Map<UUID, List<Picture>> photos) throws SQLException {
+    private Row read(ResultSet row, Map<UUID, List<ReportSheet.Photo>> photos) throws SQLException {
         UUID id = row.getObject(1, UUID.class);
         FindingLevel level = FindingLevel.ofCode(row.getString(2));
         String sentence = row.getString(4);
@@ -103,7 +103,8 @@ final class ReportFindings {
         return words.say(answer == null ? "answer.told" : "answer.told-" + answer, "name", toldTo);
     }
 
-    private static Photo photo(ResultSet row) throws SQLException {
-        return new Photo(row.getObject(1, UUID.class), row.getBytes(2));
+    private static Taken taken(ResultSet row) throws SQLException {
+        return new Taken(
+                row.getObject(1, UUID.class), new ReportSheet.Photo(Picture.kept(row.getBytes(2)), row.getString(3)));
     }
 }

@@ -89,6 +89,9 @@ public record ReportSheet(
         NO_BAND
     }
 
+    /** What was seen, as it looked, and what its maker wrote under it. */
+    public record Photo(Picture picture, @Nullable String caption) {}
+
     /** Something seen, how much it matters, and what happens next. */
     public record Finding(
             FindingLevel level,
@@ -96,7 +99,7 @@ public record ReportSheet(
             String text,
             @Nullable String next,
             @Nullable String answer,
-            List<Picture> photos) {
+            List<Photo> photos) {
         public Finding {
             photos = List.copyOf(photos);
         }

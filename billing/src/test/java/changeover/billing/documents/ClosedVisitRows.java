@@ -126,7 +126,7 @@ final class ClosedVisitRows {
                 "Ida Roe",
                 "yes",
                 "2026-05-27");
-        put("photo (id, visit_id, sha256, finding_id)", UUID.randomUUID(), visit, PHOTO, finding);
+        put("photo (id, visit_id, sha256, finding_id, caption)", UUID.randomUUID(), visit, PHOTO, finding, "Le palier");
         String jpeg = HexFormat.of().formatHex(PaperExamples.photo(200, 100).jpeg());
         put(
                 "photo_bytes (sha256, kept_sha256, media_type, width, height, bytes)",

@@ -75,7 +75,7 @@ final class ReportExamples {
                                 "The lug of bank 2 is burnt. The bank is switched off and locked.",
                                 "An electrician opens it. It stays off until a licensed person writes it back in service.",
                                 "Adèle Fournier-Blake was told at 10:05 and agreed.",
-                                List.of(PaperExamples.photo(400, 300), PaperExamples.photo(300, 400))),
+                                List.of(photo(400, 300), photo(300, 400))),
                         new Finding(
                                 FindingLevel.URGENT,
                                 "Indoor coil, air handler",
@@ -89,7 +89,7 @@ final class ReportExamples {
                                 "Light rust on the pan. Dry under it.",
                                 "We look again in the fall.",
                                 null,
-                                List.of(PaperExamples.photo(320, 240))),
+                                List.of(photo(320, 240))),
                         new Finding(
                                 FindingLevel.INFORMATION,
                                 null,
@@ -116,9 +116,9 @@ final class ReportExamples {
                     null,
                     number % 6 == 0
                             ? List.of(
-                                    PaperExamples.photo(640, 480), PaperExamples.photo(480, 640),
-                                    PaperExamples.photo(200, 200), PaperExamples.photo(900, 100),
-                                    PaperExamples.photo(100, 900), PaperExamples.photo(300, 200))
+                                    photo(640, 480), photo(480, 640),
+                                    photo(200, 200), photo(900, 100),
+                                    photo(100, 900), photo(300, 200))
                             : List.of()));
             readings.add(reading(
                     "Machine number " + number / 4
@@ -210,5 +210,9 @@ final class ReportExamples {
                 high == null ? null : new BigDecimal(high),
                 standing,
                 finding);
+    }
+
+    private static ReportSheet.Photo photo(int width, int height) {
+        return new ReportSheet.Photo(PaperExamples.photo(width, height), null);
     }
 }

@@ -50,6 +50,7 @@ class ReportPapersTest {
             "Il bruisse.",
             "Nous revenons pour cela.",
             "Photo 1",
+            "Le palier",
             "Laver le serpentin",
             "Non fait",
             "Pas aujourd’hui : trop froid",

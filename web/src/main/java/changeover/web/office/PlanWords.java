@@ -191,7 +191,7 @@ public interface PlanWords {
     @Message("Parts it uses, a year")
     String used();
 
-    @Message("Another rhythm in this plan")
+    @Message("Another rhythm")
     String own_often();
 
     @Message("How often")
