@@ -25,7 +25,7 @@ class WhenVisitAmended {
 
     private static final Wording WHY = new Wording(
             "The visit’s record was corrected; a new invoice takes its place.",
-            "Le compte rendu de la visite a été corrigé ; une nouvelle facture la remplace.");
+            "Le compte rendu de la visite a été corrigé; une nouvelle facture la remplace.");
 
     @Inject
     AgroalDataSource datasource;

@@ -69,14 +69,15 @@ class OfferAndLettersPdfTest {
         assertThrows(IllegalArgumentException.class, () -> LetterBatchPdf.bytes(List.of()));
     }
 
+    /** Colon and per cent stand off by a space that never breaks; a semicolon does not (OQLF, from memory). */
     @Test
     void both_languages_have_the_same_words() {
         assertEquals(
                 new TreeSet<>(Words.in(Locale.CANADA).all().keySet()),
                 new TreeSet<>(Words.in(Locale.CANADA_FRENCH).all().keySet()));
         Words.in(Locale.CANADA_FRENCH).all().values().forEach(said -> {
-            assertTrue(!said.matches(".*[^\u00a0 ][:;%].*") || said.matches(".*[a-z]://.*"), said);
-            assertTrue(!said.matches(".* [:;%].*"), said);
+            assertTrue(!said.matches(".*[^\u00a0][:%].*") || said.matches(".*[a-z]://.*"), said);
+            assertTrue(!said.matches(".*[\u00a0 ];.*"), said);
         });
     }
 

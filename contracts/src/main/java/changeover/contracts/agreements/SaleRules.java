@@ -74,7 +74,7 @@ public final class SaleRules {
                                     + " home only when the customer invited you to sell it; a contract made there can be"
                                     + " cancelled for 10 days.",
                             "Ontario : un appareil comme un générateur d’air chaud, un climatiseur ou un chauffe-eau ne"
-                                    + " peut se vendre à domicile que si le client vous y a invité pour cela ; le contrat"
+                                    + " peut se vendre à domicile que si le client vous y a invité pour cela; le contrat"
                                     + " conclu à domicile peut être annulé pendant 10 jours."),
                     "Community Legal Education Ontario, door-to-door sales guide; Consumer Protection Act, 2002"));
 

@@ -25,7 +25,7 @@ final class YearRows {
 
     private static final Wording NOTHING_ELSE = new Wording(
             "Your plan gives this visit; nothing else falls due at it.",
-            "Votre formule comprend cette visite ; rien d’autre n’y est prévu.");
+            "Votre formule comprend cette visite; rien d’autre n’y est prévu.");
 
     /** What many visits have in common. */
     private record Going(Window window, int minutes) {}
