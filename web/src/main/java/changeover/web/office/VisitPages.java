@@ -59,6 +59,7 @@ public class VisitPages {
             String how,
             String endedOn,
             String why,
+            String seen,
             List<Task> tasks) {}
 
     /** @param ticket refrigerant, gas or electrical; empty for none */
@@ -125,7 +126,7 @@ public class VisitPages {
         var typed = new Typed(fields);
         return desk.answer(
                 () -> {
-                    found(id);
+                    SeenDay.of(found(id)).mustStand(fields);
                     UUID technician = typed.id("technician");
                     var day = typed.day("day");
                     var starts = typed.time("starts");
@@ -139,14 +140,16 @@ public class VisitPages {
 
     @POST
     @Path("appointment/removal")
-    public Response takeOff(@PathParam("slug") String slug, @PathParam("id") UUID id) {
+    public Response takeOff(
+            @PathParam("slug") String slug, @PathParam("id") UUID id, MultivaluedMap<String, String> fields) {
         return desk.answer(
                 () -> {
-                    found(id);
+                    SeenDay.of(found(id)).mustStand(fields);
                     appointments.takeOff(id);
                     return SaidOnce.at("/" + slug + "/visits/" + id, "kept");
                 },
-                refusals -> page(found(id), frames.of(Tab.SEASON), Said.blank()));
+                refusals -> page(
+                        found(id), frames.of(Tab.SEASON), Said.again(new Typed(fields), refusals, frames.locale())));
     }
 
     @GET
@@ -220,6 +223,7 @@ public class VisitPages {
                 row.how() == null ? "" : row.how(),
                 row.endedOn() == null ? "" : frame.inWords(row.endedOn()),
                 why,
+                SeenDay.of(row).text(),
                 tasks.stream().map(task -> task(task, machines, frame)).toList());
     }
 

@@ -132,6 +132,12 @@ class SellingTest {
                         shop.at("visits/" + visits.get(1) + "/appointment"),
                         Map.of("technician", shop.technician().toString(), "day", day.toString(), "starts", "08:30"))
                 .statusCode(422);
+        Map<String, String> filledBefore = Map.of(
+                "technician", shop.technician().toString(), "day", day.toString(), "starts", "10:15", "seen", "");
+        post(shop.office(), visit + "/appointment", filledBefore)
+                .statusCode(422)
+                .body(containsString("value=\"10:15\""))
+                .body(containsString("value=\"" + day + " 08:30 " + shop.technician() + "\""));
         post(shop.office(), visit + "/appointment/removal", Map.of()).statusCode(303);
         post(shop.office(), visit + "/ending", Map.of("how", "no_access", "why", "nobody at home"))
                 .statusCode(303);
