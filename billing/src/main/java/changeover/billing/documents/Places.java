@@ -35,7 +35,7 @@ public final class Places {
     }
 
     /** The province's name in the paper's language; a place we have no name for stands as it was given. */
-    static String region(Words words, @Nullable String region) {
+    public static String region(Words words, @Nullable String region) {
         if (region == null || region.isBlank()) {
             return "";
         }

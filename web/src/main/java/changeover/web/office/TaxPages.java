@@ -1,5 +1,7 @@
 package changeover.web.office;
 
+import changeover.billing.documents.Places;
+import changeover.billing.documents.Words;
 import changeover.billing.tax.OwnTax;
 import changeover.billing.tax.OwnTaxes;
 import changeover.billing.tax.ShippedTaxes;
@@ -114,7 +116,7 @@ public class TaxPages {
     private static Row row(TaxRow row, Frame frame, boolean own) {
         String percent = row.tax().percent().stripTrailingZeros().toPlainString();
         return new Row(
-                row.tax().region(),
+                Places.region(Words.in(frame.locale()), row.tax().region()),
                 row.tax().label().in(frame.locale()),
                 frame.locale().getLanguage().equals("fr") ? percent.replace('.', ',') : percent,
                 frame.brief(row.from()),
