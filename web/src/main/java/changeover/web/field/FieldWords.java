@@ -13,7 +13,7 @@ public interface FieldWords {
     @Message("Today’s stops")
     String stops_today();
 
-    @Message("{count} stops")
+    @Message("{#if count == 1}One stop{#else}{count} stops{/if}")
     String stops_of(int count);
 
     @Message("No stop stands in your day. The office gives visits their day.")

@@ -10,10 +10,10 @@ public interface HomesWords {
     @Message("Homes")
     String heading();
 
-    @Message("{count} homes are known here.")
+    @Message("{#if count == 1}One home is known here.{#else}{count} homes are known here.{/if}")
     String count(long count);
 
-    @Message("{count} homes match “{text}”.")
+    @Message("{#if count == 1}One home matches “{text}”.{#else}{count} homes match “{text}”.{/if}")
     String found(long count, String text);
 
     @Message("No home matches “{text}”. Look for a part of the name, the street, the telephone or a serial number.")

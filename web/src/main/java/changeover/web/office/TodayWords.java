@@ -47,7 +47,7 @@ public interface TodayWords {
     @Message("See the day")
     String see_day();
 
-    @Message("{count} promises of agreements in force are kept by no visit.")
+    @Message("{#if count == 1}One promise of an agreement in force is kept by no visit.{#else}{count} promises of agreements in force are kept by no visit.{/if}")
     String unkept(int count);
 
     @Message("last day was {day}")
@@ -107,7 +107,7 @@ public interface TodayWords {
     @Message("No week holds more than the crew can carry.")
     String weeks_fit();
 
-    @Message("{count} weeks hold more than the crew can carry: {hours} hours must move.")
+    @Message("{#if count == 1}One week holds more than the crew can carry: {hours} hours must move.{#else}{count} weeks hold more than the crew can carry: {hours} hours must move.{/if}")
     String weeks_over(int count, long hours);
 
     @Message("The weeks as a table")
@@ -149,7 +149,7 @@ public interface TodayWords {
     @Message("Amount")
     String amount();
 
-    @Message("{count} drafts to issue, {amount} before tax.")
+    @Message("{#if count == 1}One draft to issue, {amount} before tax.{#else}{count} drafts to issue, {amount} before tax.{/if}")
     String drafts(int count, String amount);
 
     @Message("Look and issue")
@@ -158,10 +158,10 @@ public interface TodayWords {
     @Message("Not sent")
     String not_sent();
 
-    @Message("{count} letters wait to be sent.")
+    @Message("{#if count == 1}One letter waits to be sent.{#else}{count} letters wait to be sent.{/if}")
     String letters(int count);
 
-    @Message("{count} letters wait to be printed.")
+    @Message("{#if count == 1}One letter waits to be printed.{#else}{count} letters wait to be printed.{/if}")
     String to_print(int count);
 
     @Message("Read why")
