@@ -47,7 +47,8 @@ public interface TodayWords {
     @Message("See the day")
     String see_day();
 
-    @Message("{#if count == 1}One promise of an agreement in force is kept by no visit.{#else}{count} promises of agreements in force are kept by no visit.{/if}")
+    @Message(
+            "{#if count == 1}One promise of an agreement in force is kept by no visit.{#else}{count} promises of agreements in force are kept by no visit.{/if}")
     String unkept(int count);
 
     @Message("last day was {day}")
@@ -107,7 +108,8 @@ public interface TodayWords {
     @Message("No week holds more than the crew can carry.")
     String weeks_fit();
 
-    @Message("{#if count == 1}One week holds more than the crew can carry: {hours} hours must move.{#else}{count} weeks hold more than the crew can carry: {hours} hours must move.{/if}")
+    @Message(
+            "{#if count == 1}One week holds more than the crew can carry: {hours} hours must move.{#else}{count} weeks hold more than the crew can carry: {hours} hours must move.{/if}")
     String weeks_over(int count, long hours);
 
     @Message("The weeks as a table")
@@ -149,7 +151,8 @@ public interface TodayWords {
     @Message("Amount")
     String amount();
 
-    @Message("{#if count == 1}One draft to issue, {amount} before tax.{#else}{count} drafts to issue, {amount} before tax.{/if}")
+    @Message(
+            "{#if count == 1}One draft to issue, {amount} before tax.{#else}{count} drafts to issue, {amount} before tax.{/if}")
     String drafts(int count, String amount);
 
     @Message("Look and issue")
