@@ -32,6 +32,10 @@ record Question(JsonNode json, String where) {
         return maybe(name).isPresent();
     }
 
+    boolean isObject(String name) {
+        return maybe(name).filter(JsonNode::isObject).isPresent();
+    }
+
     String text(String name) {
         return needed(name).asText();
     }
@@ -73,11 +77,19 @@ record Question(JsonNode json, String where) {
     }
 
     Money money(String name, Currency currency) {
-        return Money.of(decimal(name), currency);
+        return read(
+                name,
+                "an amount with at most " + currency.getDefaultFractionDigits() + " decimals",
+                JsonNode::asText,
+                said -> Money.of(new BigDecimal(said), currency));
     }
 
     Currency currency() {
-        return Currency.getInstance(text("currency", "CAD"));
+        String code = text("currency", "CAD");
+        return Currency.getAvailableCurrencies().stream()
+                .filter(known -> known.getCurrencyCode().equals(code))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("There is no currency " + code + "."));
     }
 
     Task task(String name) {
@@ -95,8 +107,15 @@ record Question(JsonNode json, String where) {
     List<Question> parts(String name) {
         return maybe(name).stream()
                 .flatMap(list -> StreamSupport.stream(list.spliterator(), false))
-                .map(node -> new Question(node, " in " + name))
+                .map(node -> new Question(objectIn(node, name), " in " + name))
                 .toList();
+    }
+
+    private static JsonNode objectIn(JsonNode node, String name) {
+        if (!node.isObject()) {
+            throw new IllegalArgumentException(name + " must be a list of objects.");
+        }
+        return node;
     }
 
     Map<String, String> words(String name) {
@@ -119,7 +138,7 @@ record Question(JsonNode json, String where) {
         String said = text.apply(needed(name));
         try {
             return reading.apply(said);
-        } catch (DateTimeException | NumberFormatException e) {
+        } catch (DateTimeException | NumberFormatException | ArithmeticException e) {
             throw new IllegalArgumentException(name + " must be " + what + where + ", not " + said + ".", e);
         }
     }

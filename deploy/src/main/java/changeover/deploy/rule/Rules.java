@@ -5,6 +5,9 @@ import changeover.contracts.words.Refused;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.time.DateTimeException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -12,7 +15,7 @@ import java.util.stream.Collectors;
 
 /** {@code deploy/rule}: finds the rule by its name, asks it what stands on standard input, and prints its answer. */
 public final class Rules {
-    private static final List<Rule> ALL = List.of(
+    static final List<Rule> ALL = List.of(
             new WindowsRule(),
             new VisitPlanRule(),
             new HolidaysRule(),
@@ -20,62 +23,65 @@ public final class Rules {
             new TaxRule(),
             new InstalmentsRule(),
             new NoticeRule(),
-            new ReadingAsked());
+            new ReadingAsked(),
+            new IntervalRule());
 
-    private static final List<String> LATER = List.of("interval", "recognition", "refund");
+    private final InputStream in;
+    private final PrintStream out;
+    private final PrintStream err;
 
-    private Rules() {}
+    Rules(InputStream in, PrintStream out, PrintStream err) {
+        this.in = in;
+        this.out = out;
+        this.err = err;
+    }
 
     public static void main(String[] words) {
         changeover.deploy.launcher.Logs.quiet();
-        System.exit(run(words));
+        System.exit(new Rules(System.in, System.out, System.err).run(words));
     }
 
-    private static int run(String... words) {
+    int run(String... words) {
         boolean help = List.of(words).contains("--help");
         Optional<String> name =
                 List.of(words).stream().filter(word -> !word.startsWith("--")).findFirst();
         if (name.isEmpty()) {
             return overview(help);
         }
-        if (LATER.contains(name.get())) {
-            System.err.println("The rule " + name.get() + " is not yet there: it comes with its own issue.");
-            return 1;
-        }
         Optional<Rule> rule =
                 ALL.stream().filter(some -> some.name().equals(name.get())).findFirst();
         if (rule.isEmpty()) {
-            System.err.println("There is no rule " + name.get() + "; deploy/rule --help lists them.");
+            err.println("There is no rule " + name.get() + "; deploy/rule --help lists them.");
             return 1;
         }
         if (help) {
-            System.out.println(rule.get().says() + "\n  deploy/rule " + name.get()
-                    + " < in.json\nAn example of its input:\n" + rule.get().example());
+            out.println(rule.get().says() + "\n  deploy/rule " + name.get() + " < in.json\nAn example of its input:\n"
+                    + rule.get().example());
             return 0;
         }
         return answer(rule.get());
     }
 
-    private static int answer(Rule rule) {
+    private int answer(Rule rule) {
         try {
-            JsonNode asked = Answers.JSON.readTree(System.in);
+            JsonNode asked = Answers.JSON.readTree(in);
             if (asked == null || !asked.isObject()) {
                 throw new IllegalArgumentException(
                         "The input must be one JSON object; deploy/rule " + rule.name() + " --help shows one.");
             }
             JsonNode answer = rule.answer(new Question(asked, ""));
-            System.out.println(Answers.JSON.writerWithDefaultPrettyPrinter().writeValueAsString(answer));
+            out.println(Answers.JSON.writerWithDefaultPrettyPrinter().writeValueAsString(answer));
             return 0;
         } catch (JsonProcessingException e) {
-            System.err.println("The input is not JSON; deploy/rule " + rule.name() + " --help shows an example.");
+            err.println("The input is not JSON; deploy/rule " + rule.name() + " --help shows an example.");
         } catch (Refused e) {
-            System.err.println(e.refusals().stream()
+            err.println(e.refusals().stream()
                     .map(refusal -> Refusals.sentence(refusal, Locale.ENGLISH))
                     .collect(Collectors.joining(" ")));
-        } catch (IllegalArgumentException | ArithmeticException e) {
-            System.err.println(sentence(String.valueOf(e.getMessage())));
+        } catch (IllegalArgumentException | ArithmeticException | DateTimeException e) {
+            err.println(sentence(String.valueOf(e.getMessage())));
         } catch (IOException e) {
-            System.err.println("The input could not be read: " + e.getMessage());
+            err.println("The input could not be read: " + e.getMessage());
         }
         return 1;
     }
@@ -89,17 +95,16 @@ public final class Rules {
                 : plain;
     }
 
-    private static int overview(boolean help) {
+    private int overview(boolean help) {
         String names = ALL.stream()
                 .map(rule -> "  " + rule.name() + ": " + rule.says())
                 .collect(Collectors.joining("\n"));
         if (help) {
-            System.out.println(
-                    "Asks one of the product's own rules with numbers of your own.\n  deploy/rule NAME < in.json\n"
-                            + names + "\n  " + String.join(", ", LATER) + ": not yet there");
+            out.println("Asks one of the product's own rules with numbers of your own.\n  deploy/rule NAME < in.json\n"
+                    + names);
             return 0;
         }
-        System.err.println("deploy/rule needs the name of a rule; deploy/rule --help lists them.");
+        err.println("deploy/rule needs the name of a rule; deploy/rule --help lists them.");
         return 1;
     }
 }
