@@ -15,11 +15,13 @@ import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
+import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -36,15 +38,12 @@ import java.util.stream.Collectors;
 @RolesAllowed("owner")
 public class ChangesPages {
 
-    /** A change as a line; the field and the thing in words stand in the template. */
-    public record Line(String when, ChangesOfHomes.Change change) {}
-
     /** Somebody saw the codes. */
     public record Seen(String when, String person, String reason) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
-        static native TemplateInstance changes(Frame frame, Home home, List<Line> changes, List<Seen> seen);
+        static native TemplateInstance changes(Frame frame, Home home, ChangesView view, List<Seen> seen);
 
         private Pages() {}
     }
@@ -56,7 +55,7 @@ public class ChangesPages {
     Homes homes;
 
     @Inject
-    ChangesOfHomes changes;
+    ChangesViews views;
 
     @Inject
     AccessCodes codes;
@@ -70,7 +69,7 @@ public class ChangesPages {
     @GET
     @Path("{home}/changes")
     @Transactional
-    public TemplateInstance changes(@PathParam("home") UUID id) {
+    public TemplateInstance changes(@PathParam("home") UUID id, @QueryParam("page") @DefaultValue("1") int page) {
         Home home = homes.get(id).orElseThrow(NotFoundException::new);
         Frame frame = frames.of(Tab.HOMES);
         ZoneId zone = businesses.current().zone();
@@ -79,9 +78,7 @@ public class ChangesPages {
         return Pages.changes(
                 frame,
                 home,
-                changes.of(id).stream()
-                        .map(change -> new Line(when(change.at(), zone, frame.locale()), change))
-                        .toList(),
+                views.record(Recorded.HOMES, id, "homes/" + id, RecordChangesPages.known(page), frame),
                 codes.readings(id).stream()
                         .map(reading -> new Seen(
                                 when(reading.at(), zone, frame.locale()),

@@ -127,12 +127,6 @@ public interface PlaceWords {
     @Message("Add a machine")
     String add_machine();
 
-    @Message("What was changed here")
-    String changes();
-
-    @Message("Nothing was changed since it was written.")
-    String no_changes();
-
     @Message("When")
     String when();
 
