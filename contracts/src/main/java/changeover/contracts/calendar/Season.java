@@ -33,6 +33,16 @@ public record Season(
         return Window.ofDays(first.atYear(year), last.atYear(closes));
     }
 
+    /** The opening that is under way on the day, else the next. */
+    public Window openingAt(LocalDate day) {
+        for (int year = day.getYear() - 1; year <= day.getYear(); year++) {
+            if (day.isBefore(opening(year).until())) {
+                return opening(year);
+            }
+        }
+        return opening(day.getYear() + 1);
+    }
+
     /** Every season, whole, that has a day in the given window, in order. */
     public List<Window> meeting(Window window) {
         List<Window> seasons = new ArrayList<>();

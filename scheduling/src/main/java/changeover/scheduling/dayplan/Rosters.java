@@ -64,6 +64,14 @@ public class Rosters {
         return own.isEmpty() ? Roster.USUAL : own;
     }
 
+    /** Whether hours of their own were ever written for somebody. */
+    public boolean hasOwn(UUID personId) {
+        return rows.createQuery("select count(h) from RosterHours h where h.personId = :person", Long.class)
+                        .setParameter("person", personId)
+                        .getSingleResult()
+                > 0;
+    }
+
     /** Writes a technician's hours of the week anew: one run of hours a weekday. */
     public void write(UUID personId, List<Roster.Hours> hours) {
         var weekdays = new HashSet<>();
@@ -93,13 +101,15 @@ public class Rosters {
         return off;
     }
 
-    /** The day is worked after all. */
-    public void workAfterAll(UUID dayOffId) {
+    /** The day is worked after all; false when it was no day off of this person or of the whole business. */
+    public boolean workAfterAll(UUID personId, UUID dayOffId) {
         DayOff off = rows.find(DayOff.class, dayOffId);
-        if (off != null) {
-            rows.remove(off);
-            rows.flush();
+        if (off == null || !off.personId().map(personId::equals).orElse(true)) {
+            return false;
         }
+        rows.remove(off);
+        rows.flush();
+        return true;
     }
 
     public List<DayOff> daysOff(Window window) {

@@ -1,6 +1,8 @@
 package changeover.scheduling.visits;
 
+import changeover.contracts.calendar.Window;
 import changeover.contracts.words.Refusal;
+import changeover.contracts.words.Wording;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
@@ -9,6 +11,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /** What a household did itself is written once, with the day and whoever did it; said again it changes nothing. */
 @ApplicationScoped
@@ -33,6 +36,47 @@ public class HouseholdTasks {
             open.add(new Open(row.get(0, UUID.class), row.get(1, UUID.class), row.get(2, LocalDate.class)));
         }
         return open;
+    }
+
+    /**
+     * What a household does itself, as it is listed.
+     *
+     * @param machine empty where the task is for the home as a whole
+     * @param doneBy empty while it is not done
+     */
+    public record Listed(
+            UUID id,
+            Wording wording,
+            String machine,
+            LocalDate dueOn,
+            @Nullable LocalDate doneOn,
+            String doneBy) {}
+
+    /** A home's own tasks of these days, the earliest first. */
+    public List<Listed> ofHome(UUID homeId, Window days) {
+        List<Listed> listed = new ArrayList<>();
+        for (Object one : rows.createNativeQuery("""
+                        select t.id, t.wording_en, t.wording_fr, coalesce(q.name, '') as machine, t.due_on, t.done_on,
+                          coalesce(t.done_by, '') as done_by
+                        from household_task t
+                        left join equipment q on q.tenant_id = t.tenant_id and q.id = t.equipment_id
+                         where t.tenant_id = current_tenant() and t.home_id = :home
+                           and t.due_on >= :from and t.due_on < :until
+                         order by t.due_on, t.id""", Tuple.class)
+                .setParameter("home", homeId)
+                .setParameter("from", days.from())
+                .setParameter("until", days.until())
+                .getResultList()) {
+            Tuple row = (Tuple) one;
+            listed.add(new Listed(
+                    row.get("id", UUID.class),
+                    new Wording(row.get("wording_en", String.class), row.get("wording_fr", String.class)),
+                    row.get("machine", String.class),
+                    row.get("due_on", LocalDate.class),
+                    row.get("done_on", LocalDate.class),
+                    row.get("done_by", String.class)));
+        }
+        return listed;
     }
 
     /** Whether the home has such a task. */

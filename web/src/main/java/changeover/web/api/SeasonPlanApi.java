@@ -105,7 +105,7 @@ public class SeasonPlanApi {
             @QueryParam("count") @DefaultValue("200") int count) {
         Season season = season(id);
         String state = AskedInQuery.oneOf("state", said, Set.copyOf(SeasonVisits.STATES));
-        Window days = year == null ? opening(season, today.day()) : season.opening(Math.clamp(year, 2000, 2999));
+        Window days = year == null ? season.openingAt(today.day()) : season.opening(Math.clamp(year, 2000, 2999));
         int most = Math.clamp(count, 1, MOST);
         return new PlanDocument(
                 id,
@@ -128,7 +128,7 @@ public class SeasonPlanApi {
             LocalDate tomorrow = today.day().plusDays(1);
             LocalDate from = asked.value("from") == null ? tomorrow : asked.day("from");
             Window days = asked.value("year") == null
-                    ? opening(season, today.day())
+                    ? season.openingAt(today.day())
                     : season.opening(asked.whole("year", 2000, 2999));
             asked.nothingElse().understood();
             SeasonPlan plan = plans.suggest(days, from.isBefore(tomorrow) ? tomorrow : from);
@@ -144,16 +144,6 @@ public class SeasonPlanApi {
                             .toList(),
                     visits.counts(days)));
         });
-    }
-
-    /** The one that is open on the day, else the next. */
-    static Window opening(Season season, LocalDate day) {
-        Window lastYears = season.opening(day.getYear() - 1);
-        Window thisYears = season.opening(day.getYear());
-        if (day.isBefore(lastYears.until())) {
-            return lastYears;
-        }
-        return day.isBefore(thisYears.until()) ? thisYears : season.opening(day.getYear() + 1);
     }
 
     private Season season(UUID id) {

@@ -147,7 +147,7 @@ public class SeasonsApi {
     private SeasonDocument document(OwnSeason own) {
         Season season = own.season();
         Changeover changeover = season.changeover();
-        var opening = SeasonPlanApi.opening(season, today.day());
+        var opening = season.openingAt(today.day());
         return new SeasonDocument(
                 own.id(),
                 season.code(),

@@ -199,6 +199,27 @@ public interface CardWords {
     @Message("closed")
     String closed();
 
-    @Message("What was changed here")
-    String changes();
+    @Message("By the household")
+    String household();
+
+    @Message("done {day}")
+    String done(String day);
+
+    @Message("not done")
+    String not_done();
+
+    @Message("to come")
+    String to_come();
+
+    @Message("What was done")
+    String which_done();
+
+    @Message("Who did it")
+    String who_did();
+
+    @Message("Which day")
+    String which_day();
+
+    @Message("Write as done")
+    String mark_done();
 }

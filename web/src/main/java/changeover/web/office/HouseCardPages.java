@@ -4,10 +4,12 @@ import changeover.billing.documents.band.YearTable;
 import changeover.billing.payments.InvoiceFilter;
 import changeover.billing.payments.InvoiceLists;
 import changeover.billing.payments.InvoiceRow;
+import changeover.contracts.calendar.Window;
 import changeover.contracts.customers.AccessCodes;
 import changeover.contracts.customers.Home;
 import changeover.contracts.customers.Homes;
 import changeover.contracts.tenants.Today;
+import changeover.scheduling.visits.HouseholdTasks;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
@@ -30,6 +32,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 
 /** The house card: the whole home on one page, its keys and codes only when asked for with a reason. */
@@ -41,7 +44,14 @@ public class HouseCardPages {
     @CheckedTemplate(basePath = "office")
     static class Pages {
         static native TemplateInstance card(
-                Frame frame, HouseCard card, String band, YearTable table, List<InvoiceRow> invoices, Said form);
+                Frame frame,
+                HouseCard card,
+                String band,
+                YearTable table,
+                List<InvoiceRow> invoices,
+                Said form,
+                HouseholdList own,
+                Said doing);
 
         static native TemplateInstance codes(Frame frame, Home home, List<AccessCodes.Shown> codes);
 
@@ -65,6 +75,9 @@ public class HouseCardPages {
 
     @Inject
     InvoiceLists invoices;
+
+    @Inject
+    HouseholdTasks household;
 
     @Inject
     Today today;
@@ -93,14 +106,22 @@ public class HouseCardPages {
 
     /** The card with the form for its codes; inside a transaction. */
     TemplateInstance page(UUID home, Said form) {
+        return page(home, form, Said.filled(Map.of("day", today.day().toString())));
+    }
+
+    /** The card with both its forms: for the codes, and for what the household did. */
+    TemplateInstance page(UUID home, Said form, Said doing) {
         Frame frame = frames.of(Tab.HOMES);
         HouseCard card = cards.of(home, frame.locale()).orElseThrow(NotFoundException::new);
+        Window year = new Window(card.year().begins(), card.year().begins().plusMonths(12));
         return Pages.card(
                 frame,
                 card,
                 card.promised() ? YearBand.svg(card.year(), frame.locale()) : "",
                 YearTable.of(card.year(), frame.locale()),
                 invoices.rows(InvoiceFilter.ofHome(home), today.day()),
-                form);
+                form,
+                HouseholdList.of(household.ofHome(home, year), frame),
+                doing);
     }
 }

@@ -37,6 +37,7 @@ class Reached {
             Map.entry("people/person", "membership.person_id"),
             Map.entry("people/id", "membership.person_id"),
             Map.entry("people/part", "home_part.id"),
+            Map.entry("days/off", "day_off.id"),
             Map.entry("codes", "access_code.id"),
             Map.entry("hazards", "hazard.id"),
             Map.entry("seasons", "season.id"),
