@@ -34,3 +34,6 @@ insert into billing_run_draft (run_id, number, position, invoice_id)
 insert into billing_run_refusal (run_id, invoice_id, code, why_en, why_fr)
   select r.id, i.id, 'invoice.no-tax', 'No tax is known.', 'Aucune taxe connue.' from billing_run r, invoice i limit 1;
 insert into billing_run_batch (run_id, number, issued, joined, refused) select id, 1, 1, 0, 0 from billing_run limit 1;
+insert into line_taken_off (invoice_id, kind, item_code, coverage, words_en, words_fr, reckoned_quantity, reckoned_minor)
+  select id, 'part', 'pad-112', 'included', 'Pad', 'Tampon', 1, 0 from invoice i
+   where not exists (select 1 from invoice_issue s where s.invoice_id = i.id) limit 1;

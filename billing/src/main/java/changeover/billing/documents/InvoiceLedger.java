@@ -119,7 +119,7 @@ final class InvoiceLedger {
     }
 
     private String unit(String code) {
-        return words.knows("unit." + code) ? words.say("unit." + code) : code;
+        return words.unit(code);
     }
 
     private void totals() {

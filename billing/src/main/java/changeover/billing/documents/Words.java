@@ -54,6 +54,11 @@ public final class Words {
         return said;
     }
 
+    /** A unit by its UN/ECE code as it is printed; nothing for what is simply counted, the code for one without words. */
+    public String unit(String code) {
+        return words.getOrDefault("unit." + code, code);
+    }
+
     public String say(String key, String name, Object value) {
         return say(key).replace("{" + name + "}", String.valueOf(value));
     }

@@ -26,6 +26,9 @@ record Assessment(Seller seller, TaxTable table, LocalDate day) {
         if (draft.label() != null) {
             return Optional.of(Refusal.of("invoice.already-issued", Map.of("label", draft.label())));
         }
+        if (draft.discarded()) {
+            return Optional.of(Refusal.of("invoice.discarded"));
+        }
         if (draft.awaitsFirstVisit()) {
             return Optional.of(Refusal.of("invoice.awaits-first-visit"));
         }

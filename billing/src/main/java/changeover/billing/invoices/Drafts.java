@@ -72,35 +72,6 @@ public class Drafts {
         return ids;
     }
 
-    /** The lines of one visit on a draft are written anew; lines of other visits on it stay. */
-    void rewrite(Connection connection, UUID invoice, UUID visit, Draft anew) throws SQLException {
-        try (var gone = connection.prepareStatement("delete from invoice_line where invoice_id = ? and visit_id = ?");
-                var last = connection.prepareStatement(
-                        "select coalesce(max(position), 0) from invoice_line where invoice_id = ?");
-                var sum = connection.prepareStatement("""
-                        update invoice i set visit_version = case when visit_id = ? then ? else visit_version end,
-                               subtotal_minor = (select coalesce(sum(net_minor), 0) from invoice_line l
-                                                  where l.tenant_id = i.tenant_id and l.invoice_id = i.id)
-                         where id = ?""")) {
-            gone.setObject(1, invoice);
-            gone.setObject(2, visit);
-            gone.executeUpdate();
-            last.setObject(1, invoice);
-            var row = last.executeQuery();
-            row.next();
-            int after = row.getInt(1);
-            Rows lines = lineRows();
-            List<Integer> positions =
-                    fromOne(anew.lines().size()).stream().map(at -> at + after).toList();
-            addLines(lines, invoice, positions, anew.lines());
-            lines.insert(connection);
-            sum.setObject(1, visit);
-            sum.setObject(2, anew.visitVersion());
-            sum.setObject(3, invoice);
-            sum.executeUpdate();
-        }
-    }
-
     static List<Integer> fromOne(int count) {
         return IntStream.rangeClosed(1, count).boxed().toList();
     }

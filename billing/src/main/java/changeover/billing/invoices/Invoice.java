@@ -23,6 +23,9 @@ public class Invoice extends Owned {
     @Column(name = "customer_id")
     private @Nullable UUID customerId;
 
+    @Column(name = "home_id")
+    private @Nullable UUID homeId;
+
     @Column(name = "may_issue_from")
     private @Nullable LocalDate mayIssueFrom;
 
@@ -65,6 +68,11 @@ public class Invoice extends Owned {
 
     public @Nullable UUID customerId() {
         return customerId;
+    }
+
+    @Nullable
+    UUID homeId() {
+        return homeId;
     }
 
     public @Nullable LocalDate mayIssueFrom() {

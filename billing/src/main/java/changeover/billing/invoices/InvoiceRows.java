@@ -36,12 +36,13 @@ class InvoiceRows {
         try (PreparedStatement select = connection.prepareStatement("""
                 select i.id, i.kind, i.credits_id, i.customer_id, i.home_id, i.agreement_id, i.visit_id, i.instalment,
                        i.language, i.currency, i.may_issue_from, i.awaits_first_visit,
-                       coalesce(i.purchase_order, c.purchase_order), i.due_days, i.reason_en, i.reason_fr, s.label,
+                       coalesce(i.purchase_order, c.purchase_order), i.due_days, i.reason_en, i.reason_fr, s.label, x.id is not null,
                        coalesce(c.invoices, 'each') = 'one', coalesce(c.name, ''), coalesce(c.street, ''),
                        coalesce(c.city, ''), coalesce(c.region, ''), coalesce(c.postal, ''), coalesce(c.country, '')
                   from invoice i
                   left join customer c on c.tenant_id = i.tenant_id and c.id = i.customer_id
                   left join invoice_issue s on s.tenant_id = i.tenant_id and s.invoice_id = i.id
+                  left join invoice_discard x on x.tenant_id = i.tenant_id and x.invoice_id = i.id
                  where i.id = any (?)""")) {
             select.setArray(1, uuids(connection, ids));
             ResultSet row = select.executeQuery();
@@ -91,13 +92,14 @@ class InvoiceRows {
                 wording(row.getString(15), row.getString(16)),
                 row.getString(17),
                 row.getBoolean(18),
+                row.getBoolean(19),
                 new Buyer(
-                        row.getString(19),
                         row.getString(20),
                         row.getString(21),
                         row.getString(22),
                         row.getString(23),
-                        row.getString(24)),
+                        row.getString(24),
+                        row.getString(25)),
                 lines);
     }
 

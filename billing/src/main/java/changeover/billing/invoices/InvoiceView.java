@@ -54,7 +54,8 @@ public record InvoiceView(
      * @param coverage included, discounted or billable
      * @param why the reason that stands under the line
      * @param unitPrice null on a draft while the price book has none
-     * @param home the place of this line's work, null where the document has one place only
+     * @param homeId the place of this line's work, null where the document has one place only
+     * @param byHand whether a person wrote or changed it
      */
     public record Line(
             int position,
@@ -71,7 +72,8 @@ public record InvoiceView(
             Money discount,
             Money net,
             @Nullable UUID homeId,
-            @Nullable UUID visitId) {}
+            @Nullable UUID visitId,
+            boolean byHand) {}
 
     /** @param registration the number under which this tax is collected, null where there is none */
     public record Tax(

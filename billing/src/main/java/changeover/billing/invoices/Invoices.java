@@ -96,9 +96,19 @@ public class Invoices {
         return issuing.issue(ids, day, run);
     }
 
-    /** The draft, for its own verbs; an issued document is refused by the database. */
+    /** The draft, for its own verbs; empty for an issued document and for a discarded draft. */
     public Optional<Invoice> draft(UUID id) {
-        return Optional.ofNullable(session.find(Invoice.class, id)).filter(invoice -> !isIssued(id));
+        return Optional.ofNullable(session.find(Invoice.class, id)).filter(invoice -> !isSettled(id));
+    }
+
+    /** Why there is no such draft: it was issued, or discarded, or it never was the business's. */
+    public Refusal notADraft(UUID id) {
+        Optional<InvoiceView> view = view(id);
+        if (view.isPresent()) {
+            String label = Objects.requireNonNull(view.get().label());
+            return Refusal.of("invoice.already-issued", Map.of("label", label));
+        }
+        return Refusal.of(isSettled(id) ? "invoice.discarded" : "invoice.not-found");
     }
 
     /** Why the drafts may not be issued on the day, by draft; those that may are missing. */
@@ -127,8 +137,9 @@ public class Invoices {
         }
     }
 
-    private boolean isIssued(UUID id) {
-        return !session.createNativeQuery("select 1 from invoice_issue where invoice_id = :id")
+    private boolean isSettled(UUID id) {
+        return !session.createNativeQuery("select 1 from invoice_issue where invoice_id = :id"
+                        + " union all select 1 from invoice_discard where invoice_id = :id")
                 .setParameter("id", id)
                 .getResultList()
                 .isEmpty();

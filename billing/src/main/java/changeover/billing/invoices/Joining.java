@@ -19,7 +19,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A payer of several dwellings who wants one invoice gets one: drafts of different homes that are issued together become
- * one document, unless money was already paid for one of them.
+ * one document, unless money was already paid for one of them. Lines that a person wrote go along as they are, and so does
+ * what a person took off.
  */
 @ApplicationScoped
 class Joining {
@@ -94,8 +95,9 @@ class Joining {
             Waiting first = unpaid.getFirst();
             List<LineRow> lines = new ArrayList<>(first.lines());
             for (Waiting other : unpaid.subList(1, unpaid.size())) {
-                move(connection, other, first, lines.size());
-                other.lines().forEach(line -> lines.add(line.at(first.id(), lines.size() + 1)));
+                int after = lines.stream().mapToInt(LineRow::position).max().orElse(0);
+                move(connection, other, first, after);
+                other.lines().forEach(line -> lines.add(line.at(first.id(), line.position() + after)));
                 into.put(other.id(), first.id());
             }
             head(connection, first, lines);
@@ -128,11 +130,16 @@ class Joining {
     private static void move(Connection connection, Waiting from, Waiting to, int after) throws SQLException {
         try (PreparedStatement lines = connection.prepareStatement(
                         "update invoice_line set invoice_id = ?, position = position + ? where invoice_id = ?");
+                PreparedStatement off =
+                        connection.prepareStatement("update line_taken_off set invoice_id = ? where invoice_id = ?");
                 PreparedStatement gone = connection.prepareStatement("delete from invoice where id = ?")) {
             lines.setObject(1, to.id());
             lines.setInt(2, after);
             lines.setObject(3, from.id());
             lines.executeUpdate();
+            off.setObject(1, to.id());
+            off.setObject(2, from.id());
+            off.executeUpdate();
             gone.setObject(1, from.id());
             gone.executeUpdate();
         }
@@ -140,7 +147,7 @@ class Joining {
 
     private static void head(Connection connection, Waiting first, List<LineRow> lines) throws SQLException {
         try (PreparedStatement update =
-                connection.prepareStatement("update invoice set home_id = null, subtotal_minor = ? where id = ?")) {
+                connection.prepareStatement("update invoice set home_id = null, subtotal_minor = ?, version = version + 1 where id = ?")) {
             update.setLong(1, lines.stream().mapToLong(LineRow::netMinor).sum());
             update.setObject(2, first.id());
             update.executeUpdate();

@@ -33,12 +33,13 @@ record LineRow(
         @Nullable Long unitPriceMinor,
         BigDecimal discountPercent,
         long discountMinor,
-        long netMinor) {
+        long netMinor,
+        boolean byHand) {
 
     static final String COLUMNS =
             "invoice_id, position, home_id, agreement_id, visit_id, day, kind, item_code, part_kind,"
                     + " coverage, work, contract_form, words_en, words_fr, why_en, why_fr, quantity, unit, unit_price_minor,"
-                    + " discount_percent, discount_minor, net_minor";
+                    + " discount_percent, discount_minor, net_minor, by_hand";
 
     static LineRow of(ResultSet row) throws SQLException {
         return new LineRow(
@@ -61,7 +62,8 @@ record LineRow(
                 row.getObject(19, Long.class),
                 row.getBigDecimal(20),
                 row.getLong(21),
-                row.getLong(22));
+                row.getLong(22),
+                row.getBoolean(23));
     }
 
     /** The same line on another document. */
@@ -86,7 +88,8 @@ record LineRow(
                 unitPriceMinor,
                 discountPercent,
                 discountMinor,
-                netMinor);
+                netMinor,
+                byHand);
     }
 
     /** Something is to be paid, and the price book has no price for it yet. */
@@ -110,6 +113,7 @@ record LineRow(
                 new Money(discountMinor, currency),
                 new Money(netMinor, currency),
                 homeId,
-                visitId);
+                visitId,
+                byHand);
     }
 }

@@ -14,7 +14,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
-/** Lines that had no price take it from the price book once it is there; lines that have one keep it. */
+/**
+ * Lines that had no price take it from the price book once it is there; lines that have one keep it, whoever wrote it. A
+ * person's own words and quantity stay.
+ */
 @ApplicationScoped
 public class Repricing {
 
@@ -43,7 +46,7 @@ public class Repricing {
                 }
             }
             if (priced > 0) {
-                sum(connection, draft);
+                DraftHead.follow(connection, draft);
             }
             return priced;
         } catch (SQLException cause) {
@@ -55,23 +58,17 @@ public class Repricing {
         Money gross = price.times(line.quantity());
         Money discount = gross.percent(line.discountPercent());
         try (PreparedStatement update = connection.prepareStatement("""
-                update invoice_line set unit_price_minor = ?, discount_minor = ?, net_minor = ?
+                update invoice_line set unit_price_minor = ?, discount_minor = ?, net_minor = ?,
+                       reckoned_minor = round(? * reckoned_quantity)
+                         - round(round(? * reckoned_quantity) * discount_percent / 100)
                  where invoice_id = ? and position = ?""")) {
             update.setLong(1, price.minor());
             update.setLong(2, discount.minor());
             update.setLong(3, gross.minus(discount).minor());
-            update.setObject(4, line.invoiceId());
-            update.setInt(5, line.position());
-            update.executeUpdate();
-        }
-    }
-
-    private static void sum(Connection connection, UUID draft) throws SQLException {
-        try (PreparedStatement update = connection.prepareStatement("""
-                update invoice i set subtotal_minor = (select sum(net_minor) from invoice_line l
-                    where l.tenant_id = i.tenant_id and l.invoice_id = i.id)
-                 where id = ?""")) {
-            update.setObject(1, draft);
+            update.setLong(4, price.minor());
+            update.setLong(5, price.minor());
+            update.setObject(6, line.invoiceId());
+            update.setInt(7, line.position());
             update.executeUpdate();
         }
     }

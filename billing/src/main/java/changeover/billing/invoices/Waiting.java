@@ -25,6 +25,7 @@ record Waiting(
         int dueDays,
         @Nullable Wording reason,
         @Nullable String label,
+        boolean discarded,
         boolean joint,
         Buyer buyer,
         List<LineRow> lines) {
@@ -51,6 +52,7 @@ record Waiting(
                 dueDays,
                 reason,
                 label,
+                discarded,
                 joint,
                 buyer,
                 newLines);

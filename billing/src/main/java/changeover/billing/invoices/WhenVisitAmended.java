@@ -11,14 +11,16 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The bill follows the amended visit: a draft gets the new lines; what was issued stays, a credit note gives it back and
- * a new draft asks for what is right. Where nothing to pay has changed, nothing happens.
+ * The bill follows the amended visit: a draft gets the new lines, beside those that a person wrote ({@link Following});
+ * what was issued stays, a credit note gives it back and a new draft asks for what is right. Where nothing to pay has
+ * changed, nothing happens: the visit is compared with what was reckoned of it, not with what a person made of that.
+ *
+ * <p>After a discard the visit is charged anew, by a draft of its own: it was the old record's draft that was not wanted.
  */
 @ApplicationScoped
 class WhenVisitAmended {
@@ -42,7 +44,7 @@ class WhenVisitAmended {
     @Inject
     Credits credits;
 
-    private record Charged(UUID invoiceId, boolean issued) {}
+    private record Charged(UUID invoiceId, boolean issued, boolean discarded) {}
 
     void follow(@Observes VisitAmended amended) {
         Optional<Draft> draft = visits.of(amended.now(), amended.version());
@@ -55,7 +57,7 @@ class WhenVisitAmended {
             if (charged == null) {
                 drafts.write(List.of(draft.get()));
             } else if (!charged.issued()) {
-                drafts.rewrite(connection, charged.invoiceId(), visit, draft.get());
+                AmendedDrafts.rewrite(connection, charged.invoiceId(), visit, draft.get());
             } else {
                 replace(connection, charged.invoiceId(), visit, draft.get());
             }
@@ -65,46 +67,56 @@ class WhenVisitAmended {
     }
 
     private void replace(Connection connection, UUID invoice, UUID visit, Draft draft) throws SQLException {
-        List<LineRow> before = rows.lines(connection, List.of(invoice)).stream()
-                .filter(line -> visit.equals(line.visitId()))
-                .toList();
-        if (saysTheSame(before, draft.lines())) {
+        if (Reckoned.sayTheSame(Reckoned.of(connection, invoice, visit), draft.lines())) {
             return;
         }
-        if (before.stream().anyMatch(line -> line.netMinor() > 0)) {
+        boolean charged = rows.lines(connection, List.of(invoice)).stream()
+                .anyMatch(line -> visit.equals(line.visitId()) && line.netMinor() > 0);
+        if (charged) {
             credits.ofVisit(invoice, visit, draft.mayIssueFrom(), WHY);
         }
         drafts.write(List.of(draft));
     }
 
-    private static boolean saysTheSame(List<LineRow> before, List<DraftLine> now) {
-        if (before.size() != now.size()) {
-            return false;
-        }
-        for (int at = 0; at < now.size(); at++) {
-            LineRow was = before.get(at);
-            DraftLine is = now.get(at);
-            if (was.netMinor() != is.net().minor()
-                    || !was.coverage().equals(is.covered().code())
-                    || !Objects.equals(was.itemCode(), is.itemCode())
-                    || was.quantity().compareTo(is.quantity()) != 0) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    /** The document that charges the visit's newest version. */
+    /**
+     * The document that charges the visit's newest version. A discarded draft charges nothing; what was issued before it
+     * still counts, unless a credit note gives that back already.
+     */
     private static @Nullable Charged charged(Connection connection, UUID visit) throws SQLException {
         try (PreparedStatement select = connection.prepareStatement("""
-                select l.invoice_id, s.id is not null
-                  from invoice_line l
-                  join invoice i on i.tenant_id = l.tenant_id and i.id = l.invoice_id and i.kind = 'visit'
-                  left join invoice_issue s on s.tenant_id = l.tenant_id and s.invoice_id = l.invoice_id
-                 where l.visit_id = ? order by l.visit_version desc limit 1""")) {
+                with held as (
+                  select invoice_id, visit_version from invoice_line where visit_id = ?
+                  union all select id, visit_version from invoice where visit_id = ?)
+                select h.invoice_id, s.id is not null, x.id is not null
+                  from held h
+                  join invoice i on i.id = h.invoice_id and i.kind = 'visit'
+                  left join invoice_issue s on s.tenant_id = i.tenant_id and s.invoice_id = i.id
+                  left join invoice_discard x on x.tenant_id = i.tenant_id and x.invoice_id = i.id
+                 order by h.visit_version desc nulls last, x.id is not null""")) {
             select.setObject(1, visit);
+            select.setObject(2, visit);
             ResultSet row = select.executeQuery();
-            return row.next() ? new Charged(row.getObject(1, UUID.class), row.getBoolean(2)) : null;
+            boolean afterADiscard = false;
+            while (row.next()) {
+                Charged one = new Charged(row.getObject(1, UUID.class), row.getBoolean(2), row.getBoolean(3));
+                if (!one.discarded()) {
+                    return afterADiscard && isGivenBack(connection, one.invoiceId(), visit) ? null : one;
+                }
+                afterADiscard = true;
+            }
+            return null;
+        }
+    }
+
+    private static boolean isGivenBack(Connection connection, UUID invoice, UUID visit) throws SQLException {
+        try (PreparedStatement select = connection.prepareStatement("""
+                select 1 from invoice c
+                  join invoice_line l on l.tenant_id = c.tenant_id and l.invoice_id = c.id and l.visit_id = ?
+                 where c.credits_id = ? and not exists (
+                   select 1 from invoice_discard x where x.tenant_id = c.tenant_id and x.invoice_id = c.id) limit 1""")) {
+            select.setObject(1, visit);
+            select.setObject(2, invoice);
+            return select.executeQuery().next();
         }
     }
 }

@@ -33,8 +33,10 @@ class WhenVisitClosed {
     private void firstVisitIsDone(VisitClosed closed) {
         try (Connection connection = datasource.getConnection();
                 PreparedStatement update = connection.prepareStatement("""
-                        update invoice set awaits_first_visit = false, may_issue_from = greatest(may_issue_from, ?)
-                         where agreement_id = ? and awaits_first_visit""")) {
+                        update invoice i set awaits_first_visit = false, version = version + 1,
+                               may_issue_from = greatest(may_issue_from, ?)
+                         where agreement_id = ? and awaits_first_visit and not exists (
+                           select 1 from invoice_discard x where x.tenant_id = i.tenant_id and x.invoice_id = i.id)""")) {
             update.setObject(1, closed.day());
             update.setObject(2, closed.agreementId());
             update.executeUpdate();

@@ -17,7 +17,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 
-/** Documents as lists: where each stands on a day, how many stand where, and which may be issued. */
+/**
+ * Documents as lists: where each stands on a day, how many stand where, and which may be issued. A discarded draft is on no
+ * list.
+ */
 @ApplicationScoped
 public class InvoiceLists {
 
@@ -40,7 +43,9 @@ public class InvoiceLists {
                           else 'open' end as stands
                 from invoice i
                 left join invoice_issue s on s.tenant_id = i.tenant_id and s.invoice_id = i.id
-                left join item o on o.invoice_id = i.id)
+                left join item o on o.invoice_id = i.id
+               where not exists (
+                 select 1 from invoice_discard x where x.tenant_id = i.tenant_id and x.invoice_id = i.id))
             """;
 
     private static final int DAYS = Owed.OPEN_DAYS + 2;

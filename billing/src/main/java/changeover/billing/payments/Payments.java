@@ -104,7 +104,8 @@ public class Payments {
     }
 
     private @Nullable UUID payerOfDraft(UUID invoice) {
-        return (UUID) session.createNativeQuery("select customer_id from invoice where id = :id and kind <> 'credit'")
+        return (UUID) session.createNativeQuery("select customer_id from invoice where id = :id"
+                        + " and kind <> 'credit' and not exists (select 1 from invoice_discard where invoice_id = :id)")
                 .setParameter("id", invoice)
                 .getResultStream()
                 .findFirst()

@@ -2,7 +2,11 @@ package changeover.deploy.admin;
 
 import java.util.List;
 
-/** What was promised: homes that somebody answers for, agreements whose year was planned and whose price was written down to the cent. */
+/**
+ * What was promised: homes that somebody answers for, agreements whose year was planned and whose price was written down to
+ * the cent. What a person then changed, took off or discarded is deliberately not billed: the check counts what was
+ * reckoned.
+ */
 final class PromiseInvariants {
     static final List<Invariant> ALL = List.of(
             new Invariant("equipment-owned", "equipment", """
@@ -20,7 +24,12 @@ final class PromiseInvariants {
             new Invariant("plan-price-billed", "invoice", """
                     select count(*), count(*) filter (where priced <> billed) from (
                       select a.tenant_id, a.payer_id, sum(a.price_minor) as priced, coalesce((
-                        select sum(i.subtotal_minor) from invoice i
+                        select sum(case when l.by_hand then l.reckoned_minor else l.net_minor end) from invoice i
+                          join invoice_line l on l.tenant_id = i.tenant_id and l.invoice_id = i.id
+                         where i.tenant_id = a.tenant_id and i.customer_id = a.payer_id and i.kind = 'plan'), 0)
+                      + coalesce((
+                        select sum(t.reckoned_minor) from invoice i
+                          join line_taken_off t on t.tenant_id = i.tenant_id and t.invoice_id = i.id
                          where i.tenant_id = a.tenant_id and i.customer_id = a.payer_id and i.kind = 'plan'), 0) as billed
                         from agreement a
                         join agreement_acceptance y on y.tenant_id = a.tenant_id and y.agreement_id = a.id

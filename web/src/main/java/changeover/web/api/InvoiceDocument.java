@@ -27,7 +27,10 @@ public record InvoiceDocument(
         Amount total,
         @Nullable Amount open) {
 
-    /** @param unit as UN/ECE Recommendation 20 writes it */
+    /**
+     * @param unit as UN/ECE Recommendation 20 writes it
+     * @param byHand whether a person wrote or changed it
+     */
     public record LineDocument(
             int position,
             String kind,
@@ -38,7 +41,8 @@ public record InvoiceDocument(
             String unit,
             @Nullable Amount unitPrice,
             Amount discount,
-            Amount net) {}
+            Amount net,
+            boolean byHand) {}
 
     public record TaxDocument(
             String code,
@@ -80,7 +84,8 @@ public record InvoiceDocument(
                 line.unit(),
                 line.unitPrice() == null ? null : Amount.of(line.unitPrice()),
                 Amount.of(line.discount()),
-                Amount.of(line.net()));
+                Amount.of(line.net()),
+                line.byHand());
     }
 
     private static TaxDocument tax(InvoiceView.Tax tax, InvoiceView view) {

@@ -1,5 +1,6 @@
 package changeover.web.api;
 
+import changeover.billing.invoices.Discards;
 import changeover.billing.invoices.InvoiceView;
 import changeover.billing.invoices.Invoices;
 import changeover.billing.payments.OpenItem;
@@ -18,6 +19,9 @@ class InvoiceDocuments {
     Invoices invoices;
 
     @Inject
+    Discards discards;
+
+    @Inject
     Owed owed;
 
     @Inject
@@ -26,8 +30,11 @@ class InvoiceDocuments {
     InvoiceDocument of(UUID id) {
         InvoiceView view = invoices.view(id).orElse(null);
         if (view == null) {
-            var _ = invoices.draft(id).orElseThrow(NotFoundException::new);
-            return InvoiceDocument.of(invoices.preview(id, today.day()), "draft", null);
+            String state = discards.of(id).isPresent() ? "discarded" : "draft";
+            if (state.equals("draft") && invoices.draft(id).isEmpty()) {
+                throw new NotFoundException();
+            }
+            return InvoiceDocument.of(invoices.preview(id, today.day()), state, null);
         }
         OpenItem item = owed.item(id, today.day()).orElse(null);
         if (item == null) {

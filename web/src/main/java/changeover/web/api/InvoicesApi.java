@@ -100,11 +100,15 @@ public class InvoicesApi {
                 .toList();
     }
 
+    /** A draft comes with its edition, for who changes or discards it. */
     @GET
     @Path("invoices/{id}")
     @Transactional
-    public InvoiceDocument one(@PathParam("id") UUID id) {
-        return documents.of(id);
+    public Response one(@PathParam("id") UUID id) {
+        InvoiceDocument document = documents.of(id);
+        return invoices.draft(id)
+                .map(draft -> Edition.of(document, draft.version()))
+                .orElseGet(() -> Response.ok(document).build());
     }
 
     /** Issues a draft on the day: it is given its number and never changes again. */
@@ -112,7 +116,8 @@ public class InvoicesApi {
     @Path("invoices/{id}/issue")
     public Response issue(@PathParam("id") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
         return once.answer(operation, "issue " + id + body, () -> {
-            if (invoices.draft(id).isEmpty() && invoices.view(id).isEmpty()) {
+            if (invoices.draft(id).isEmpty()
+                    && invoices.notADraft(id).code().equals("invoice.not-found")) {
                 throw new NotFoundException();
             }
             Asked asked = Asked.of(body, json);

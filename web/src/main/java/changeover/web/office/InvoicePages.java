@@ -2,10 +2,16 @@ package changeover.web.office;
 
 import changeover.billing.documents.DocumentsToMake;
 import changeover.billing.documents.PaperKind;
+import changeover.billing.invoices.Discard;
+import changeover.billing.invoices.Discards;
 import changeover.billing.invoices.DocumentKind;
+import changeover.billing.invoices.DraftByHand;
+import changeover.billing.invoices.DraftsByHand;
 import changeover.billing.invoices.InvoiceView;
 import changeover.billing.invoices.Invoices;
 import changeover.contracts.tenants.CurrentTenant;
+import changeover.contracts.tenants.Membership;
+import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Refusals;
@@ -33,16 +39,26 @@ import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
-/** One invoice or credit note: as a draft, issued, paid, credited. */
+/** One invoice or credit note: as a draft, discarded, issued, paid, credited. */
 @Path("/{slug}/money/invoices/{id}")
 @Produces(MediaType.TEXT_HTML)
 @RolesAllowed({"owner", "office"})
 public class InvoicePages {
 
+    /**
+     * What became of a draft so far.
+     *
+     * @param open it may still be changed
+     * @param why of its discard, empty otherwise
+     */
+    public record Made(boolean open, boolean visitChanged, String day, String who, String why) {}
+
+    private static final Made ISSUED = new Made(false, false, "", "", "");
+
     @CheckedTemplate(basePath = "office")
     static class Pages {
         static native TemplateInstance invoice(
-                Frame frame, InvoicesInWords.@Nullable Sheet sheet, String refused, UUID id);
+                Frame frame, InvoicesInWords.@Nullable Sheet sheet, String refused, UUID id, Made made);
 
         private Pages() {}
     }
@@ -55,6 +71,15 @@ public class InvoicePages {
 
     @Inject
     Invoices invoices;
+
+    @Inject
+    DraftsByHand drafts;
+
+    @Inject
+    Discards discards;
+
+    @Inject
+    People people;
 
     @Inject
     InvoicesInWords words;
@@ -79,7 +104,9 @@ public class InvoicePages {
     public Response issue(@PathParam("slug") String slug, @PathParam("id") UUID id) {
         return desk.answer(
                 () -> {
-                    var _ = invoices.draft(id).orElseThrow(NotFoundException::new);
+                    if (invoices.draft(id).isEmpty()) {
+                        var _ = discards.of(id).orElseThrow(NotFoundException::new);
+                    }
                     UUID issued = invoices.issue(id, today.day()).invoiceId();
                     return SaidOnce.at("/" + slug + "/money/invoices/" + issued, "issued");
                 },
@@ -97,21 +124,40 @@ public class InvoicePages {
         return PaperAnswer.of(paper);
     }
 
-    private TemplateInstance page(UUID id, String refused) {
+    TemplateInstance page(UUID id, String refused) {
         Frame frame = frames.of(Tab.MONEY);
         InvoiceView view = invoices.view(id).orElse(null);
         if (view != null) {
-            return Pages.invoice(frame, words.of(view, frame), refused, id);
+            return Pages.invoice(frame, words.of(view, frame), refused, id, ISSUED);
         }
-        var _ = invoices.draft(id).orElseThrow(NotFoundException::new);
+        Made made = made(id, frame);
         try {
-            return Pages.invoice(frame, words.of(invoices.preview(id, frame.today()), frame), refused, id);
+            var sheet = words.of(invoices.preview(id, frame.today()), frame);
+            return Pages.invoice(frame, sheet, refused, id, made);
         } catch (Refused notYet) {
-            return Pages.invoice(frame, null, sentences(notYet.refusals()), id);
+            return Pages.invoice(frame, null, sentences(notYet.refusals()), id, made);
         }
     }
 
-    private String sentences(List<Refusal> refusals) {
+    private Made made(UUID id, Frame frame) {
+        Discard discard = discards.of(id).orElse(null);
+        if (discard != null) {
+            String who = discard.by() == null
+                    ? ""
+                    : people.of(discard.by()).map(Membership::name).orElse("");
+            return new Made(false, false, frame.inWords(discard.day()), who, discard.why());
+        }
+        DraftByHand draft = drafts.of(id).orElseThrow(NotFoundException::new);
+        return new Made(true, draft.visitChanged(), "", "", "");
+    }
+
+    /** Why there is no draft any more, to be said on its page; an id of nobody's is not found. */
+    RuntimeException gone(UUID id) {
+        Refusal why = invoices.notADraft(id);
+        return why.code().equals("invoice.not-found") ? new NotFoundException() : why.thrown();
+    }
+
+    String sentences(List<Refusal> refusals) {
         return refusals.stream()
                 .map(refusal -> Refusals.sentence(refusal, frames.locale()))
                 .reduce((a, b) -> a + " " + b)

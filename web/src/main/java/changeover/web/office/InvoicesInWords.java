@@ -41,7 +41,8 @@ public class InvoicesInWords {
             String price,
             String discount,
             String net,
-            boolean charged) {
+            boolean charged,
+            boolean byHand) {
 
         /** The field of this line on the form of a credit. */
         public String field() {
@@ -93,7 +94,8 @@ public class InvoicesInWords {
                 line.unitPrice() == null ? "" : line.unitPrice().format(frame.locale()),
                 line.discount().isZero() ? "" : line.discount().format(frame.locale()),
                 line.net().format(frame.locale()),
-                line.net().isPositive());
+                line.net().isPositive(),
+                line.byHand());
     }
 
     private static String plain(BigDecimal quantity) {

@@ -146,6 +146,15 @@ public class ALivedInShop {
                         shop.api("payments/" + first(shop, "payment.id") + "/undoing"),
                         Map.of("how", "bounced", "why", "No funds"))
                 .statusCode(200);
+        String unwanted = id(shop, "credits", Map.of("invoice", invoice, "why", "By mistake"));
+        as(shop.owner())
+                .header("Operation-Id", UUID.randomUUID().toString())
+                .header("If-Match", "\"0\"")
+                .contentType("application/json")
+                .body(Map.of("why", "Credited by mistake"))
+                .post(shop.api("invoices/" + unwanted + "/discard"))
+                .then()
+                .statusCode(200);
         id(shop, "credits", Map.of("invoice", invoice, "why", "Goodwill"));
     }
 

@@ -1,0 +1,47 @@
+package changeover.billing.invoices;
+
+import changeover.billing.tax.Work;
+import changeover.contracts.money.Money;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A draft as a person wants it. The lines that they keep are named, the others are taken off; what is null stays as it is.
+ *
+ * @param terms null to leave them
+ */
+public record DraftChange(
+        List<Kept> kept, List<Added> added, @Nullable Terms terms) {
+
+    /** The least and the most that a line may count of its unit. */
+    public static final BigDecimal LEAST = new BigDecimal("0.0001");
+
+    public static final BigDecimal MOST = BigDecimal.valueOf(99_999);
+
+    /**
+     * @param words in the language of the document
+     * @param quantity above nought, at most four decimals
+     * @param unitPrice for one unit, before tax; never for what the plan includes
+     * @param at the field of its price, for what is said about it
+     */
+    public record Kept(
+            int position,
+            @Nullable String words,
+            @Nullable BigDecimal quantity,
+            @Nullable Money unitPrice,
+            String at) {}
+
+    /**
+     * A line of a person's own, charged and taxed like any other work at the place.
+     *
+     * @param unit UN/ECE Recommendation 20, one of {@link DraftsByHand#UNITS}
+     * @param work decides the taxes, with the place
+     */
+    public record Added(String words, BigDecimal quantity, String unit, Money unitPrice, Work work) {}
+
+    /** @param mayIssueFrom of a plan's document never earlier than it stands: the law may have set that day */
+    public record Terms(
+            LocalDate mayIssueFrom, @Nullable String purchaseOrder, int dueDays) {}
+}

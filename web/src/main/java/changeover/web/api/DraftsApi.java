@@ -1,0 +1,154 @@
+package changeover.web.api;
+
+import changeover.billing.invoices.Discards;
+import changeover.billing.invoices.DraftByHand;
+import changeover.billing.invoices.DraftChange;
+import changeover.billing.invoices.DraftsByHand;
+import changeover.billing.invoices.Invoices;
+import changeover.billing.tax.Work;
+import changeover.contracts.money.Money;
+import changeover.contracts.tenants.Today;
+import changeover.contracts.words.Refusal;
+import changeover.contracts.words.Refused;
+import changeover.web.session.Once;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.inject.Inject;
+import jakarta.ws.rs.HeaderParam;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.PUT;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.core.Response;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.List;
+import java.util.Set;
+import java.util.UUID;
+
+/** Drafts: their lines written by hand, and the whole of one discarded, until it is issued. */
+@Path("/api/v1/{slug}/invoices/{id}")
+@RolesAllowed({"owner", "office"})
+public class DraftsApi {
+
+    private static final int LONGEST_LINE = 500;
+
+    /** A draft whose taxes are not known yet. */
+    public record Unfinished(UUID id, String state) {}
+
+    @Inject
+    Invoices invoices;
+
+    @Inject
+    DraftsByHand drafts;
+
+    @Inject
+    Discards discards;
+
+    @Inject
+    InvoiceDocuments documents;
+
+    @Inject
+    Today today;
+
+    @Inject
+    Once once;
+
+    @Inject
+    ObjectMapper json;
+
+    /**
+     * The lines as they are to be, on the edition that If-Match names. A line with its {@code position} is kept, with other
+     * {@code words, quantity, unitPrice} where they are given; one without is new: {@code words, quantity, unit, unitPrice,
+     * work}. A line that is not listed is taken off.
+     */
+    @PUT
+    @Path("lines")
+    public Response write(
+            @PathParam("id") UUID id,
+            @HeaderParam("If-Match") String ifMatch,
+            @HeaderParam("Operation-Id") String operation,
+            String body) {
+        return once.answer(operation, "draft lines " + id + " " + ifMatch + body, () -> {
+            DraftByHand draft = known(id);
+            var edition = Edition.filledOn(ifMatch);
+            Asked asked = Asked.of(body, json);
+            List<DraftChange.Kept> kept = new ArrayList<>();
+            List<DraftChange.Added> added = new ArrayList<>();
+            for (Asked line : asked.each("lines")) {
+                if (line.value("position") == null) {
+                    added.add(added(line, draft.currency()));
+                } else {
+                    kept.add(kept(line, draft.currency()));
+                }
+                line.nothingElse();
+            }
+            if (asked.value("lines") == null) {
+                asked.refuse(Refusal.of("typed.missing").at("lines"));
+            }
+            asked.nothingElse().understood();
+            drafts.change(id, edition, new DraftChange(kept, added, null));
+            return Once.Answer.done(now(id, "draft"));
+        });
+    }
+
+    private static DraftChange.Kept kept(Asked line, Currency currency) {
+        return new DraftChange.Kept(
+                line.whole("position", 1, 100_000),
+                line.value("words") == null ? null : line.text("words", LONGEST_LINE),
+                line.value("quantity") == null ? null : quantity(line),
+                line.value("unitPrice") == null ? null : line.money("unitPrice", currency),
+                line.path() + "unitPrice");
+    }
+
+    private static DraftChange.Added added(Asked line, Currency currency) {
+        String words = line.text("words", LONGEST_LINE);
+        BigDecimal quantity = quantity(line);
+        String unit = line.oneOf("unit", Set.copyOf(DraftsByHand.UNITS));
+        Money price = line.money("unitPrice", currency);
+        String work = line.value("work") == null
+                ? "repair"
+                : line.oneOf("work", Set.of("maintenance", "repair", "installation"));
+        return new DraftChange.Added(words, quantity, unit, price, Work.of(work.isEmpty() ? "repair" : work));
+    }
+
+    private static BigDecimal quantity(Asked line) {
+        return line.decimal("quantity", DraftChange.LEAST, DraftChange.MOST);
+    }
+
+    /** The draft is not asked for: {@code why}; on the edition that If-Match names. It stays to be read. */
+    @POST
+    @Path("discard")
+    public Response discard(
+            @PathParam("id") UUID id,
+            @HeaderParam("If-Match") String ifMatch,
+            @HeaderParam("Operation-Id") String operation,
+            String body) {
+        return once.answer(operation, "discard " + id + " " + ifMatch + body, () -> {
+            var _ = known(id);
+            Asked asked = Asked.of(body, json);
+            String why = asked.text("why", 500);
+            asked.nothingElse().understood();
+            discards.discard(id, Edition.filledOn(ifMatch), today.day(), why);
+            return Once.Answer.done(now(id, "discarded"));
+        });
+    }
+
+    /** What could not be issued today, for want of a tax or a number, is changed all the same. */
+    private Object now(UUID id, String state) {
+        try {
+            return documents.of(id);
+        } catch (Refused notYet) {
+            return new Unfinished(id, state);
+        }
+    }
+
+    private DraftByHand known(UUID id) {
+        return drafts.of(id).orElseThrow(() -> {
+            Refusal why = invoices.notADraft(id);
+            return why.code().equals("invoice.not-found") ? new NotFoundException() : why.thrown();
+        });
+    }
+}
