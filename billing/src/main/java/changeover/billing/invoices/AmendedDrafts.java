@@ -48,7 +48,8 @@ final class AmendedDrafts {
     }
 
     /** A person's line charges the newest version too, so that what it gives of the plan is still counted. */
-    private static void keep(Connection connection, Following.Kept kept, @Nullable Integer version) throws SQLException {
+    private static void keep(Connection connection, Following.Kept kept, @Nullable Integer version)
+            throws SQLException {
         Reckoned line = kept.line();
         if (line.takenOff()) {
             keepOff(connection, kept);

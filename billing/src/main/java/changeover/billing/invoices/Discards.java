@@ -44,7 +44,8 @@ public class Discards {
         session.flush();
         try (Connection connection = datasource.getConnection()) {
             DraftHead.lock(connection, id);
-            Invoice draft = invoices.draft(id).orElseThrow(() -> invoices.notADraft(id).thrown());
+            Invoice draft =
+                    invoices.draft(id).orElseThrow(() -> invoices.notADraft(id).thrown());
             session.refresh(draft);
             filledOn.mustBe(draft.version());
             free(connection, id);
@@ -73,8 +74,8 @@ public class Discards {
     /** Empty while the document was not discarded. */
     public Optional<Discard> of(UUID id) {
         try (Connection connection = datasource.getConnection();
-                PreparedStatement select =
-                        connection.prepareStatement("select day, why, made_by from invoice_discard where invoice_id = ?")) {
+                PreparedStatement select = connection.prepareStatement(
+                        "select day, why, made_by from invoice_discard where invoice_id = ?")) {
             select.setObject(1, id);
             ResultSet row = select.executeQuery();
             return row.next()

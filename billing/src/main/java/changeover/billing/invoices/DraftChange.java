@@ -42,6 +42,5 @@ public record DraftChange(
     public record Added(String words, BigDecimal quantity, String unit, Money unitPrice, Work work) {}
 
     /** @param mayIssueFrom of a plan's document never earlier than it stands: the law may have set that day */
-    public record Terms(
-            LocalDate mayIssueFrom, @Nullable String purchaseOrder, int dueDays) {}
+    public record Terms(LocalDate mayIssueFrom, @Nullable String purchaseOrder, int dueDays) {}
 }

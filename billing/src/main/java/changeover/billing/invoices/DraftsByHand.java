@@ -1,7 +1,7 @@
 package changeover.billing.invoices;
 
-import changeover.contracts.words.FilledOn;
 import changeover.contracts.tenants.Locales;
+import changeover.contracts.words.FilledOn;
 import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Wording;
 import io.agroal.api.AgroalDataSource;

@@ -46,7 +46,8 @@ final class HandWork {
             }
         }
         if (kept.size() + change.added().size() > MOST_LINES) {
-            throw Refusal.of("invoice.too-many-lines", Map.of("most", MOST_LINES)).thrown();
+            throw Refusal.of("invoice.too-many-lines", Map.of("most", MOST_LINES))
+                    .thrown();
         }
         boolean changed = !change.added().isEmpty();
         for (HandRow row : rows) {
@@ -66,9 +67,8 @@ final class HandWork {
 
     private boolean rewrite(HandRow row, DraftChange.Kept one) throws SQLException {
         String before = row.words().in(draft.language());
-        Wording words = one.words() == null || one.words().equals(before)
-                ? row.words()
-                : new Wording(one.words(), one.words());
+        Wording words =
+                one.words() == null || one.words().equals(before) ? row.words() : new Wording(one.words(), one.words());
         BigDecimal quantity = one.quantity() == null ? row.quantity() : counted(one.quantity());
         Money price = one.unitPrice() == null ? row.unitPrice() : one.unitPrice();
         boolean sameQuantity = quantity.compareTo(row.quantity()) == 0;

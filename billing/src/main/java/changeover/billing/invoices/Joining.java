@@ -146,8 +146,8 @@ class Joining {
     }
 
     private static void head(Connection connection, Waiting first, List<LineRow> lines) throws SQLException {
-        try (PreparedStatement update =
-                connection.prepareStatement("update invoice set home_id = null, subtotal_minor = ?, version = version + 1 where id = ?")) {
+        try (PreparedStatement update = connection.prepareStatement(
+                "update invoice set home_id = null, subtotal_minor = ?, version = version + 1 where id = ?")) {
             update.setLong(1, lines.stream().mapToLong(LineRow::netMinor).sum());
             update.setObject(2, first.id());
             update.executeUpdate();

@@ -79,8 +79,10 @@ record Reckoned(
         List<Reckoned> left = new ArrayList<>(before);
         left.removeIf(one -> one.minor() == null);
         for (DraftLine line : now) {
-            Reckoned same =
-                    left.stream().filter(one -> one.saysTheSame(line)).findFirst().orElse(null);
+            Reckoned same = left.stream()
+                    .filter(one -> one.saysTheSame(line))
+                    .findFirst()
+                    .orElse(null);
             if (same == null) {
                 return false;
             }

@@ -116,7 +116,8 @@ class DiscardsTest {
                     SomeDrafts.plan(payer, business.home(payer, "QC"), "60.00")));
             UUID gone = ids.get(1);
             assertEquals("invoice.discard-why", refused(() -> discards.discard(gone, new FilledOn(0), DAY, " x ")));
-            assertEquals("changed-meanwhile", refused(() -> discards.discard(gone, new FilledOn(7), DAY, "Moved away")));
+            assertEquals(
+                    "changed-meanwhile", refused(() -> discards.discard(gone, new FilledOn(7), DAY, "Moved away")));
             discard(gone);
             assertEquals("Not wanted", discards.of(gone).orElseThrow().why());
             assertTrue(hands.of(gone).isEmpty());
@@ -126,10 +127,12 @@ class DiscardsTest {
             var outcome = invoices.issue(ids, DAY);
             assertEquals("invoice.discarded", outcome.refused().get(gone).code());
             assertEquals(0, outcome.joined().size());
-            assertEquals("249.00", invoices.view(ids.get(0)).orElseThrow().subtotal().decimal());
+            assertEquals(
+                    "249.00", invoices.view(ids.get(0)).orElseThrow().subtotal().decimal());
             assertEquals("invoice.discarded", refused(() -> discards.discard(gone, new FilledOn(0), DAY, "Again")));
             assertEquals(
-                    "invoice.already-issued", refused(() -> discards.discard(ids.get(0), new FilledOn(0), DAY, "Late")));
+                    "invoice.already-issued",
+                    refused(() -> discards.discard(ids.get(0), new FilledOn(0), DAY, "Late")));
         });
     }
 
@@ -145,7 +148,8 @@ class DiscardsTest {
             discard(two.get(1));
             return two.toArray(UUID[]::new);
         });
-        String issue = "insert into invoice_discard (invoice_id, day, why) values ('" + ids[0] + "', '2026-04-01', 'No')";
+        String issue =
+                "insert into invoice_discard (invoice_id, day, why) values ('" + ids[0] + "', '2026-04-01', 'No')";
         for (String wrong : List.of(
                 issue.replace("'No'", "'Not wanted'"),
                 "update invoice set due_days = 3 where id = '" + ids[1] + "'",
@@ -157,15 +161,20 @@ class DiscardsTest {
                 select '%s', kind, customer_id, series, number + 1, label || '-2', day, tax_day, due_day, language, currency,
                        subtotal_minor, tax_minor, total_minor, seller, buyer, works, previous_hash, hash
                   from invoice_issue""".formatted(ids[1]))) {
-            var failure = assertThrows(RuntimeException.class, () -> business.in(tenant, () -> {
-                business.execute(wrong);
-            }));
+            var failure = assertThrows(
+                    RuntimeException.class,
+                    () -> business.in(tenant, () -> {
+                        business.execute(wrong);
+                    }));
             assertTrue(Constraints.refusal(failure).isPresent(), wrong);
         }
-        for (String wrong : List.of("delete from invoice_discard", "update invoice_discard set why = 'Something else'")) {
-            assertThrows(RuntimeException.class, () -> business.in(tenant, () -> {
-                business.execute(wrong);
-            }));
+        for (String wrong :
+                List.of("delete from invoice_discard", "update invoice_discard set why = 'Something else'")) {
+            assertThrows(
+                    RuntimeException.class,
+                    () -> business.in(tenant, () -> {
+                        business.execute(wrong);
+                    }));
         }
     }
 
@@ -237,10 +246,11 @@ class DiscardsTest {
         business.in(business.quebec(), () -> {
             UUID payer = business.customer("Ida Roe");
             UUID home = business.home(payer, "QC");
-            UUID draft = drafts.write(List.of(SomeDrafts.plan(payer, home, "60.00"))).getFirst();
+            UUID draft =
+                    drafts.write(List.of(SomeDrafts.plan(payer, home, "60.00"))).getFirst();
             Money paid = Money.of("68.99", "CAD");
-            var now = new NewPayment(
-                    payer, DAY, Way.CHEQUE, paid, null, null, List.of(new NewPayment.Part(draft, paid)));
+            var now =
+                    new NewPayment(payer, DAY, Way.CHEQUE, paid, null, null, List.of(new NewPayment.Part(draft, paid)));
             payments.take(now);
             discard(draft);
             assertEquals("0", business.one("select count(*) from payment_allocation"));
@@ -253,8 +263,8 @@ class DiscardsTest {
     void a_credit_note_in_the_making_is_discarded_like_any_draft() {
         business.in(business.quebec(), () -> {
             UUID payer = business.customer("Ida Roe");
-            UUID invoice =
-                    drafts.write(List.of(SomeDrafts.plan(payer, business.home(payer, "QC"), "60.00"))).getFirst();
+            UUID invoice = drafts.write(List.of(SomeDrafts.plan(payer, business.home(payer, "QC"), "60.00")))
+                    .getFirst();
             invoices.issue(invoice, DAY);
             UUID credit = credits.inFull(invoice, DAY, new changeover.contracts.words.Wording("Goodwill", "Geste"));
             discard(credit);

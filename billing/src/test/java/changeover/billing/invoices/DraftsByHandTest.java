@@ -155,8 +155,9 @@ class DraftsByHandTest {
             assertEquals(1, said.version());
             var issued = invoices.issue(draft, DAY);
             assertEquals("333.43", issued.total().decimal());
-            assertEquals("invoice.already-issued", refused(() -> hands.change(
-                    draft, new FilledOn(2), new DraftChange(List.of(), List.of(), null))));
+            assertEquals(
+                    "invoice.already-issued",
+                    refused(() -> hands.change(draft, new FilledOn(2), new DraftChange(List.of(), List.of(), null))));
             assertTrue(hands.of(draft).isEmpty());
         });
     }
@@ -190,7 +191,9 @@ class DraftsByHandTest {
             var terms = new DraftChange.Terms(DAY.plusDays(9), "PO-7", 10);
             hands.change(draft, now(draft), new DraftChange(List.of(as(1)), List.of(), terms));
             DraftByHand said = hands.of(draft).orElseThrow();
-            assertEquals("PO-7 10 " + DAY.plusDays(9), said.purchaseOrder() + " " + said.dueDays() + " " + said.mayIssueFrom());
+            assertEquals(
+                    "PO-7 10 " + DAY.plusDays(9),
+                    said.purchaseOrder() + " " + said.dueDays() + " " + said.mayIssueFrom());
             assertEquals(false, said.lines().getFirst().byHand());
         });
     }
@@ -239,9 +242,7 @@ class DraftsByHandTest {
             amended.fire(new VisitAmended(UUID.randomUUID(), 4, longer, longer));
             assertEquals("1", business.one("select count(*) from invoice"), "a person's price is not taken back");
             amended.fire(new VisitAmended(UUID.randomUUID(), 5, longer, closed(visit, home, 30)));
-            assertEquals(
-                    "credit 8000, visit 4800",
-                    business.one("""
+            assertEquals("credit 8000, visit 4800", business.one("""
                     select string_agg(kind || ' ' || subtotal_minor, ', ' order by kind) from invoice i
                      where not exists (select 1 from invoice_issue s where s.invoice_id = i.id)"""));
         });
@@ -296,7 +297,8 @@ class DraftsByHandTest {
             var outcome = invoices.issue(ids, DAY);
             assertEquals(1, outcome.issued().size());
             assertEquals("1 Formule Confort 1 6000, 2 Essence 1 1200 hand, 3 Formule 1 3500 hand", lines(ids.get(0)));
-            assertEquals("2", business.one("select count(*) from line_taken_off where invoice_id = '" + ids.get(0) + "'"));
+            assertEquals(
+                    "2", business.one("select count(*) from line_taken_off where invoice_id = '" + ids.get(0) + "'"));
             assertEquals("2", business.one("select version from invoice"));
             assertEquals("10700", business.one("select subtotal_minor from invoice_issue"));
         });

@@ -116,8 +116,7 @@ public class InvoicesApi {
     @Path("invoices/{id}/issue")
     public Response issue(@PathParam("id") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
         return once.answer(operation, "issue " + id + body, () -> {
-            if (invoices.draft(id).isEmpty()
-                    && invoices.notADraft(id).code().equals("invoice.not-found")) {
+            if (invoices.draft(id).isEmpty() && invoices.notADraft(id).code().equals("invoice.not-found")) {
                 throw new NotFoundException();
             }
             Asked asked = Asked.of(body, json);

@@ -43,8 +43,7 @@ final class DraftForm {
             String words = field("words", line);
             String quantity = field("quantity", line);
             String price = field("price", line);
-            boolean priceAsked = fields.containsKey(price)
-                    && (line.unitPrice() != null || !isBlank(fields, price));
+            boolean priceAsked = fields.containsKey(price) && (line.unitPrice() != null || !isBlank(fields, price));
             kept.add(new DraftChange.Kept(
                     line.position(),
                     fields.containsKey(words) ? typed.text(words, LONGEST_LINE) : null,
@@ -100,7 +99,8 @@ final class DraftForm {
 
     /** What was typed for lines that the draft no longer has, each in one row. */
     static List<String> lost(Said form, DraftByHand draft) {
-        Set<String> known = draft.lines().stream().map(line -> field("words", line)).collect(Collectors.toSet());
+        Set<String> known =
+                draft.lines().stream().map(line -> field("words", line)).collect(Collectors.toSet());
         return form.values().keySet().stream()
                 .filter(field -> field.startsWith("words-") && !known.contains(field))
                 .map(field -> field.substring("words-".length()))

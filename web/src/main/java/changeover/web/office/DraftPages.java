@@ -128,8 +128,12 @@ public class DraftPages {
                         draft.kind() == DocumentKind.CREDIT,
                         draft.language().getLanguage().equals("fr"),
                         draft.visitChanged(),
-                        draft.lines().stream().map(line -> row(line, locale, paper)).toList(),
-                        draft.takenOff().stream().map(words -> words.in(draft.language())).toList(),
+                        draft.lines().stream()
+                                .map(line -> row(line, locale, paper))
+                                .toList(),
+                        draft.takenOff().stream()
+                                .map(words -> words.in(draft.language()))
+                                .toList(),
                         DraftForm.lost(form, draft),
                         DraftsByHand.UNITS.stream()
                                 .map(code -> new Choice(code, paper.unit(code)))

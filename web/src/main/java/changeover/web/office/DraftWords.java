@@ -13,7 +13,8 @@ public interface DraftWords {
     @Message("Discard the draft")
     String discard();
 
-    @Message("Write in the language of the document: {language}. What you write stays as you wrote it, also when the visit is amended.")
+    @Message(
+            "Write in the language of the document: {language}. What you write stays as you wrote it, also when the visit is amended.")
     String lead(String language);
 
     @Message("English")
@@ -52,7 +53,8 @@ public interface DraftWords {
     @Message("the visit now says otherwise")
     String overtaken();
 
-    @Message("The visit was amended after this draft was changed by hand. What a person wrote was left alone: compare it with the visit.")
+    @Message(
+            "The visit was amended after this draft was changed by hand. What a person wrote was left alone: compare it with the visit.")
     String visit_changed();
 
     @Message("Taken off by hand")

@@ -39,7 +39,8 @@ class DraftsApiTest {
         return "invoices/" + id;
     }
 
-    private static ValidatableResponse discard(AShop.Shop shop, String draft, String operation, String edition, Object why) {
+    private static ValidatableResponse discard(
+            AShop.Shop shop, String draft, String operation, String edition, Object why) {
         return as(shop.office())
                 .header("Operation-Id", operation)
                 .header("If-Match", edition)
@@ -79,7 +80,8 @@ class DraftsApiTest {
                 .statusCode(422)
                 .body("refusals.field.toString()", containsString("lines[0].work"))
                 .body("refusals.field.toString()", containsString("lines[1].quantity"));
-        Sending.put(shop.office(), shop.api(draft + "/lines"), "\"2\"", Map.of()).statusCode(422);
+        Sending.put(shop.office(), shop.api(draft + "/lines"), "\"2\"", Map.of())
+                .statusCode(422);
         Sending.put(shop.office(), shop.api(draft + "/lines"), "\"2\"", Map.of("lines", List.of()))
                 .statusCode(200)
                 .body("total.amount", is("0.00"));
@@ -101,11 +103,7 @@ class DraftsApiTest {
                     .statusCode(200)
                     .body("state", is("discarded"));
         }
-        as(shop.office())
-                .get(shop.api(draft))
-                .then()
-                .statusCode(200)
-                .body("state", is("discarded"));
+        as(shop.office()).get(shop.api(draft)).then().statusCode(200).body("state", is("discarded"));
         AShop.send(shop.office(), shop.api(draft + "/issue"), Map.of())
                 .statusCode(422)
                 .body("refusals[0].code", is("invoice.discarded"));

@@ -150,7 +150,8 @@ class DraftPagesTest {
                         containsString("lignes qui ne sont plus sur le brouillon"),
                         containsString("Autre chose"),
                         containsString("1 · Formule à ma façon · "),
-                        containsString("name=\"version\" value=\"" + now(shop, id).version() + "\"")));
+                        containsString(
+                                "name=\"version\" value=\"" + now(shop, id).version() + "\"")));
         assertEquals("Autre chose", now(shop, id).lines().getFirst().words());
     }
 
@@ -214,10 +215,12 @@ class DraftPagesTest {
         for (String form : FORMS) {
             String theirs = other.at("money/invoices/" + id + "/" + form);
             as(other.owner()).get(theirs).then().statusCode(404);
-            post(other.owner(), theirs, Map.of("version", "0", "why", "Not ours")).statusCode(404);
+            post(other.owner(), theirs, Map.of("version", "0", "why", "Not ours"))
+                    .statusCode(404);
             String own = shop.at("money/invoices/" + id + "/" + form);
             int refused = as(shop.technician()).get(own).then().extract().statusCode();
-            post(shop.technician(), own, Map.of("version", "0", "why", "Not mine")).statusCode(refused);
+            post(shop.technician(), own, Map.of("version", "0", "why", "Not mine"))
+                    .statusCode(refused);
             assertEquals(404, refused);
         }
         assertEquals(0, now(shop, id).version());
