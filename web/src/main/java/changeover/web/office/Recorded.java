@@ -56,6 +56,7 @@ enum Recorded {
             "id",
             "kind",
             told("invoice_issue", "invoice_id", "label"),
+            told("invoice_discard", "invoice_id", "why"),
             told("invoice_line", "invoice_id", "words_*"),
             told("payment_allocation", "invoice_id", "amount_minor")),
     PAYMENTS(
