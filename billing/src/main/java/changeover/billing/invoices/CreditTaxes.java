@@ -1,17 +1,17 @@
 package changeover.billing.invoices;
 
+import changeover.billing.tax.ChargedTax;
+import changeover.contracts.money.Money;
 import changeover.contracts.words.Refusal;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Currency;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A credit note gives back, of each tax, what was charged less what is due on the amount kept (the cumulative method), so
- * that all credit notes together never give back more than was charged, nor leave a cent of tax on nothing.
+ * A credit note gives back, line by line, never more than was charged, and of each tax what {@link ChargedTax} says.
  *
  * @param charged the invoice's lines; a credit note's lines carry the positions of the lines they correct
  * @param taxes the invoice's taxes
@@ -20,8 +20,6 @@ import org.jspecify.annotations.Nullable;
  */
 record CreditTaxes(
         List<LineRow> charged, List<PrintedTax> taxes, List<LineRow> creditedLines, List<PrintedTax> creditedTaxes) {
-
-    private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
 
     /** What of a line is not credited yet. */
     long left(int position) {
@@ -60,8 +58,11 @@ record CreditTaxes(
                 creditedTaxes.stream().filter(one -> sameTax(one, tax)).toList();
         long baseBefore = before.stream().mapToLong(PrintedTax::baseMinor).sum();
         long amountBefore = before.stream().mapToLong(PrintedTax::amountMinor).sum();
-        long kept = Math.subtractExact(tax.baseMinor(), Math.addExact(baseBefore, base));
-        long amount = tax.amountMinor() - percent(kept, tax.percent()) - amountBefore;
+        Currency currency = credit.currency();
+        long amount = new ChargedTax(
+                        tax.percent(), new Money(tax.baseMinor(), currency), new Money(tax.amountMinor(), currency))
+                .back(new Money(Math.addExact(baseBefore, base), currency), new Money(amountBefore, currency))
+                .minor();
         return new PrintedTax(
                 credit.id(),
                 position,
@@ -82,13 +83,6 @@ record CreditTaxes(
                 && one.region().equals(other.region())
                 && one.percent().compareTo(other.percent()) == 0
                 && one.category().equals(other.category());
-    }
-
-    private static long percent(long minor, BigDecimal percent) {
-        return BigDecimal.valueOf(minor)
-                .multiply(percent)
-                .divide(HUNDRED, 0, RoundingMode.HALF_UP)
-                .longValueExact();
     }
 
     private static long sum(List<LineRow> lines, int position) {

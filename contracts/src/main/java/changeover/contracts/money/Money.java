@@ -104,7 +104,12 @@ public record Money(long minor, Currency currency) implements Comparable<Money> 
         return List.copyOf(split);
     }
 
-    /** Shares in proportion to the weights, each rounded half-up; the last takes what is left, so that the sum is exact. */
+    /**
+     * Shares in proportion to the weights, each rounded half-up but never more than is left; the last takes what is left, so
+     * that the sum is exact and no share turns its sign.
+     *
+     * @param weights none below nought
+     */
     public List<Money> shares(List<BigDecimal> weights) {
         BigDecimal whole = weights.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
         if (whole.signum() == 0) {
@@ -121,8 +126,9 @@ public record Money(long minor, Currency currency) implements Comparable<Money> 
                                     .divide(whole, 0, RoundingMode.HALF_UP)
                                     .longValueExact(),
                             currency);
-            shares.add(share);
-            left = left.minus(share);
+            Money taken = Math.abs(share.minor) > Math.abs(left.minor) ? left : share;
+            shares.add(taken);
+            left = left.minus(taken);
         }
         return List.copyOf(shares);
     }

@@ -111,6 +111,21 @@ record Question(JsonNode json, String where) {
                 .toList();
     }
 
+    /** The words of a list; none when it is missing. */
+    List<String> texts(String name) {
+        return maybe(name).stream()
+                .flatMap(list -> StreamSupport.stream(list.spliterator(), false))
+                .map(JsonNode::asText)
+                .toList();
+    }
+
+    /** The days of a list; none when it is missing. */
+    List<LocalDate> days(String name) {
+        return texts(name).stream()
+                .map(text -> new Question(Answers.object().put(name, text), where).day(name))
+                .toList();
+    }
+
     private static JsonNode objectIn(JsonNode node, String name) {
         if (!node.isObject()) {
             throw new IllegalArgumentException(name + " must be a list of objects.");

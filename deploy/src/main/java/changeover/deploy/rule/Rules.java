@@ -24,7 +24,9 @@ public final class Rules {
             new InstalmentsRule(),
             new NoticeRule(),
             new ReadingAsked(),
-            new IntervalRule());
+            new IntervalRule(),
+            new RecognitionRule(),
+            new RefundRule());
 
     private final InputStream in;
     private final PrintStream out;

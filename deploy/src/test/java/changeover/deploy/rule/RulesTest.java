@@ -25,6 +25,8 @@ class RulesTest {
                         "tax",
                         "instalments",
                         "notice",
+                        "recognition",
+                        "refund",
                         "reading")));
     }
 

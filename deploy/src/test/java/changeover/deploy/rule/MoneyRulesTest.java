@@ -1,0 +1,118 @@
+package changeover.deploy.rule;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Figures published by others, asked from the command line. */
+class MoneyRulesTest {
+
+    /** IFRS 15, Illustrative Examples 33 and 34 (Case A). */
+    @Test
+    void a_price_is_shared_by_what_each_promise_costs_alone() {
+        shares(
+                "{\"price\":\"100.00\",\"promises\":[{\"alone\":\"50\"},{\"alone\":\"25\"},{\"alone\":\"75\"}]}",
+                "33.33",
+                "16.67",
+                "50.00");
+        shares(
+                "{\"price\":100.00,\"promises\":[{\"alone\":50},{\"alone\":25},{\"alone\":75}]}",
+                "33.33",
+                "16.67",
+                "50.00");
+        shares("""
+                {"price": "100", "promises": [{"name": "a", "alone": "40"}, {"name": "b", "alone": "55"},
+                 {"name": "c", "alone": "45"}], "soldTogether": [{"names": ["b", "c"], "price": "60"}]}""", "40.00", "33.00", "27.00");
+    }
+
+    private static void shares(String input, String... expected) {
+        JsonNode answer = Asked.answer("recognition", input);
+        List<String> amounts = new ArrayList<>();
+        answer.get("shares").forEach(share -> amounts.add(share.get("amount").asText()));
+        assertEquals(List.of(expected), amounts);
+        assertEquals("100.00", answer.get("sum").asText());
+    }
+
+    @Test
+    void what_is_earned_depends_on_the_day() {
+        JsonNode on = Asked.answer("recognition", """
+                        {"price": "249.00", "term": {"from": "2026-04-01", "months": 12}, "on": ["2026-08-15"],
+                         "promises": [{"alone": "249.00", "earned": "by-day"}]}""").get("on").get(0);
+        assertEquals("92.78", on.get("earned").asText());
+        assertEquals("156.22", on.get("owed").asText());
+    }
+
+    /** 249.00 for a year in Quebec, cancelled after 136 days with the spring visit done. */
+    @Test
+    void a_refund_is_reckoned_both_ways_with_its_credit_note() {
+        JsonNode answer = Asked.answer("refund", new RefundRule().example());
+        assertEquals("156.22", answer.get("refund").asText());
+        assertEquals("pro-rata", answer.get("way").asText());
+        assertEquals("156.22", answer.at("/ways/pro-rata/refund").asText());
+        assertEquals("146.47", answer.at("/ways/work-done/refund").asText());
+        assertEquals("179.62", answer.at("/creditNote/total").asText());
+        assertEquals("7.81", answer.at("/creditNote/taxes/0/amount").asText());
+        assertEquals("15.59", answer.at("/creditNote/taxes/1/amount").asText());
+        assertEquals("qc-ccq-2129", answer.at("/policy/rule").asText());
+    }
+
+    /** Revenu Québec, "Calculating the Taxes"; Nova Scotia's rate fell from 15 to 14 on 1 April 2025. */
+    @Test
+    void a_tax_follows_the_place_and_the_day() {
+        tax("CA-QC", "2026-03-31", "140.00", "7.00", "13.97");
+        tax("CA-QC", "2026-03-31", "100.00", "5.00", "9.98");
+        tax("CA-QC", "2026-03-31", "249.00", "12.45", "24.84");
+        tax("CA-NS", "2025-03-31", "249.00", "37.35");
+        tax("CA-NS", "2025-04-01", "249.00", "34.86");
+        Asked.refusedInASentence("tax", taxed("CA-YT", "2026-03-31", "249.00"));
+        Asked.refusedInASentence("tax", taxed("nowhere", "2026-03-31", "249.00"));
+        Asked.refusedInASentence("tax", taxed("CA-QC", "2026-03-31", "249.001"));
+        Asked.refusedInASentence("tax", taxed("CA-QC", "soon", "249.00"));
+    }
+
+    private static void tax(String region, String day, String amount, String... expected) {
+        List<String> amounts = new ArrayList<>();
+        Asked.answer("tax", taxed(region, day, amount))
+                .get("taxes")
+                .forEach(tax -> amounts.add(tax.get("amount").asText()));
+        assertEquals(List.of(expected), amounts);
+    }
+
+    private static String taxed(String region, String day, String amount) {
+        return "{\"region\":\"" + region + "\",\"day\":\"" + day + "\",\"lines\":[{\"amount\":\"" + amount + "\"}]}";
+    }
+
+    @Test
+    void wrong_input_is_answered_in_one_sentence() {
+        Asked.refused("recognition", "{\"price\":\"10\"}", "A plan without a promise earns nothing.");
+        Asked.refused(
+                "recognition",
+                "{\"price\":\"10\",\"promises\":[{\"alone\":\"0\"}]}",
+                "At least one promise must cost something alone.");
+        Asked.refused(
+                "recognition",
+                "{\"price\":\"0.001\",\"promises\":[{\"alone\":\"1\"}]}",
+                "price must be an amount with at most 2 decimals, not 0.001.");
+        String term = "\"term\":{\"from\":\"2026-04-01\"}";
+        for (String wrong : new String[] {
+            "{\"price\":\"10\",\"promises\":7}",
+            "{\"price\":\"1e99\",\"promises\":[{\"alone\":\"1\"}]}",
+            "{\"price\":\"10\",\"promises\":[{\"alone\":\"1\"}],\"on\":[\"2026-04-01\"]}",
+            "{\"price\":\"10\",\"promises\":[{\"alone\":\"1\",\"earned\":\"soon\"}]}"
+        }) {
+            Asked.refusedInASentence("recognition", wrong);
+        }
+        for (String wrong : new String[] {
+            "{\"region\":\"CA-QC\",\"price\":\"10\",\"cancelled\":\"2026-05-01\"}",
+            "{\"region\":\"CA-YT\",\"price\":\"10\",\"cancelled\":\"2026-05-01\"," + term + "}",
+            "{\"region\":\"CA-QC\",\"price\":\"10\",\"billed\":\"11\",\"cancelled\":\"2026-05-01\"," + term + "}",
+            "{\"region\":\"CA-QC\",\"price\":\"10\",\"paid\":\"-1\",\"cancelled\":\"2026-05-01\"," + term + "}",
+            "{\"region\":\"CA-QC\",\"price\":\"10\",\"cancelled\":\"mayday\"," + term + "}"
+        }) {
+            Asked.refusedInASentence("refund", wrong);
+        }
+    }
+}
