@@ -22,7 +22,8 @@ public final class Catalogue {
             byCode(CatalogueJson.resource("tasks.json", new TypeReference<List<Task>>() {}), Task::code),
             byCode(CatalogueJson.resource("parts.json", new TypeReference<List<PartKind>>() {}), PartKind::code),
             byCode(CatalogueJson.resource("cautions.json", new TypeReference<List<Caution>>() {}), Caution::code),
-            byCode(CatalogueJson.resource("sentences.json", new TypeReference<List<Sentence>>() {}), Sentence::code));
+            byCode(CatalogueJson.resource("sentences.json", new TypeReference<List<Sentence>>() {}), Sentence::code),
+            Set.of());
 
     /** ISO 817 class A2L, as the nameplate writes them. */
     private static final Set<String> MILDLY_FLAMMABLE = Set.of("R-32", "R-454B");
@@ -32,18 +33,21 @@ public final class Catalogue {
     private final Map<String, PartKind> parts;
     private final Map<String, Caution> cautions;
     private final Map<String, Sentence> sentences;
+    private final Set<String> withdrawn;
 
     private Catalogue(
             Map<String, Kind> kinds,
             Map<String, Task> tasks,
             Map<String, PartKind> parts,
             Map<String, Caution> cautions,
-            Map<String, Sentence> sentences) {
+            Map<String, Sentence> sentences,
+            Set<String> withdrawn) {
         this.kinds = kinds;
         this.tasks = tasks;
         this.parts = parts;
         this.cautions = cautions;
         this.sentences = sentences;
+        this.withdrawn = withdrawn;
     }
 
     /** What every business begins with. */
@@ -54,20 +58,39 @@ public final class Catalogue {
     /** This catalogue with a business's own kinds and tasks added; one with a shipped code takes its place. */
     public Catalogue with(Collection<Kind> ownKinds, Collection<Task> ownTasks) {
         return new Catalogue(
-                over(kinds, ownKinds, Kind::code), over(tasks, ownTasks, Task::code), parts, cautions, sentences);
+                over(kinds, ownKinds, Kind::code),
+                over(tasks, ownTasks, Task::code),
+                parts,
+                cautions,
+                sentences,
+                withdrawn);
+    }
+
+    /**
+     * This catalogue where some kinds and tasks are known but not offered any more: whoever names one finds it, no list
+     * holds it.
+     *
+     * @param codes {@code kind pool-heater}, {@code task pool-rinse}
+     */
+    public Catalogue without(Set<String> codes) {
+        return new Catalogue(kinds, tasks, parts, cautions, sentences, Set.copyOf(codes));
     }
 
     /** This catalogue with a business's own finding sentences added. */
     public Catalogue withSentences(Collection<Sentence> own) {
-        return new Catalogue(kinds, tasks, parts, cautions, over(sentences, own, Sentence::code));
+        return new Catalogue(kinds, tasks, parts, cautions, over(sentences, own, Sentence::code), withdrawn);
     }
 
     public Collection<Kind> kinds() {
-        return kinds.values();
+        return kinds.values().stream()
+                .filter(kind -> !withdrawn.contains("kind " + kind.code()))
+                .toList();
     }
 
     public Collection<Task> tasks() {
-        return tasks.values();
+        return tasks.values().stream()
+                .filter(task -> !withdrawn.contains("task " + task.code()))
+                .toList();
     }
 
     public Collection<PartKind> parts() {
@@ -114,14 +137,12 @@ public final class Catalogue {
 
     /** The tasks for one machine: of its kind, and for the facts that are known of it. */
     public List<Task> tasksFor(String kind, Map<String, String> fits) {
-        return tasks.values().stream().filter(task -> task.isFor(kind, fits)).toList();
+        return tasks().stream().filter(task -> task.isFor(kind, fits)).toList();
     }
 
     /** Every task that a kind can have, whatever the machine. */
     public List<Task> tasksOf(String kind) {
-        return tasks.values().stream()
-                .filter(task -> task.kinds().contains(kind))
-                .toList();
+        return tasks().stream().filter(task -> task.kinds().contains(kind)).toList();
     }
 
     public List<Sentence> sentencesFor(String kind) {

@@ -4,12 +4,15 @@ import changeover.contracts.words.FilledOn;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
+import jakarta.persistence.Query;
 import jakarta.persistence.Tuple;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /** Kinds and tasks of a business's own, kept whole as the shipped files write them. */
 @ApplicationScoped
@@ -17,22 +20,45 @@ class OwnBodies {
 
     private static final Set<String> TABLES = Set.of("own_kind", "own_task");
 
+    private static final String READ = "select id, cast(body as text) as body, version, withdrawn_on from %s";
+
     @Inject
     EntityManager rows;
 
     <T> List<OwnRow<T>> all(String table, Class<T> type) {
+        return read(rows.createNativeQuery(READ.formatted(known(table)) + " order by code", Tuple.class), type);
+    }
+
+    <T> Optional<OwnRow<T>> get(String table, UUID id, Class<T> type) {
+        return read(
+                        rows.createNativeQuery(READ.formatted(known(table)) + " where id = :id", Tuple.class)
+                                .setParameter("id", id),
+                        type)
+                .stream()
+                .findFirst();
+    }
+
+    private static <T> List<OwnRow<T>> read(Query query, Class<T> type) {
         var all = new ArrayList<OwnRow<T>>();
-        for (Object row : rows.createNativeQuery(
-                        "select id, cast(body as text) as body, version from " + known(table) + " order by code",
-                        Tuple.class)
-                .getResultList()) {
+        for (Object row : query.getResultList()) {
             Tuple own = (Tuple) row;
             all.add(new OwnRow<>(
                     own.get("id", UUID.class),
                     CatalogueJson.read(own.get("body", String.class), type),
-                    own.get("version", Number.class).intValue()));
+                    own.get("version", Number.class).intValue(),
+                    own.get("withdrawn_on", LocalDate.class)));
         }
         return all;
+    }
+
+    /** False when there is none of that id here. */
+    boolean withdraw(String table, UUID id, @Nullable LocalDate day) {
+        return rows.createNativeQuery("update " + known(table)
+                                + " set withdrawn_on = cast(:day as date), version = version + 1 where id = :id")
+                        .setParameter("id", id)
+                        .setParameter("day", day == null ? null : day.toString())
+                        .executeUpdate()
+                == 1;
     }
 
     UUID add(String table, String code, Object body) {

@@ -9,6 +9,7 @@ import jakarta.persistence.EntityManager;
 import jakarta.persistence.Tuple;
 import java.time.MonthDay;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -18,10 +19,10 @@ import org.jspecify.annotations.Nullable;
 public class OwnCatalogue {
 
     private static final String OWN = """
-            select 'kind' as what, code, cast(body as text) as body, null as basis, null as source, null as unit
-              from own_kind
+            select 'kind' as what, code, cast(body as text) as body, cast(withdrawn_on as text) as basis, null as source,
+              null as unit from own_kind
             union all
-            select 'task', code, cast(body as text), null, null, null from own_task
+            select 'task', code, cast(body as text), cast(withdrawn_on as text), null, null from own_task
             union all
             select 'interval', task_code, cast(cadence as text), basis, source, cast(equipment_id as text)
               from own_interval
@@ -43,11 +44,16 @@ public class OwnCatalogue {
         var tasks = new ArrayList<Task>();
         var intervals = new ArrayList<Interval>();
         var seasons = new ArrayList<Season>();
+        var withdrawn = new HashSet<String>();
         boolean carries = true;
         for (Tuple row : own()) {
             String code = text(row, "code");
             String body = row.get("body", String.class);
-            switch (text(row, "what")) {
+            String what = text(row, "what");
+            if ((what.equals("kind") || what.equals("task")) && row.get("basis") != null) {
+                withdrawn.add(what + " " + code);
+            }
+            switch (what) {
                 case "kind" -> kinds.add(CatalogueJson.read(body, Kind.class));
                 case "task" -> tasks.add(CatalogueJson.read(body, Task.class));
                 case "interval" -> intervals.add(interval(row, code, body));
@@ -57,7 +63,9 @@ public class OwnCatalogue {
         }
         Climate climate = seasons.isEmpty() ? Climate.cold() : new Climate(seasons);
         return new Own(
-                Catalogue.shipped().with(kinds, tasks), List.copyOf(intervals), new SeasonRules(climate, carries));
+                Catalogue.shipped().with(kinds, tasks).without(withdrawn),
+                List.copyOf(intervals),
+                new SeasonRules(climate, carries));
     }
 
     public Catalogue catalogue() {

@@ -1,14 +1,17 @@
 package changeover.contracts.catalogue;
 
-import changeover.contracts.words.Checks;
 import changeover.contracts.words.FilledOn;
+import changeover.contracts.words.Refusal;
+import changeover.contracts.words.Refused;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.FlushModeType;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /** The kinds of equipment that the current business added, or wrote over those that are shipped. */
 @ApplicationScoped
@@ -22,8 +25,15 @@ public class OwnKinds {
     @Inject
     OwnBodies bodies;
 
+    @Inject
+    OwnCatalogue catalogue;
+
     public List<OwnRow<Kind>> all() {
         return bodies.all(TABLE, Kind.class);
+    }
+
+    public Optional<OwnRow<Kind>> get(UUID id) {
+        return bodies.get(TABLE, id, Kind.class);
     }
 
     /** The kind as this business knows it: its own, else the shipped one; read without writing anything that waits. */
@@ -49,22 +59,15 @@ public class OwnKinds {
         return bodies.rewrite(TABLE, id, kind.code(), kind, form);
     }
 
-    private static void check(Kind kind) {
-        var checks = new Checks();
-        checks.refuseIf(!OwnTasks.isCode(kind.code()), "code", "code.shape");
-        checks.line("wordingEn", kind.wording().en());
-        checks.line("wordingFr", kind.wording().fr());
-        for (List<Fact> facts : List.of(kind.fits(), kind.nameplate())) {
-            for (Fact fact : facts) {
-                checks.refuseIf(!OwnTasks.isCode(fact.name()), "facts", "code.shape");
-                checks.refuseIf(
-                        fact.wording().en().isBlank() || fact.wording().fr().isBlank(), "facts", "text.missing");
-                checks.refuseIf(
-                        fact.form() == Fact.Form.CHOICE && fact.choices().isEmpty(), "facts", "own-kind.no-choices");
-            }
-            checks.refuseIf(
-                    facts.stream().map(Fact::name).distinct().count() != facts.size(), "facts", "own-kind.fact-twice");
+    /** From a day on no new machine is of this kind; null offers it again. False when there is none of that id here. */
+    public boolean withdraw(UUID id, @Nullable LocalDate day) {
+        return bodies.withdraw(TABLE, id, day);
+    }
+
+    private void check(Kind kind) {
+        List<Refusal> wrong = KindRules.of(kind, catalogue.catalogue());
+        if (!wrong.isEmpty()) {
+            throw new Refused(wrong);
         }
-        checks.orRefuse();
     }
 }

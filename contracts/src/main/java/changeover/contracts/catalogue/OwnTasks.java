@@ -1,11 +1,15 @@
 package changeover.contracts.catalogue;
 
-import changeover.contracts.words.Checks;
 import changeover.contracts.words.FilledOn;
+import changeover.contracts.words.Refusal;
+import changeover.contracts.words.Refused;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /** The tasks that the current business added, or wrote over those that are shipped. */
 @ApplicationScoped
@@ -27,6 +31,10 @@ public class OwnTasks {
         return bodies.all(TABLE, Task.class);
     }
 
+    public Optional<OwnRow<Task>> get(UUID id) {
+        return bodies.get(TABLE, id, Task.class);
+    }
+
     public UUID add(Task task) {
         check(task);
         return bodies.add(TABLE, task.code(), task);
@@ -38,24 +46,16 @@ public class OwnTasks {
         return bodies.rewrite(TABLE, id, task.code(), task, form);
     }
 
+    /** From a day on no new promise names this task; null offers it again. False when there is none of that id here. */
+    public boolean withdraw(UUID id, @Nullable LocalDate day) {
+        return bodies.withdraw(TABLE, id, day);
+    }
+
     private void check(Task task) {
-        Catalogue known = catalogue.catalogue();
-        var checks = new Checks();
-        checks.refuseIf(!isCode(task.code()), "code", "code.shape");
-        checks.line("wordingEn", task.wording().en());
-        checks.line("wordingFr", task.wording().fr());
-        checks.refuseIf(
-                task.kinds().isEmpty()
-                        || task.kinds().stream()
-                                .anyMatch(kind -> known.findKind(kind).isEmpty()),
-                "kinds",
-                "own-task.kind-unknown");
-        checks.refuseIf(task.minutes() > 600, "minutes", "own-task.minutes");
-        checks.refuseIf(
-                task.caution() != null && known.findCaution(task.caution()).isEmpty(),
-                "caution",
-                "own-task.caution-unknown");
-        checks.line("basis", task.basis());
-        checks.orRefuse();
+        OwnCatalogue.Own own = catalogue.read();
+        List<Refusal> wrong = TaskRules.of(task, own.catalogue(), own.seasons().climate());
+        if (!wrong.isEmpty()) {
+            throw new Refused(wrong);
+        }
     }
 }

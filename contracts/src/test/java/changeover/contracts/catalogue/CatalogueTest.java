@@ -28,6 +28,16 @@ class CatalogueTest {
     }
 
     @Test
+    void whatIsShippedPassesTheRulesThatABusinesssOwnMustPass() {
+        for (Task task : catalogue.tasks()) {
+            assertEquals(List.of(), TaskRules.of(task, catalogue, Climate.cold()), task.code());
+        }
+        for (Kind kind : catalogue.kinds()) {
+            assertEquals(List.of(), KindRules.of(kind, catalogue), kind.code());
+        }
+    }
+
+    @Test
     void whatATaskNamesExists() {
         for (Task task : catalogue.tasks()) {
             task.kinds().forEach(catalogue::kind);

@@ -164,7 +164,7 @@ public class RecordChangesPages {
     @Path("kinds")
     @Transactional
     public TemplateInstance kinds(@QueryParam("page") @DefaultValue("1") int page) {
-        return list(Recorded.KINDS, "kinds", "shop/intervals", page);
+        return list(Recorded.KINDS, "kinds", "shop/kinds", page);
     }
 
     private TemplateInstance one(Recorded kind, Object id, String back, Tab tab, int page) {
