@@ -134,18 +134,41 @@ public class Shop {
 
     /** A home with a heat pump, a humidifier and a filter slot, whose owner does everything. */
     public UUID home(String region) {
-        int number = COUNT.incrementAndGet();
-        Customer customer =
-                customers.add(Customer.Facts.of("Mara Quill " + number, "en", "555-0142", "mara@example.com"));
-        Home home = homes.add(Home.Facts.at(number + " Fen Road", "Port Ambrose", region, null, "CA"));
-        parts.beginAll(home.id(), customer.id(), OPENED);
+        UUID home = bare(region, false);
         for (String kind : List.of("test-pump", "test-humidifier", "test-filter")) {
             equipment.addToHome(
-                    home.id(),
+                    home,
                     new Equipment.Facts(
                             null, kind, kind, null, null, null, null, null, null, null, null, null, Map.of(),
                             Map.of()));
         }
+        return home;
+    }
+
+    /** A home whose machines are read at the first visit. */
+    public UUID unread(String region) {
+        return bare(region, true);
+    }
+
+    private UUID bare(String region, boolean toBeRead) {
+        int number = COUNT.incrementAndGet();
+        Customer customer =
+                customers.add(Customer.Facts.of("Mara Quill " + number, "en", "555-0142", "mara@example.com"));
+        Home home = homes.add(new Home.Facts(
+                null,
+                null,
+                number + " Fen Road",
+                "Port Ambrose",
+                region,
+                null,
+                "CA",
+                null,
+                null,
+                "residential",
+                null,
+                null,
+                toBeRead));
+        parts.beginAll(home.id(), customer.id(), OPENED);
         return home.id();
     }
 

@@ -1,11 +1,14 @@
 package changeover.contracts.agreements;
 
+import changeover.contracts.plans.PlanFacts;
 import changeover.contracts.tenants.Ids;
 import changeover.contracts.tenants.ManyRows;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 
 /** Offers go into their tables many at a time: a season's renewals are ten thousand. */
@@ -16,14 +19,15 @@ final class OfferRows {
             "id uuid, number int, home_id uuid, signer_id uuid, payer_id uuid, plan_id uuid, plan_code text,"
                     + " plan_name_en text, plan_name_fr text, term_from date, term_until date, price_minor bigint,"
                     + " currency text, instalments int, visits int, discount_percent numeric, included_minutes int,"
-                    + " covers_repairs boolean, language text, offered_on date, valid_until date, renews_id uuid");
+                    + " covers_repairs boolean, language text, offered_on date, valid_until date, renews_id uuid,"
+                    + " sold_tasks jsonb");
     private final ManyRows units = ManyRows.into("agreement_unit", "agreement_id uuid, equipment_id uuid");
-    private final ManyRows promises = ManyRows.into(
-            "agreement_promise",
-            "agreement_id uuid, equipment_id uuid, task_code text, cadence jsonb, who text, minutes int, basis text,"
-                    + " position int");
+    private final ManyRows promises = promises();
     private final ManyRows parts =
             ManyRows.into("agreement_part", "agreement_id uuid, part_kind text, quantity numeric");
+
+    /** Offers of one season name the same few plans. */
+    private final Map<PlanFacts, String> soldTasks = new IdentityHashMap<>();
 
     private OfferRows() {}
 
@@ -67,12 +71,26 @@ final class OfferRows {
                 offer.language(),
                 offer.offeredOn(),
                 offer.validUntil(),
-                offer.renewsId());
+                offer.renewsId(),
+                soldTasks.computeIfAbsent(offer.plan(), SoldTasks::write));
         offer.units().forEach(unit -> units.add(id, unit));
-        int position = 0;
-        for (Offer.Promised promised : offer.promises()) {
+        add(promises, id, 0, offer.promises());
+        offer.parts().forEach(part -> parts.add(id, part.partKind(), part.quantity()));
+    }
+
+    /** Room for what is promised machine by machine. */
+    static ManyRows promises() {
+        return ManyRows.into(
+                "agreement_promise",
+                "agreement_id uuid, equipment_id uuid, task_code text, cadence jsonb, who text, minutes int, basis text,"
+                        + " position int");
+    }
+
+    static void add(ManyRows promises, UUID agreement, int first, List<Offer.Promised> said) {
+        int position = first;
+        for (Offer.Promised promised : said) {
             promises.add(
-                    id,
+                    agreement,
                     promised.equipmentId(),
                     promised.taskCode(),
                     promised.cadence().json(),
@@ -81,6 +99,5 @@ final class OfferRows {
                     promised.basis(),
                     position++);
         }
-        offer.parts().forEach(part -> parts.add(id, part.partKind(), part.quantity()));
     }
 }

@@ -167,7 +167,7 @@ public class Offers {
         return promises;
     }
 
-    private static PlanForHome.Unit unit(Equipment machine) {
+    static PlanForHome.Unit unit(Equipment machine) {
         return new PlanForHome.Unit(machine.id(), machine.kind(), machine.fits());
     }
 }

@@ -33,9 +33,15 @@ public final class PlanForHome {
     /** By machine, and for each in the order of the plan; a task that the catalogue does not know promises nothing. */
     public static List<Offer.Promised> promises(
             PlanFacts plan, List<Unit> units, Catalogue catalogue, Collection<Interval> intervals) {
+        return promises(plan.tasks(), units, catalogue, intervals);
+    }
+
+    /** The same by a plan's tasks alone, as they were sold. */
+    static List<Offer.Promised> promises(
+            List<PlanFacts.Promise> tasks, List<Unit> units, Catalogue catalogue, Collection<Interval> intervals) {
         var promised = new ArrayList<Offer.Promised>();
         for (Unit unit : units) {
-            for (PlanFacts.Promise promise : plan.tasks()) {
+            for (PlanFacts.Promise promise : tasks) {
                 catalogue
                         .findTask(promise.taskCode())
                         .filter(task -> task.isFor(unit.kind(), unit.fits()))

@@ -1,10 +1,14 @@
 package changeover.contracts.customers;
 
+import changeover.contracts.tenants.Today;
 import changeover.contracts.words.FilledOn;
+import changeover.contracts.words.Refusal;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.LockModeType;
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -22,6 +26,15 @@ public class Homes {
 
     @Inject
     HomeSearch search;
+
+    @Inject
+    AllEquipment equipment;
+
+    @Inject
+    Today today;
+
+    @Inject
+    Event<EquipmentRead> read;
 
     /** A new home, whose key in the homes file is its street and unit, numbered when they are taken. */
     public Home add(Home.Facts facts) {
@@ -41,11 +54,42 @@ public class Homes {
 
     /** Writes a home's facts anew; empty when there is none of that id here. */
     public Optional<Home> rewrite(UUID id, Home.Facts facts, FilledOn form) {
-        Optional<Home> found = Optional.ofNullable(rows.find(Home.class, id, LockModeType.PESSIMISTIC_WRITE));
+        Optional<Home> found = locked(id);
         found.ifPresent(home -> {
+            boolean unread = home.toBeRead();
             home.rewrite(facts, form);
             rows.flush();
+            if (unread && !home.toBeRead()) {
+                read.fire(new EquipmentRead(List.of(id), today.day()));
+            }
         });
+        return found;
+    }
+
+    /**
+     * The machines of a home that was to be read are all entered; said again it changes nothing.
+     *
+     * @return whether it was still to be read
+     * @throws changeover.contracts.words.Refused while no machine stands there
+     */
+    public boolean equipmentRead(UUID id, LocalDate day) {
+        Home home = locked(id)
+                .orElseThrow(() -> Refusal.of("agreement.home-unknown").thrown());
+        if (!home.toBeRead()) {
+            return false;
+        }
+        if (equipment.ofHome(id).isEmpty()) {
+            throw Refusal.of("home.nothing-read").thrown();
+        }
+        home.equipmentRead();
+        rows.flush();
+        read.fire(new EquipmentRead(List.of(id), day));
+        return true;
+    }
+
+    private Optional<Home> locked(UUID id) {
+        Optional<Home> found = Optional.ofNullable(rows.find(Home.class, id));
+        found.ifPresent(home -> rows.refresh(home, LockModeType.PESSIMISTIC_WRITE));
         return found;
     }
 

@@ -1,11 +1,13 @@
 package changeover.contracts.homesfile;
 
 import changeover.contracts.customers.AccessCodes;
+import changeover.contracts.customers.EquipmentRead;
 import changeover.contracts.tenants.Today;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.agroal.api.AgroalDataSource;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import java.sql.Connection;
@@ -86,8 +88,9 @@ class HomesRows {
 
     private static final String READ = """
             update home h set to_be_read = false, version = version + 1
-              from jsonb_to_recordset(?::jsonb) as f (key text)
-             where h.tenant_id = current_tenant() and h.key = f.key and h.to_be_read
+             where h.tenant_id = current_tenant() and h.to_be_read
+               and h.key in (select f.key from jsonb_to_recordset(?::jsonb) as f (key text))
+            returning h.id
             """;
 
     @Inject
@@ -104,6 +107,9 @@ class HomesRows {
 
     @Inject
     ObjectMapper json;
+
+    @Inject
+    Event<EquipmentRead> read;
 
     void write(List<ReadLine> lines) {
         session.flush();
@@ -128,12 +134,29 @@ class HomesRows {
             String units =
                     said(homes.values().stream().flatMap(HomesRows::units).toList());
             run(connection, UNITS, units);
-            run(connection, READ, units);
+            List<UUID> known = read(connection, units);
+            session.clear();
+            if (!known.isEmpty()) {
+                read.fire(new EquipmentRead(known, day));
+            }
         } catch (SQLException cause) {
             throw new IllegalStateException("the homes file could not be written", cause);
         }
-        session.clear();
         access(first);
+    }
+
+    /** The homes whose machines were to be read and are in the file. */
+    private static List<UUID> read(Connection connection, String units) throws SQLException {
+        var known = new java.util.ArrayList<UUID>();
+        try (var update = connection.prepareStatement(READ)) {
+            update.setString(1, units);
+            try (var row = update.executeQuery()) {
+                while (row.next()) {
+                    known.add(row.getObject(1, UUID.class));
+                }
+            }
+        }
+        return known;
     }
 
     private static Map<String, Object> home(ReadLine read, Map<String, List<ReadLine>> homes) {

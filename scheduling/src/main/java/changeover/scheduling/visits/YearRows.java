@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
 final class YearRows {
 
     /** The task of a visit that the plan sells and for which nothing is promised. */
-    private static final String LOOK_OVER = "visit-look-over";
+    static final String LOOK_OVER = "visit-look-over";
 
     private static final Wording NOTHING_ELSE = new Wording(
             "Your plan gives this visit; nothing else falls due at it.",
@@ -82,20 +82,18 @@ final class YearRows {
 
     void add(PlannedYear year) {
         years++;
-        UUID home = year.of().homeId();
-        UUID agreement = year.of().agreementId();
         int tasks = 0;
         for (PlannedVisit visit : year.plan().visits()) {
             tasks += add(year, visit);
         }
         for (Promise promise : year.plan().household()) {
-            household.add(new Own(promise.taskCode(), promise.due()), ids(home, agreement, year.unit(promise)));
+            addHousehold(year.of(), promise, year.unit(promise));
         }
         for (Unkept one : year.plan().unkept()) {
-            unkept.add(one, ids(home, agreement, year.unit(one.promise())));
+            addUnkept(year.of(), one, year.unit(one.promise()));
         }
         planned.add(
-                agreement,
+                year.of().agreementId(),
                 year.plan().visits().size(),
                 tasks,
                 year.plan().unkept().size());
@@ -104,27 +102,41 @@ final class YearRows {
     /** Answers how many lines the visit has. */
     private int add(PlannedYear year, PlannedVisit visit) {
         UUID id = Ids.next();
+        int minutes = visit.tasks().isEmpty() ? addLookOver(id, visit.window()) : visit.minutes();
+        addVisit(year.of(), id, visit.window(), minutes);
         int position = 0;
-        int minutes = visit.minutes();
-        Optional<Task> lookOver = visit.tasks().isEmpty() ? catalogue.findTask(LOOK_OVER) : Optional.empty();
-        if (lookOver.isPresent()) {
-            Task task = lookOver.orElseThrow();
-            minutes = task.minutes();
-            Due any = new Due(visit.window(), visit.window().from(), Due.Act.DO);
-            lines.add(new Line(task, task.basis(), minutes, any, NOTHING_ELSE), ids(id, null), position++);
-        }
-        visits.add(
-                new Going(visit.window(), minutes),
-                ids(id, year.of().homeId(), year.of().agreementId()));
         for (Promise promise : visit.tasks()) {
-            Task task = catalogue.task(promise.taskCode());
-            UUID unit = year.unit(promise);
-            lines.add(
-                    new Line(task, year.of().basis(unit, task), promise.minutes(), promise.due(), promise.reason()),
-                    ids(id, unit),
-                    position++);
+            addLine(year.of(), id, promise, year.unit(promise), position++);
         }
-        return position;
+        return Math.max(1, position);
+    }
+
+    void addVisit(YearToPlan year, UUID id, Window window, int minutes) {
+        visits.add(new Going(window, minutes), ids(id, year.homeId(), year.agreementId()));
+    }
+
+    void addLine(YearToPlan year, UUID visit, Promise promise, UUID unit, int position) {
+        Task task = catalogue.task(promise.taskCode());
+        lines.add(
+                new Line(task, year.basis(unit, task), promise.minutes(), promise.due(), promise.reason()),
+                ids(visit, unit),
+                position);
+    }
+
+    /** A visit for which nothing is promised looks the equipment over; answers how many minutes that takes. */
+    int addLookOver(UUID visit, Window window) {
+        Task task = catalogue.task(LOOK_OVER);
+        Due any = new Due(window, window.from(), Due.Act.DO);
+        lines.add(new Line(task, task.basis(), task.minutes(), any, NOTHING_ELSE), ids(visit, null), 0);
+        return task.minutes();
+    }
+
+    void addHousehold(YearToPlan year, Promise promise, UUID unit) {
+        household.add(new Own(promise.taskCode(), promise.due()), ids(year.homeId(), year.agreementId(), unit));
+    }
+
+    void addUnkept(YearToPlan year, Unkept one, UUID unit) {
+        unkept.add(one, ids(year.homeId(), year.agreementId(), unit));
     }
 
     private static @Nullable UUID[] ids(@Nullable UUID... ids) {

@@ -1,6 +1,7 @@
 package changeover.scheduling.visits;
 
 import changeover.contracts.agreements.CanItBeKept;
+import changeover.contracts.agreements.MachinesTakenIn;
 import changeover.contracts.agreements.Offer;
 import changeover.contracts.agreements.OfferForecast;
 import changeover.contracts.calendar.Term;
@@ -57,6 +58,29 @@ public class Years implements CanItBeKept {
             throw new IllegalStateException("the year's visits could not be stored", cause);
         }
         return written;
+    }
+
+    /** Lays the years again for machines that came into their agreements; a year that nobody planned yet is left alone. */
+    void planAgain(List<MachinesTakenIn.TakenIn> grown) {
+        OwnCatalogue.Own own = trade.read();
+        try (var connection = datasource.getConnection()) {
+            for (MachinesTakenIn.TakenIn one : grown) {
+                YearToPlan year = new YearsToPlan(connection, own.catalogue())
+                        .underWay(one.agreementId())
+                        .orElse(null);
+                if (year != null) {
+                    List<StandingVisit> standing = new YearsUnderWay(connection).of(one.agreementId());
+                    List<PromisedTask> tasks = year.tasks().stream()
+                            .filter(task -> one.machines().contains(task.equipmentId()))
+                            .toList();
+                    YearAgain again =
+                            YearAgain.of(year.term(), year.visits(), standing, tasks, own.seasons(), one.day());
+                    new YearAgainRows(connection, new YearRows(own.catalogue())).store(year, again, standing);
+                }
+            }
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the year's visits could not be laid out again", cause);
+        }
     }
 
     @Override

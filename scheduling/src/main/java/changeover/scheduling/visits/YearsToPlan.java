@@ -18,6 +18,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -32,6 +33,12 @@ final class YearsToPlan {
              where a.id = any (?::uuid[]) and not exists (
                select from year_planned y where y.tenant_id = a.tenant_id and y.agreement_id = a.id)
              order by a.number
+            """;
+
+    private static final String UNDER_WAY = """
+            select a.id, a.home_id, a.term_from, a.term_until, a.visits from agreement a
+             where a.id = any (?::uuid[]) and exists (
+               select from year_planned y where y.tenant_id = a.tenant_id and y.agreement_id = a.id)
             """;
 
     private static final String PROMISES = """
@@ -84,9 +91,18 @@ final class YearsToPlan {
 
     /** Those of the agreements whose year was not planned yet, by number. */
     List<YearToPlan> of(Collection<UUID> agreementIds) throws SQLException {
+        return of(AGREEMENTS, agreementIds);
+    }
+
+    /** The agreement with all it promises, whose year was planned before; empty when it was not. */
+    Optional<YearToPlan> underWay(UUID agreementId) throws SQLException {
+        return of(UNDER_WAY, List.of(agreementId)).stream().findFirst();
+    }
+
+    private List<YearToPlan> of(String which, Collection<UUID> agreementIds) throws SQLException {
         var open = new ArrayList<YearToPlan>();
         read(
-                AGREEMENTS,
+                which,
                 agreementIds,
                 row -> open.add(new YearToPlan(
                         uuid(row, 1),

@@ -1,0 +1,98 @@
+package changeover.scheduling.visits;
+
+import changeover.contracts.calendar.Window;
+import changeover.contracts.catalogue.Due;
+import changeover.contracts.catalogue.Who;
+import changeover.contracts.words.Wording;
+import changeover.scheduling.visits.StandingVisit.StandingTask;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.UUID;
+
+/** The visits of an agreement's year as they stand, each with its work. */
+final class YearsUnderWay {
+
+    private static final UUID THE_HOME = new UUID(0, 0);
+
+    private static final String VISITS = """
+            select v.id, v.window_from, v.window_until, coalesce(e.day, a.day) as day,
+              e.id is not null
+                or exists (select from operation o where o.tenant_id = v.tenant_id and o.visit_id = v.id) as begun
+              from visit v
+              left join visit_ending e on e.tenant_id = v.tenant_id and e.visit_id = v.id
+              left join appointment a on a.tenant_id = v.tenant_id and a.visit_id = v.id
+             where v.agreement_id = ? and v.kind = 'plan'
+             order by v.window_from, v.window_until, v.id for update of v
+            """;
+
+    private static final String TASKS = """
+            select t.visit_id, t.id, t.equipment_id, t.task_code, t.minutes, t.due_from, t.due_until, t.act,
+              t.reason_en, t.reason_fr
+              from visit v join visit_task t on t.tenant_id = v.tenant_id and t.visit_id = v.id
+             where v.agreement_id = ? and v.kind = 'plan' order by t.visit_id, t.position, t.id
+            """;
+
+    private final Connection connection;
+
+    YearsUnderWay(Connection connection) {
+        this.connection = connection;
+    }
+
+    List<StandingVisit> of(UUID agreementId) throws SQLException {
+        Map<UUID, List<StandingTask>> work = new HashMap<>();
+        try (var ask = connection.prepareStatement(TASKS)) {
+            ask.setObject(1, agreementId);
+            try (ResultSet row = ask.executeQuery()) {
+                while (row.next()) {
+                    UUID visit = row.getObject("visit_id", UUID.class);
+                    if (!row.getString("task_code").equals(YearRows.LOOK_OVER)) {
+                        work.computeIfAbsent(visit, _ -> new ArrayList<>())
+                                .add(new StandingTask(row.getObject("id", UUID.class), promise(row)));
+                    }
+                }
+            }
+        }
+        List<StandingVisit> visits = new ArrayList<>();
+        try (var ask = connection.prepareStatement(VISITS)) {
+            ask.setObject(1, agreementId);
+            try (ResultSet row = ask.executeQuery()) {
+                while (row.next()) {
+                    UUID id = row.getObject("id", UUID.class);
+                    visits.add(new StandingVisit(
+                            id,
+                            new Window(day(row, "window_from"), day(row, "window_until")),
+                            row.getObject("day", LocalDate.class),
+                            row.getBoolean("begun"),
+                            work.getOrDefault(id, List.of())));
+                }
+            }
+        }
+        return visits;
+    }
+
+    private static Promise promise(ResultSet row) throws SQLException {
+        UUID machine = row.getObject("equipment_id", UUID.class);
+        Window window = new Window(day(row, "due_from"), day(row, "due_until"));
+        return new Promise(
+                machine == null ? THE_HOME : machine,
+                row.getString("task_code"),
+                Who.TECHNICIAN,
+                row.getInt("minutes"),
+                new Due(
+                        window,
+                        window.from(),
+                        Due.Act.valueOf(row.getString("act").toUpperCase(Locale.ROOT))),
+                new Wording(row.getString("reason_en"), row.getString("reason_fr")));
+    }
+
+    private static LocalDate day(ResultSet row, String column) throws SQLException {
+        return row.getObject(column, LocalDate.class);
+    }
+}
