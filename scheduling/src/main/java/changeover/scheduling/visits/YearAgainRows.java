@@ -77,14 +77,14 @@ final class YearAgainRows {
         StandingVisit before = kept.stood();
         UUID id = before == null ? Ids.next() : before.id();
         List<Promise> work = new ArrayList<>();
-        boolean stays = kept.visit().pinned() != null && before != null;
-        if (stays) {
-            before.tasks().forEach(task -> work.add(task.promise()));
+        StandingVisit stays = kept.visit().pinned() == null ? null : before;
+        if (stays != null) {
+            stays.tasks().forEach(task -> work.add(task.promise()));
         }
         work.addAll(kept.visit().tasks());
         int position = 0;
         int minutes = 0;
-        Window window = stays ? before.window() : kept.visit().window();
+        Window window = stays != null ? stays.window() : kept.visit().window();
         for (Promise promise : work) {
             UUID row = stood.get(promise);
             if (row == null) {
@@ -94,7 +94,7 @@ final class YearAgainRows {
             }
             position++;
             minutes += promise.minutes();
-            window = stays ? window.common(promise.window()).orElse(window) : window;
+            window = stays != null ? window.common(promise.window()).orElse(window) : window;
         }
         if (work.isEmpty()) {
             minutes = rows.addLookOver(id, window);
