@@ -1,6 +1,7 @@
 package changeover.contracts.customers;
 
 import changeover.contracts.catalogue.OwnKinds;
+import changeover.contracts.tenants.Ids;
 import changeover.contracts.words.FilledOn;
 import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Refused;
@@ -9,6 +10,7 @@ import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.LockModeType;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +22,12 @@ public class AllEquipment {
 
     private static final String ORDER = " order by position, name, id";
 
+    private static final String PROMISED_OR_FOLLOWED = """
+            select exists (select from own_interval where tenant_id = current_tenant() and equipment_id = :id)
+                or exists (select from agreement_unit where tenant_id = current_tenant() and equipment_id = :id)
+                or exists (select from equipment where tenant_id = current_tenant() and follows_id = :id)
+            """;
+
     @Inject
     EntityManager rows;
 
@@ -27,8 +35,13 @@ public class AllEquipment {
     OwnKinds kinds;
 
     public Equipment addToHome(UUID homeId, Equipment.Facts facts) {
+        return addToHome(Ids.next(), homeId, facts);
+    }
+
+    /** The same under an id that was made where the machine was found. */
+    public Equipment addToHome(UUID id, UUID homeId, Equipment.Facts facts) {
         check(facts);
-        return store(Equipment.inHome(homeId, facts, ofHome(homeId).size() + 1));
+        return store(Equipment.inHome(id, homeId, facts, ofHome(homeId).size() + 1));
     }
 
     /** Common equipment, which belongs to the building. */
@@ -36,6 +49,13 @@ public class AllEquipment {
         check(facts);
         return store(
                 Equipment.inBuilding(buildingId, facts, ofBuilding(buildingId).size() + 1));
+    }
+
+    /** Everything that may not be written of such a machine; empty when all is well. */
+    public List<Refusal> refusals(Equipment.Facts facts) {
+        var refusals = new ArrayList<>(KindFacts.refusals(kinds.find(facts.kind()), facts));
+        refusals.addAll(Equipment.refusals(facts));
+        return refusals;
     }
 
     private void check(Equipment.Facts facts) {
@@ -58,10 +78,30 @@ public class AllEquipment {
             old.end(day);
             rows.flush();
             Equipment next = old.homeId()
-                    .map(home -> Equipment.inHome(home, facts, old.position()))
+                    .map(home -> Equipment.inHome(Ids.next(), home, facts, old.position()))
                     .orElseGet(() -> Equipment.inBuilding(old.buildingId().orElseThrow(), facts, old.position()));
             next.follow(id);
             return store(next);
+        });
+    }
+
+    /**
+     * A machine that was written down by mistake goes; one of which something is kept is taken out instead.
+     *
+     * @param spokenOf whether something beyond the register speaks of it
+     */
+    public void takeBack(UUID id, boolean spokenOf, LocalDate day) {
+        get(id).filter(unit -> unit.endedOn().isEmpty()).ifPresent(unit -> {
+            boolean kept = spokenOf
+                    || (boolean) rows.createNativeQuery(PROMISED_OR_FOLLOWED, Boolean.class)
+                            .setParameter("id", id)
+                            .getSingleResult();
+            if (kept) {
+                unit.end(day);
+            } else {
+                rows.remove(unit);
+            }
+            rows.flush();
         });
     }
 

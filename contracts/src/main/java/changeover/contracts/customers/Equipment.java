@@ -1,9 +1,11 @@
 package changeover.contracts.customers;
 
-import changeover.contracts.tenants.Owned;
+import changeover.contracts.tenants.Ids;
+import changeover.contracts.tenants.OwnedWithGivenId;
 import changeover.contracts.words.Checks;
 import changeover.contracts.words.FilledOn;
 import changeover.contracts.words.Refusal;
+import changeover.contracts.words.Refused;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Table;
@@ -11,6 +13,7 @@ import jakarta.persistence.Version;
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -24,7 +27,7 @@ import org.jspecify.annotations.Nullable;
  */
 @Entity
 @Table(name = "equipment")
-public class Equipment extends Owned {
+public class Equipment extends OwnedWithGivenId {
 
     @Column(name = "home_id", updatable = false)
     private @Nullable UUID homeId;
@@ -98,8 +101,15 @@ public class Equipment extends Owned {
             Map<String, String> fits,
             Map<String, String> nameplate) {}
 
-    static Equipment inHome(UUID homeId, Facts facts, int position) {
-        var unit = new Equipment();
+    /** For Hibernate, which fills the fields afterwards. */
+    protected Equipment() {}
+
+    private Equipment(UUID id) {
+        super(id);
+    }
+
+    static Equipment inHome(UUID id, UUID homeId, Facts facts, int position) {
+        var unit = new Equipment(id);
         unit.homeId = homeId;
         unit.position = position;
         unit.say(facts);
@@ -107,11 +117,21 @@ public class Equipment extends Owned {
     }
 
     static Equipment inBuilding(UUID buildingId, Facts facts, int position) {
-        var unit = new Equipment();
+        var unit = new Equipment(Ids.next());
         unit.buildingId = buildingId;
         unit.position = position;
         unit.say(facts);
         return unit;
+    }
+
+    /** Everything that may not be written of a machine, whatever its kind; empty when all is well. */
+    static List<Refusal> refusals(Facts facts) {
+        try {
+            new Equipment().say(facts);
+            return List.of();
+        } catch (Refused refused) {
+            return refused.refusals();
+        }
     }
 
     /** Writes the machine's facts anew. Refused when somebody else did so since the form was filled. */

@@ -3,7 +3,10 @@ package changeover.scheduling.closeout;
 import changeover.contracts.words.Refusal;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,6 +20,8 @@ final class Body {
 
     static final int LONGEST_WORDS = 4000;
     static final int LONGEST_LINE = 200;
+
+    private static final int MOST_NAMES = 60;
 
     private static final Pattern NUMBER = Pattern.compile("-?\\d{1,9}(?:[.,]\\d{1,6})?");
     private static final Pattern UNREADABLE = Pattern.compile("[\\p{Cc}&&[^\\n\\r\\t]]|[\\p{Cs}]");
@@ -167,5 +172,46 @@ final class Body {
         if (refusals.stream().noneMatch(refusal -> field.equals(refusal.field()))) {
             refuse("operation.missing", field, Map.of());
         }
+    }
+
+    @Nullable
+    LocalDate dayOrNull(String field) {
+        String said = wordsOrNull(field, LONGEST_LINE);
+        if (said == null) {
+            return null;
+        }
+        try {
+            LocalDate day = LocalDate.parse(said);
+            if (day.getYear() >= 1900 && day.getYear() <= 2200) {
+                return day;
+            }
+        } catch (DateTimeParseException notADay) {
+            refuse("reading-day", field, Map.of());
+            return null;
+        }
+        refuse("reading-day", field, Map.of());
+        return null;
+    }
+
+    /** Values by their names; none when the field is left out. */
+    Map<String, String> named(String field) {
+        JsonNode node = body.path(field);
+        if (node.isMissingNode() || node.isNull()) {
+            return Map.of();
+        }
+        if (!node.isObject() || node.size() > MOST_NAMES) {
+            refuse("operation.words", field, Map.of());
+            return Map.of();
+        }
+        Body inside = new Body(node);
+        Map<String, String> named = new LinkedHashMap<>();
+        node.properties().forEach(one -> {
+            String value = inside.wordsOrNull(one.getKey(), LONGEST_LINE);
+            if (value != null) {
+                named.put(one.getKey(), value);
+            }
+        });
+        inside.refusals.forEach(refusal -> refusals.add(refusal.at(field + "." + refusal.field())));
+        return named;
     }
 }

@@ -92,9 +92,9 @@ public class CloseOut {
             this.visit = visit;
             this.by = by;
             this.now = now;
-            this.rules = new SheetRules(visit, shop.of(visit, by));
             List<ReceivedOperation> said = operations.of(visit.id());
             before = Operations.sheet(said);
+            this.rules = new SheetRules(visit.apartFrom(before), shop.of(visit, by));
             sheet = before;
             for (ReceivedOperation earlier : said) {
                 known.put(earlier.id(), earlier);
@@ -164,7 +164,7 @@ public class CloseOut {
         private void take(ReceivedOperation said) {
             ReadOperation read = OperationJson.read(said.kind(), AnswerJson.tree(said.body()));
             Operation operation = read.operation();
-            List<Refusal> refusals = operation == null ? read.refusals() : rules.refusals(sheet, operation);
+            List<Refusal> refusals = operation == null ? read.refusals() : rules.refusals(sheet, said.id(), operation);
             if (operation == null || !refusals.isEmpty()) {
                 said.refuse(AnswerJson.write(refusals));
                 return;

@@ -23,6 +23,9 @@ class Closing {
     SheetRows sheetRows;
 
     @Inject
+    MachineRows machines;
+
+    @Inject
     ConsequenceRows consequences;
 
     @Inject
@@ -44,6 +47,7 @@ class Closing {
         ClosingDay days = new ClosingDay(businesses.current().zone(), at);
         LocalDate day = days.of(now.of("close").map(Taken::at).orElse(at), visit.day());
         UUID van = van(visit, by, now);
+        machines.follow(visit, before, now, day);
         sheetRows.follow(visit, before, now, van, day);
         if (now.isClosed()) {
             close(visit, now, by, van, day, at);
@@ -59,6 +63,7 @@ class Closing {
         consequences.follow(visit, Consequences.NONE, Consequences.of(sheet), closure, van, sheet);
         visits.close(visit.id(), day);
         closed.fire(facts(visit, sheet, closure));
+        machines.close(visit, sheet, day);
     }
 
     /** Where parts come from when nobody says so; nowhere while no part is on the sheet. */

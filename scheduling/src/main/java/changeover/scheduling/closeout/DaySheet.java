@@ -1,6 +1,7 @@
 package changeover.scheduling.closeout;
 
 import changeover.contracts.catalogue.Caution;
+import changeover.contracts.catalogue.Kind;
 import changeover.contracts.catalogue.PartKind;
 import changeover.contracts.catalogue.ReadingSpec;
 import changeover.contracts.catalogue.Sentence;
@@ -23,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * A technician's whole day as one document: the stops in order with everything that must be known before a door opens, and
  * what is needed to close each out without asking again. Limits and cautions are data in it.
  *
+ * @param kinds of equipment, when a home of the day is to be read
  * @param parts what the business carries, with what the van holds
  * @param load what to take along this morning
  * @param notCarried what tasks need and the business has no part for
@@ -34,6 +36,7 @@ public record DaySheet(
         List<Stop> stops,
         List<Caution> cautions,
         List<Sentence> sentences,
+        List<Kind> kinds,
         List<VanPart> parts,
         VanList load,
         List<DayPlan.Load> notCarried) {

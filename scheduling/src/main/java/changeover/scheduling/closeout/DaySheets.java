@@ -87,6 +87,7 @@ public class DaySheets {
                 stops,
                 List.copyOf(catalogue.cautions()),
                 List.copyOf(catalogue.sentences()),
+                stops.stream().anyMatch(stop -> stop.home().toBeRead()) ? List.copyOf(catalogue.kinds()) : List.of(),
                 carried.stream()
                         .map(part -> new VanPart(
                                 part,

@@ -1,12 +1,13 @@
 package changeover.scheduling.closeout;
 
+import changeover.contracts.customers.Equipment;
 import java.math.BigDecimal;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /**
  * One thing a technician says about a visit. A later one about the same subject stands instead of the earlier; findings,
- * parts and photos stand beside each other until taken back.
+ * parts, photos and machines stand beside each other until taken back.
  */
 public sealed interface Operation {
 
@@ -79,6 +80,13 @@ public sealed interface Operation {
      */
     record MinutesTold(int onSite, int extra, @Nullable String extraWhy) implements Operation {}
 
+    /**
+     * A machine that stands in the home and that nobody had written down; it carries the operation's own id.
+     *
+     * @param facts as its kind declares them; its owner is whoever signs for the home
+     */
+    record MachineFound(Equipment.Facts facts) implements Operation {}
+
     record HouseholdNote(String text) implements Operation {}
 
     /** Exactly one of the two is there. */
@@ -98,7 +106,7 @@ public sealed interface Operation {
             case Arrive() -> "arrive";
             case TaskAnswered task -> "task:" + task.task();
             case Measured reading -> "reading:" + reading.task() + ":" + reading.code();
-            case Found _, Photographed _, PartTaken _, TakeBack _ -> id.toString();
+            case Found _, Photographed _, PartTaken _, MachineFound _, TakeBack _ -> id.toString();
             case MinutesTold _ -> "minutes";
             case HouseholdNote _ -> "note";
             case Received _ -> "received";
@@ -116,6 +124,7 @@ public sealed interface Operation {
             case Found _ -> "finding";
             case Photographed _ -> "photo";
             case PartTaken _ -> "part";
+            case MachineFound _ -> "machine";
             case MinutesTold _ -> "minutes";
             case HouseholdNote _ -> "note";
             case Received _ -> "received";

@@ -7,6 +7,7 @@ import changeover.scheduling.closeout.Operation.Close;
 import changeover.scheduling.closeout.Operation.Found;
 import changeover.scheduling.closeout.Operation.HouseholdNote;
 import changeover.scheduling.closeout.Operation.Leave;
+import changeover.scheduling.closeout.Operation.MachineFound;
 import changeover.scheduling.closeout.Operation.Measured;
 import changeover.scheduling.closeout.Operation.MinutesTold;
 import changeover.scheduling.closeout.Operation.PartTaken;
@@ -63,6 +64,7 @@ public final class OperationJson {
             case "finding" -> finding(body);
             case "photo" -> photo(body);
             case "part" -> part(body);
+            case "machine" -> MachineJson.read(body);
             case "minutes" -> minutes(body);
             case "note" -> new HouseholdNote(body.words("text", Body.LONGEST_WORDS));
             case "received" -> received(body);
@@ -185,6 +187,7 @@ public final class OperationJson {
                 put(put(put(json, "part", part), "quantity", plain(quantity)), "place", place);
                 put(put(put(json, "equipment", equipment), "why", why), "short", shortWhy);
             }
+            case MachineFound found -> MachineJson.write(found, json);
             case MinutesTold(int onSite, int extra, var extraWhy) ->
                 put(json.put("minutes", onSite).put("extra", extra), "extraWhy", extraWhy);
             case HouseholdNote(var text) -> put(json, "text", text);

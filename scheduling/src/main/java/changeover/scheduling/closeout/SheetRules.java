@@ -9,6 +9,7 @@ import changeover.scheduling.closeout.Operation.Close;
 import changeover.scheduling.closeout.Operation.Found;
 import changeover.scheduling.closeout.Operation.HouseholdNote;
 import changeover.scheduling.closeout.Operation.Leave;
+import changeover.scheduling.closeout.Operation.MachineFound;
 import changeover.scheduling.closeout.Operation.Measured;
 import changeover.scheduling.closeout.Operation.MinutesTold;
 import changeover.scheduling.closeout.Operation.PartTaken;
@@ -37,7 +38,14 @@ record SheetRules(VisitAtHand visit, Surroundings shop) {
             "gas", new Wording("gas", "de gaz"),
             "electrical", new Wording("electrical", "d’électricité"));
 
-    /** Why the operation is not taken onto the open sheet; empty when it is. */
+    /** Why the operation of that id is not taken onto the open sheet; empty when it is. */
+    List<Refusal> refusals(Sheet sheet, UUID id, Operation operation) {
+        if (operation instanceof MachineFound && shop.knowsMachine(id)) {
+            return List.of(Refusal.of("closeout.operation-elsewhere"));
+        }
+        return refusals(sheet, operation);
+    }
+
     List<Refusal> refusals(Sheet sheet, Operation operation) {
         if (sheet.isClosed()) {
             return List.of(Refusal.of("closeout.closed-already"));
@@ -55,9 +63,10 @@ record SheetRules(VisitAtHand visit, Surroundings shop) {
             case MinutesTold _, HouseholdNote _, Received _ -> List.of();
             case TaskAnswered answered -> aboutTask(answered);
             case Measured measured -> aboutReading(measured);
-            case Found found -> aboutFinding(found);
+            case Found found -> aboutFinding(sheet, found);
             case Photographed photo -> aboutPhoto(sheet, photo);
             case PartTaken part -> aboutPart(sheet, part);
+            case MachineFound found -> new MachineRules(visit, shop).refusals(sheet, found);
             case TakeBack back -> aboutTakingBack(sheet, back);
             case Close close -> toClose(sheet, close);
         };
@@ -119,12 +128,12 @@ record SheetRules(VisitAtHand visit, Surroundings shop) {
         }
     }
 
-    private List<Refusal> aboutFinding(Found found) {
+    private List<Refusal> aboutFinding(Sheet sheet, Found found) {
         List<Refusal> refusals = new ArrayList<>();
         if (found.sentence() != null && !shop.knowsSentence(found.sentence())) {
             refusals.addAll(refused("sentence-not-found", "sentence"));
         }
-        refusals.addAll(aboutMachine(found.equipment()));
+        refusals.addAll(aboutMachine(sheet, found.equipment()));
         refusals.addAll(aboutOptionalTask(found.task()));
         return refusals;
     }
@@ -142,10 +151,14 @@ record SheetRules(VisitAtHand visit, Surroundings shop) {
     }
 
     private static List<Refusal> aboutTakingBack(Sheet sheet, TakeBack back) {
+        if (MachineRules.isNamed(sheet, back.operation())) {
+            return refused("machine-named", "operation");
+        }
         return sheet.of(back.operation())
                         .map(Taken::operation)
                         .filter(earlier -> switch (earlier) {
                             case Found _, Photographed _, PartTaken _, Measured _ -> true;
+                            case MachineFound _ -> !sheet.isClosed();
                             case Arrive _, TaskAnswered _, MinutesTold _, HouseholdNote _ -> false;
                             case Received _, Leave _, Close _, TakeBack _ -> false;
                         })
@@ -155,7 +168,7 @@ record SheetRules(VisitAtHand visit, Surroundings shop) {
     }
 
     private List<Refusal> aboutPart(Sheet sheet, PartTaken part) {
-        List<Refusal> refusals = new ArrayList<>(aboutMachine(part.equipment()));
+        List<Refusal> refusals = new ArrayList<>(aboutMachine(sheet, part.equipment()));
         refusals.addAll(new PartRules(shop).refusals(sheet, part));
         return refusals;
     }
@@ -183,8 +196,8 @@ record SheetRules(VisitAtHand visit, Surroundings shop) {
         return refusals;
     }
 
-    private List<Refusal> aboutMachine(@Nullable UUID machine) {
-        return machine == null || visit.machines().containsKey(machine)
+    private List<Refusal> aboutMachine(Sheet sheet, @Nullable UUID machine) {
+        return machine == null || new MachineRules(visit, shop).stands(sheet, machine)
                 ? List.of()
                 : refused("equipment-not-found", "equipment");
     }

@@ -2,9 +2,12 @@ package changeover.scheduling.closeout;
 
 import changeover.contracts.catalogue.Catalogue;
 import changeover.contracts.catalogue.OwnCatalogue;
+import changeover.contracts.customers.AllEquipment;
+import changeover.contracts.customers.Equipment;
 import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Ticket;
 import changeover.contracts.tenants.Today;
+import changeover.contracts.words.Refusal;
 import changeover.scheduling.stock.Parts;
 import changeover.scheduling.stock.Stock;
 import changeover.scheduling.stock.StockPlace;
@@ -13,6 +16,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.math.BigDecimal;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -36,6 +40,9 @@ class ShopAround {
 
     @Inject
     OwnCatalogue own;
+
+    @Inject
+    AllEquipment equipment;
 
     @Inject
     Today today;
@@ -79,6 +86,16 @@ class ShopAround {
                     tickets.addAll(held(by));
                 }
                 return tickets;
+            }
+
+            @Override
+            public List<Refusal> aboutMachine(Equipment.Facts facts) {
+                return equipment.refusals(facts);
+            }
+
+            @Override
+            public boolean knowsMachine(UUID id) {
+                return equipment.get(id).isPresent();
             }
         };
     }

@@ -1,6 +1,9 @@
 package changeover.scheduling.closeout;
 
+import changeover.contracts.customers.Equipment;
+import changeover.contracts.words.Refusal;
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -20,4 +23,10 @@ interface Surroundings {
 
     /** The licence cards that the technician holds today. */
     Set<String> tickets();
+
+    /** What the kind of the machine does not allow of what was said of it. */
+    List<Refusal> aboutMachine(Equipment.Facts facts);
+
+    /** Whether a machine of this id stands anywhere. */
+    boolean knowsMachine(UUID id);
 }

@@ -2,6 +2,7 @@ package changeover.scheduling.closeout;
 
 import changeover.scheduling.visits.VisitEnd;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -31,6 +32,14 @@ public record VisitAtHand(
     /** The same visit as the one technician's who closed it. */
     VisitAtHand closedBy(UUID person) {
         return new VisitAtHand(id, homeId, agreementId, kind, answersId, minutes, person, day, ended, tasks, machines);
+    }
+
+    /** The same visit without the machines that its own sheet has written down. */
+    VisitAtHand apartFrom(Sheet sheet) {
+        Map<UUID, MachineAtHand> others = new LinkedHashMap<>(machines);
+        sheet.each(Operation.MachineFound.class, (taken, _) -> taken.id()).forEach(others::remove);
+        return new VisitAtHand(
+                id, homeId, agreementId, kind, answersId, minutes, technician, day, ended, tasks, others);
     }
 
     Optional<TaskAtHand> task(UUID task) {

@@ -3,6 +3,7 @@ package changeover.scheduling.closeout;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import changeover.contracts.catalogue.ReadingSpec;
+import changeover.contracts.customers.Equipment;
 import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Wording;
 import changeover.scheduling.closeout.Operation.Arrive;
@@ -103,6 +104,16 @@ class SheetTest {
         @Override
         public Set<String> tickets() {
             return Set.of("electrical");
+        }
+
+        @Override
+        public List<Refusal> aboutMachine(Equipment.Facts facts) {
+            return List.of();
+        }
+
+        @Override
+        public boolean knowsMachine(UUID id) {
+            return false;
         }
     };
 

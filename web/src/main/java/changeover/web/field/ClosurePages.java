@@ -1,5 +1,7 @@
 package changeover.web.field;
 
+import changeover.contracts.customers.Home;
+import changeover.contracts.customers.Homes;
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.scheduling.closeout.CloseOut;
 import changeover.scheduling.closeout.DaySheet;
@@ -37,9 +39,19 @@ import java.util.UUID;
 @RolesAllowed({"owner", "office", "technician"})
 public class ClosurePages {
 
-    /** @param open the tasks without an outcome */
+    /**
+     * @param open the tasks without an outcome
+     * @param unread whether the home is to be read and no machine was written down at this visit
+     */
     public record View(
-            UUID visit, String home, int minutes, boolean here, boolean over, List<VisitView.Line> open, int tasks) {}
+            UUID visit,
+            String home,
+            int minutes,
+            boolean here,
+            boolean over,
+            List<VisitView.Line> open,
+            int tasks,
+            boolean unread) {}
 
     @CheckedTemplate(basePath = "field")
     static class Pages {
@@ -59,6 +71,9 @@ public class ClosurePages {
 
     @Inject
     VisitViews checklists;
+
+    @Inject
+    Homes homes;
 
     @Inject
     CloseOut closeOut;
@@ -127,7 +142,9 @@ public class ClosurePages {
                         new SheetSoFar(lines.said()).last("arrive").isPresent(),
                         row.how() != null,
                         tasks.stream().filter(task -> task.outcome().isEmpty()).toList(),
-                        tasks.size()),
+                        tasks.size(),
+                        homes.get(row.homeId()).filter(Home::toBeRead).isPresent()
+                                && new SheetSoFar(lines.said()).each("machine").isEmpty()),
                 form,
                 made);
     }

@@ -40,7 +40,11 @@ record SheetSoFar(List<Said> said) {
     }
 
     List<Said> parts() {
-        return said.stream().filter(one -> one.kind().equals("part")).toList();
+        return each("part");
+    }
+
+    List<Said> each(String kind) {
+        return said.stream().filter(one -> one.kind().equals(kind)).toList();
     }
 
     Optional<Said> one(UUID operation) {

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param dayOfVisit whether today is its day
  * @param how how it ended; empty while it is open
  * @param here whether the technician said that they came
+ * @param found machines that were written down at this visit
  * @param next the first task without an outcome; null when every task has one
  */
 public record VisitView(
@@ -23,6 +24,7 @@ public record VisitView(
         boolean here,
         String gettingIn,
         boolean toBeRead,
+        int found,
         boolean codes,
         List<Danger> hazards,
         List<Who> people,

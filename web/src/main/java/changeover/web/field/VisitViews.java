@@ -79,6 +79,7 @@ class VisitViews {
                 new SheetSoFar(lines.said()).last("arrive").isPresent(),
                 home.map(found -> found.facts().gettingIn()).orElse(""),
                 home.map(Home::toBeRead).orElse(false),
+                new SheetSoFar(lines.said()).each("machine").size(),
                 !codes.list(row.homeId()).isEmpty(),
                 hazards.of(row.homeId()).stream()
                         .filter(hazard -> hazard.clearedOn().isEmpty())

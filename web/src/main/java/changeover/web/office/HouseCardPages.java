@@ -14,6 +14,7 @@ import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
 import changeover.web.session.Said;
+import changeover.web.session.SaidOnce;
 import changeover.web.session.Tab;
 import changeover.web.session.Typed;
 import changeover.web.session.YearBand;
@@ -100,6 +101,21 @@ public class HouseCardPages {
                     Home known = homes.get(home).orElseThrow(NotFoundException::new);
                     typed.understood();
                     return Pages.codes(frames.of(Tab.HOMES), known, codes.read(home, reason));
+                },
+                refusals -> page(home, Said.again(typed, refusals, frames.locale())));
+    }
+
+    /** The home's machines are all entered: what was sold unseen is promised from today on. */
+    @POST
+    @Path("{home}/reading")
+    public Response equipmentRead(
+            @PathParam("slug") String slug, @PathParam("home") UUID home, MultivaluedMap<String, String> fields) {
+        var typed = new Typed(fields);
+        return desk.answer(
+                () -> {
+                    homes.get(home).orElseThrow(NotFoundException::new);
+                    homes.equipmentRead(home, today.day());
+                    return SaidOnce.at("/" + slug + "/homes/" + home, "home-read");
                 },
                 refusals -> page(home, Said.again(typed, refusals, frames.locale())));
     }

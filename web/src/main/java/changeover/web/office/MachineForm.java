@@ -2,6 +2,7 @@ package changeover.web.office;
 
 import changeover.contracts.catalogue.Kind;
 import changeover.contracts.customers.Equipment;
+import changeover.web.session.FactFields;
 import changeover.web.session.Typed;
 import java.time.LocalDate;
 import java.util.HashMap;

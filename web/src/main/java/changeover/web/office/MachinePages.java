@@ -1,5 +1,6 @@
 package changeover.web.office;
 
+import changeover.contracts.agreements.MachinesInAgreements;
 import changeover.contracts.catalogue.Cadence;
 import changeover.contracts.catalogue.Interval;
 import changeover.contracts.catalogue.Kind;
@@ -11,6 +12,7 @@ import changeover.contracts.tenants.Today;
 import changeover.contracts.words.FilledOn;
 import changeover.contracts.words.Wording;
 import changeover.web.session.Desk;
+import changeover.web.session.FactFields;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
 import changeover.web.session.MachineInWords;
@@ -53,7 +55,8 @@ public class MachinePages {
                 FactFields fields,
                 Said form,
                 Equipment machine,
-                List<HowOften.Line> tasks);
+                List<HowOften.Line> tasks,
+                boolean leftOut);
 
         static native TemplateInstance machineending(
                 Frame frame, MachinePlaces.Place place, Equipment machine, Said form);
@@ -92,6 +95,9 @@ public class MachinePages {
     OwnIntervals intervals;
 
     @Inject
+    MachinesInAgreements agreements;
+
+    @Inject
     Today today;
 
     @GET
@@ -114,6 +120,20 @@ public class MachinePages {
                     typed.understood();
                     equipment.rewrite(id, places.ownedHere(facts), new FilledOn(version));
                     return SaidOnce.at(path(id), "kept");
+                },
+                refusals -> page(known(id), Said.again(typed, refusals, frames.locale())));
+    }
+
+    /** The machine came in mid-term: it is promised what was sold, in what is left of the term. */
+    @POST
+    @Path("{machine}/agreement")
+    public Response takeIn(@PathParam("machine") UUID id, MultivaluedMap<String, String> fields) {
+        var typed = new Typed(fields);
+        return desk.answer(
+                () -> {
+                    UUID home = known(id).homeId().orElseThrow(NotFoundException::new);
+                    agreements.takeIn(home, id, today.day());
+                    return SaidOnce.at(path(id), "machine-taken-in");
                 },
                 refusals -> page(known(id), Said.again(typed, refusals, frames.locale())));
     }
@@ -154,7 +174,10 @@ public class MachinePages {
                 FactFields.of(kind, frame.locale()),
                 form,
                 machine,
-                howOften.of(machine, own, frame.locale()));
+                howOften.of(machine, own, frame.locale()),
+                machine.homeId()
+                        .filter(home -> agreements.leftOut(home, frame.today()).contains(machine.id()))
+                        .isPresent());
     }
 
     /** The machine's own label outranks the catalogue, with what it rests on. */

@@ -22,6 +22,15 @@ public interface MachineWords {
     @Message("What takes the place of {name}?")
     String which_replacing(String name);
 
+    @Message("The home’s agreement does not hold this machine: nothing is promised for it yet.")
+    String left_out();
+
+    @Message("Add to the agreement")
+    String take_in();
+
+    @Message("The plan’s tasks are promised for it in what is left of the term. The agreed price stays; the next offer reckons it in.")
+    String take_in_hint();
+
     @Message("What is known of it")
     String known();
 

@@ -6,6 +6,7 @@ import changeover.contracts.customers.AllEquipment;
 import changeover.contracts.customers.Equipment;
 import changeover.contracts.tenants.Today;
 import changeover.web.session.Desk;
+import changeover.web.session.FactFields;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
 import changeover.web.session.Said;

@@ -15,6 +15,7 @@ import changeover.contracts.tenants.Businesses;
 import changeover.scheduling.dayplan.Due;
 import changeover.scheduling.dayplan.DueCounts;
 import changeover.scheduling.dayplan.DueVisit;
+import changeover.scheduling.visits.StillUnread;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
 import changeover.web.session.Tab;
@@ -74,6 +75,9 @@ public class TodayPages {
 
     public record Letters(int notSent, int toPrint) {}
 
+    /** A sold home that somebody has visited and whose machines nobody has entered. */
+    public record Unread(UUID homeId, String home, String customer, String visited) {}
+
     /** The page in one piece. */
     public record View(
             boolean first,
@@ -82,6 +86,7 @@ public class TodayPages {
             List<Visit> late,
             List<Visit> due,
             List<Answer> answers,
+            List<Unread> unread,
             SeasonChart.Weeks weeks,
             String weeksFrom,
             String weeksUntil,
@@ -109,6 +114,9 @@ public class TodayPages {
 
     @Inject
     Renewals renewals;
+
+    @Inject
+    StillUnread unread;
 
     @Inject
     SeasonChart season;
@@ -150,6 +158,10 @@ public class TodayPages {
                                 .map(visit -> visit(visit, frame))
                                 .toList(),
                         answers(frame),
+                        unread.after(day, SHOWN).stream()
+                                .map(home -> new Unread(
+                                        home.homeId(), home.home(), home.customer(), frame.brief(home.visited())))
+                                .toList(),
                         season.of(frame, title),
                         from,
                         until,

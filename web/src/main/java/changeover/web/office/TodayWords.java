@@ -75,6 +75,15 @@ public interface TodayWords {
     @Message("Waiting for an answer")
     String waiting();
 
+    @Message("Still to be read")
+    String unread();
+
+    @Message("Visited, and no machine is promised anything yet: add what was found, then say on the house card that everything is read.")
+    String unread_next();
+
+    @Message("Add a machine")
+    String add_machine();
+
     @Message("Nobody owes an answer.")
     String none_waiting();
 

@@ -22,11 +22,25 @@ final class PlannedVisit {
 
     private PlannedVisit() {}
 
+    private static final String UNREAD = """
+            home,customer,phone,street,city,region,country,unit,kind,fits
+            h,Anselm Birk,555-0131,9 Tannery Row,Port Ambrose,QC,CA,,,
+            """;
+
     static String home(AShop.Shop shop) {
+        return home(shop, FILE);
+    }
+
+    /** A home whose machines are read at the first visit. */
+    static String unread(AShop.Shop shop) {
+        return home(shop, UNREAD);
+    }
+
+    private static String home(AShop.Shop shop, String file) {
         as(shop.owner())
                 .header("Operation-Id", UUID.randomUUID())
                 .contentType("text/csv")
-                .body(FILE)
+                .body(file)
                 .post(shop.api("imports/homes"))
                 .then()
                 .statusCode(200);

@@ -1,17 +1,16 @@
-package changeover.web.office;
+package changeover.web.session;
 
 import changeover.contracts.catalogue.Fact;
 import changeover.contracts.catalogue.Kind;
 import changeover.contracts.catalogue.UnitOfMeasure;
 import changeover.contracts.words.Refusal;
-import changeover.web.session.Typed;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
 /** The fields of a machine's form, made from its kind's data: a kind added as data has its form at once. */
-record FactFields(List<Field> fits, List<Field> plate) {
+public record FactFields(List<Field> fits, List<Field> plate) {
 
     private static final String FITS = "fits.";
     private static final String PLATE = "plate.";
@@ -27,7 +26,7 @@ record FactFields(List<Field> fits, List<Field> plate) {
 
     public record Option(String value, String words) {}
 
-    static FactFields of(Kind kind, Locale locale) {
+    public static FactFields of(Kind kind, Locale locale) {
         return new FactFields(fields(FITS, kind.fits(), locale), fields(PLATE, kind.nameplate(), locale));
     }
 
@@ -51,16 +50,21 @@ record FactFields(List<Field> fits, List<Field> plate) {
         return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(locale) + text.substring(1);
     }
 
-    static Map<String, String> fitsOf(Kind kind, Typed typed) {
+    public static Map<String, String> fitsOf(Kind kind, Typed typed) {
         return read(FITS, kind.fits(), typed);
     }
 
-    static Map<String, String> plateOf(Kind kind, Typed typed) {
+    public static Map<String, String> plateOf(Kind kind, Typed typed) {
         return read(PLATE, kind.nameplate(), typed);
     }
 
+    /** The form's field of a fact that a refusal names as the register does. */
+    public static String fieldOf(String place) {
+        return place.startsWith("nameplate.") ? PLATE + place.substring("nameplate.".length()) : place;
+    }
+
     /** What is known of the machine, as the form's fields. */
-    static Map<String, String> filled(Map<String, String> fits, Map<String, String> plate) {
+    public static Map<String, String> filled(Map<String, String> fits, Map<String, String> plate) {
         var fields = new LinkedHashMap<String, String>();
         fits.forEach((name, value) -> fields.put(FITS + name, value));
         plate.forEach((name, value) -> fields.put(PLATE + name, value));
