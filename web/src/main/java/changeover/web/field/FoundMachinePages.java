@@ -48,7 +48,8 @@ public class FoundMachinePages {
     public record Choice(String code, String words) {}
 
     /** A machine of the home; its operation where it was written down at this visit. */
-    public record Machine(String name, String kind, @Nullable UUID operation) {}
+    public record Machine(
+            String name, String kind, @Nullable UUID operation) {}
 
     public record View(UUID visit, String home, boolean over, List<Machine> machines, List<Choice> kinds) {}
 
@@ -137,8 +138,7 @@ public class FoundMachinePages {
                     telling.tell(closeOut, id, current.person());
                     return SaidOnce.at("/" + slug + "/field/visits/" + id + "/machines", "kept");
                 },
-                refusals -> list(
-                        visits.found(id), Said.again(typed, refusals, frames.locale()), Telling.form(typed)));
+                refusals -> list(visits.found(id), Said.again(typed, refusals, frames.locale()), Telling.form(typed)));
     }
 
     private TemplateInstance list(VisitLists.Row row, Said form, UUID made) {

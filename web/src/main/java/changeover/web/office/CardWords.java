@@ -169,13 +169,15 @@ public interface CardWords {
     @Message("The plates are to be read at the first visit.")
     String to_be_read();
 
-    @Message("Somebody was here and the machines are still to be read: add what was found, then say that everything is read.")
+    @Message(
+            "Somebody was here and the machines are still to be read: add what was found, then say that everything is read.")
     String still_to_be_read();
 
     @Message("Everything is read")
     String all_read();
 
-    @Message("The agreement then promises the plan’s tasks for these machines, and the year’s visits are laid out again. The agreed price stays.")
+    @Message(
+            "The agreement then promises the plan’s tasks for these machines, and the year’s visits are laid out again. The agreed price stays.")
     String all_read_hint();
 
     @Message("Common to the building")

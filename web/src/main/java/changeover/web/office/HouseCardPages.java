@@ -113,8 +113,8 @@ public class HouseCardPages {
         var typed = new Typed(fields);
         return desk.answer(
                 () -> {
-                    homes.get(home).orElseThrow(NotFoundException::new);
-                    homes.equipmentRead(home, today.day());
+                    Home known = homes.get(home).orElseThrow(NotFoundException::new);
+                    homes.equipmentRead(known.id(), today.day());
                     return SaidOnce.at("/" + slug + "/homes/" + home, "home-read");
                 },
                 refusals -> page(home, Said.again(typed, refusals, frames.locale())));

@@ -28,7 +28,8 @@ public interface MachineWords {
     @Message("Add to the agreement")
     String take_in();
 
-    @Message("The plan’s tasks are promised for it in what is left of the term. The agreed price stays; the next offer reckons it in.")
+    @Message(
+            "The plan’s tasks are promised for it in what is left of the term. The agreed price stays; the next offer reckons it in.")
     String take_in_hint();
 
     @Message("What is known of it")

@@ -78,7 +78,8 @@ public interface TodayWords {
     @Message("Still to be read")
     String unread();
 
-    @Message("Visited, and no machine is promised anything yet: add what was found, then say on the house card that everything is read.")
+    @Message(
+            "Visited, and no machine is promised anything yet: add what was found, then say on the house card that everything is read.")
     String unread_next();
 
     @Message("Add a machine")

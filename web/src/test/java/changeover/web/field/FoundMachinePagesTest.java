@@ -91,10 +91,7 @@ class FoundMachinePagesTest {
                 .body(not(containsString("Wrong")), containsString("Outdoor unit"));
 
         close(shop, at);
-        as(shop.owner())
-                .get(shop.api("homes/" + home))
-                .then()
-                .body("toBeRead", org.hamcrest.CoreMatchers.is(false));
+        as(shop.owner()).get(shop.api("homes/" + home)).then().body("toBeRead", org.hamcrest.CoreMatchers.is(false));
         String year = as(shop.owner())
                 .get(shop.api("homes/" + home + "/year"))
                 .then()

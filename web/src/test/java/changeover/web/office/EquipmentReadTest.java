@@ -71,10 +71,7 @@ class EquipmentReadTest {
         post(shop.office(), card + "/reading", Map.of()).statusCode(422).body(containsString(none));
         post(shop.office(), shop.at("homes/" + UUID.randomUUID() + "/reading"), Map.of())
                 .statusCode(404);
-        post(
-                        shop.office(),
-                        card + "/machines",
-                        Map.of("kind", "filter-slot", "name", "Filter", "fits.size", "16x25x4"))
+        post(shop.office(), card + "/machines", Map.of("kind", "filter-slot", "name", "Filter", "fits.size", "16x25x4"))
                 .statusCode(303);
         post(shop.office(), card + "/reading", Map.of()).statusCode(303);
         post(shop.office(), card + "/reading", Map.of()).statusCode(303);
@@ -93,17 +90,13 @@ class EquipmentReadTest {
     private void midTerm(AShop.Shop shop, UUID home, String card) {
         post(shop.office(), card + "/machines", Map.of("kind", "condensate", "name", "Drain"))
                 .statusCode(303);
-        Equipment drain = shops.in(
-                shop, () -> equipment.ofHome(home).getLast());
+        Equipment drain = shops.in(shop, () -> equipment.ofHome(home).getLast());
         String page = card + "/machines/" + drain.id();
         as(shop.office()).get(page).then().body(containsString(page + "/agreement"));
         post(shop.office(), page + "/agreement", Map.of()).statusCode(303);
         post(shop.office(), page + "/agreement", Map.of()).statusCode(303);
         as(shop.office()).get(page).then().body(not(containsString(page + "/agreement")));
-        as(shop.office())
-                .get(shop.api("homes/" + home + "/year"))
-                .then()
-                .body(containsString("Drain"));
+        as(shop.office()).get(shop.api("homes/" + home + "/year")).then().body(containsString("Drain"));
     }
 
     private static List<String> year(AShop.Shop shop, UUID home) {
