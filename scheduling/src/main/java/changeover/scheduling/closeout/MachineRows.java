@@ -48,9 +48,10 @@ class MachineRows {
         equipment.takeBack(machine, spokenOf, day);
     }
 
-    /** The sheet is closed: what stood to be read was read, when a machine was written down. */
+    /** The sheet is closed: what stood to be read was read, when a machine was written down and still stands. */
     void close(VisitAtHand visit, Sheet sheet, LocalDate day) {
-        if (!MachineRules.onSheet(sheet).isEmpty()) {
+        if (!MachineRules.onSheet(sheet).isEmpty()
+                && !equipment.ofHome(visit.homeId()).isEmpty()) {
             homes.equipmentRead(visit.homeId(), day);
         }
     }

@@ -6,23 +6,32 @@ import changeover.scheduling.visits.YearAgain.Kept;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.UUID;
+import java.util.function.Function;
 
-/** A year laid out again goes into its rows: what stands keeps its row and moves, the look-over goes where there is work. */
+/** Years laid out again go into their rows: what stands keeps its row and moves, the look-over goes where there is work. */
 final class YearAgainRows {
 
     private static final String NO_LOOK_OVER =
             "delete from visit_task where visit_id = any (?::uuid[]) and task_code = ?";
-    private static final String MOVE_VISIT =
-            "update visit set window_from = ?, window_until = ?, minutes = ? where id = ? and"
-                    + " (window_from, window_until, minutes) is distinct from (?, ?, ?)";
-    private static final String MOVE_TASK =
-            "update visit_task set visit_id = ?, position = ? where id = ? and (visit_id, position) is distinct from (?, ?)";
+
+    private static final String MOVE_VISITS = """
+            update visit v set window_from = m.window_from, window_until = m.window_until, minutes = m.minutes
+              from unnest(?::uuid[], ?::date[], ?::date[], ?::int[]) as m (id, window_from, window_until, minutes)
+             where v.tenant_id = current_tenant() and v.id = m.id
+               and (v.window_from, v.window_until, v.minutes) is distinct from (m.window_from, m.window_until, m.minutes)
+            """;
+
+    private static final String MOVE_TASKS = """
+            update visit_task t set visit_id = m.visit_id, position = m.position
+              from unnest(?::uuid[], ?::uuid[], ?::int[]) as m (id, visit_id, position)
+             where t.tenant_id = current_tenant() and t.id = m.id
+               and (t.visit_id, t.position) is distinct from (m.visit_id, m.position)
+            """;
+
     private static final String COUNT = """
             update year_planned y set
               visits = (select count(*) from visit v
@@ -32,48 +41,31 @@ final class YearAgainRows {
                         where v.tenant_id = y.tenant_id and v.agreement_id = y.agreement_id and v.kind = 'plan'),
               unkept = (select count(*) from unkept_promise u
                          where u.tenant_id = y.tenant_id and u.agreement_id = y.agreement_id)
-             where y.agreement_id = ?
+             where y.agreement_id = any (?::uuid[])
             """;
 
-    private final Connection connection;
-    private final YearRows rows;
+    private record MovedVisit(UUID id, Window window, int minutes) {}
 
-    YearAgainRows(Connection connection, YearRows rows) {
-        this.connection = connection;
+    private record MovedTask(UUID id, UUID visit, int position) {}
+
+    private final YearRows rows;
+    private final List<UUID> agreements = new ArrayList<>();
+    private final List<MovedVisit> visits = new ArrayList<>();
+    private final List<MovedTask> tasks = new ArrayList<>();
+
+    YearAgainRows(YearRows rows) {
         this.rows = rows;
     }
 
-    void store(YearToPlan year, YearAgain again, List<StandingVisit> standing) throws SQLException {
+    void add(YearToPlan year, YearAgain again, List<StandingVisit> standing) {
         Map<Promise, UUID> stood = StandingVisit.rows(standing);
-        List<UUID> changed = again.visits().stream()
-                .map(Kept::stood)
-                .filter(Objects::nonNull)
-                .map(StandingVisit::id)
-                .toList();
-        try (var remove = connection.prepareStatement(NO_LOOK_OVER);
-                var visits = connection.prepareStatement(MOVE_VISIT);
-                var tasks = connection.prepareStatement(MOVE_TASK)) {
-            remove.setArray(1, connection.createArrayOf("uuid", changed.toArray()));
-            remove.setString(2, YearRows.LOOK_OVER);
-            remove.executeUpdate();
-            for (Kept kept : again.visits()) {
-                keep(year, kept, stood, visits, tasks);
-            }
-            visits.executeBatch();
-            tasks.executeBatch();
-        }
+        agreements.add(year.agreementId());
+        again.visits().forEach(kept -> keep(year, kept, stood));
         again.household().forEach(promise -> rows.addHousehold(year, promise, promise.equipmentId()));
         again.unkept().forEach(one -> rows.addUnkept(year, one, one.promise().equipmentId()));
-        rows.store(connection);
-        try (var count = connection.prepareStatement(COUNT)) {
-            count.setObject(1, year.agreementId());
-            count.executeUpdate();
-        }
     }
 
-    private void keep(
-            YearToPlan year, Kept kept, Map<Promise, UUID> stood, PreparedStatement visits, PreparedStatement tasks)
-            throws SQLException {
+    private void keep(YearToPlan year, Kept kept, Map<Promise, UUID> stood) {
         StandingVisit before = kept.stood();
         UUID id = before == null ? Ids.next() : before.id();
         List<Promise> work = new ArrayList<>();
@@ -90,7 +82,7 @@ final class YearAgainRows {
             if (row == null) {
                 rows.addLine(year, id, promise, promise.equipmentId(), position);
             } else {
-                move(tasks, id, position, row);
+                tasks.add(new MovedTask(row, id, position));
             }
             position++;
             minutes += promise.minutes();
@@ -102,29 +94,38 @@ final class YearAgainRows {
         if (before == null) {
             rows.addVisit(year, id, window, minutes);
         } else {
-            move(visits, window, minutes, id);
+            visits.add(new MovedVisit(id, window, minutes));
         }
     }
 
-    private static void move(PreparedStatement tasks, UUID visit, int position, UUID row) throws SQLException {
-        tasks.setObject(1, visit);
-        tasks.setInt(2, position);
-        tasks.setObject(3, row);
-        tasks.setObject(4, visit);
-        tasks.setInt(5, position);
-        tasks.addBatch();
+    /** New visits go in before the work that moves to them. */
+    void store(Connection connection) throws SQLException {
+        try (var remove = connection.prepareStatement(NO_LOOK_OVER);
+                var moveVisits = connection.prepareStatement(MOVE_VISITS);
+                var moveTasks = connection.prepareStatement(MOVE_TASKS);
+                var count = connection.prepareStatement(COUNT)) {
+            column(remove, 1, "uuid", visits, MovedVisit::id);
+            remove.setString(2, YearRows.LOOK_OVER);
+            remove.executeUpdate();
+            rows.store(connection);
+            column(moveVisits, 1, "uuid", visits, MovedVisit::id);
+            column(moveVisits, 2, "date", visits, visit -> visit.window().from());
+            column(moveVisits, 3, "date", visits, visit -> visit.window().until());
+            column(moveVisits, 4, "int", visits, MovedVisit::minutes);
+            moveVisits.executeUpdate();
+            column(moveTasks, 1, "uuid", tasks, MovedTask::id);
+            column(moveTasks, 2, "uuid", tasks, MovedTask::visit);
+            column(moveTasks, 3, "int", tasks, MovedTask::position);
+            moveTasks.executeUpdate();
+            column(count, 1, "uuid", agreements, Function.identity());
+            count.executeUpdate();
+        }
     }
 
-    private static void move(PreparedStatement visits, Window window, int minutes, UUID id) throws SQLException {
-        int at = 1;
-        for (LocalDate day : List.of(window.from(), window.until())) {
-            visits.setObject(at, day);
-            visits.setObject(at + 4, day);
-            at++;
-        }
-        visits.setInt(3, minutes);
-        visits.setObject(4, id);
-        visits.setInt(7, minutes);
-        visits.addBatch();
+    private static <T> void column(
+            PreparedStatement statement, int at, String type, List<T> rows, Function<? super T, ?> value)
+            throws SQLException {
+        Object[] values = rows.stream().map(value).toArray();
+        statement.setArray(at, statement.getConnection().createArrayOf(type, values));
     }
 }

@@ -9,10 +9,17 @@ import changeover.contracts.catalogue.OwnCatalogue;
 import io.agroal.api.AgroalDataSource;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** The planned years of the current business's agreements: each agreement's year is written once. */
@@ -60,27 +67,43 @@ public class Years implements CanItBeKept {
         return written;
     }
 
-    /** Lays the years again for machines that came into their agreements; a year that nobody planned yet is left alone. */
+    /**
+     * Lays the years again for machines that came into their agreements; a year that nobody planned yet is left alone. A
+     * home's later year builds on its earlier one, so a round takes one year of every home.
+     */
     void planAgain(List<MachinesTakenIn.TakenIn> grown) {
         OwnCatalogue.Own own = trade.read();
         try (var connection = datasource.getConnection()) {
-            for (MachinesTakenIn.TakenIn one : grown) {
-                YearToPlan year = new YearsToPlan(connection, own.catalogue())
-                        .underWay(one.agreementId())
-                        .orElse(null);
-                if (year != null) {
-                    List<StandingVisit> standing = new YearsUnderWay(connection).of(one.agreementId());
-                    List<PromisedTask> tasks = year.tasks().stream()
-                            .filter(task -> one.machines().contains(task.equipmentId()))
-                            .toList();
-                    YearAgain again =
-                            YearAgain.of(year.term(), year.visits(), standing, tasks, own.seasons(), one.day());
-                    new YearAgainRows(connection, new YearRows(own.catalogue())).store(year, again, standing);
-                }
+            List<MachinesTakenIn.TakenIn> left = new ArrayList<>(grown);
+            while (!left.isEmpty()) {
+                Map<UUID, MachinesTakenIn.TakenIn> round = new LinkedHashMap<>();
+                left.removeIf(one -> round.putIfAbsent(one.homeId(), one) == null);
+                planAgain(connection, own, round.values());
             }
         } catch (SQLException cause) {
             throw new IllegalStateException("the year's visits could not be laid out again", cause);
         }
+    }
+
+    private static void planAgain(
+            Connection connection, OwnCatalogue.Own own, Collection<MachinesTakenIn.TakenIn> round)
+            throws SQLException {
+        Map<UUID, MachinesTakenIn.TakenIn> grown =
+                round.stream().collect(Collectors.toMap(MachinesTakenIn.TakenIn::agreementId, Function.identity()));
+        List<YearToPlan> years = new YearsToPlan(connection, own.catalogue()).underWay(grown.keySet());
+        Map<UUID, List<StandingVisit>> visits = new YearsUnderWay(connection)
+                .of(years.stream().map(YearToPlan::agreementId).toList());
+        var rows = new YearAgainRows(new YearRows(own.catalogue()));
+        for (YearToPlan year : years) {
+            MachinesTakenIn.TakenIn one = Objects.requireNonNull(grown.get(year.agreementId()));
+            List<StandingVisit> standing = visits.getOrDefault(year.agreementId(), List.of());
+            List<PromisedTask> tasks = year.tasks().stream()
+                    .filter(task -> one.machines().contains(task.equipmentId()))
+                    .toList();
+            YearAgain again = YearAgain.of(year.term(), year.visits(), standing, tasks, own.seasons(), one.day());
+            rows.add(year, again, standing);
+        }
+        rows.store(connection);
     }
 
     @Override

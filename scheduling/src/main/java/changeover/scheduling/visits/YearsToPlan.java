@@ -18,7 +18,6 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -39,6 +38,7 @@ final class YearsToPlan {
             select a.id, a.home_id, a.term_from, a.term_until, a.visits from agreement a
              where a.id = any (?::uuid[]) and exists (
                select from year_planned y where y.tenant_id = a.tenant_id and y.agreement_id = a.id)
+             order by a.number
             """;
 
     private static final String PROMISES = """
@@ -94,9 +94,9 @@ final class YearsToPlan {
         return of(AGREEMENTS, agreementIds);
     }
 
-    /** The agreement with all it promises, whose year was planned before; empty when it was not. */
-    Optional<YearToPlan> underWay(UUID agreementId) throws SQLException {
-        return of(UNDER_WAY, List.of(agreementId)).stream().findFirst();
+    /** Those of the agreements whose year was planned before, with all they promise. */
+    List<YearToPlan> underWay(Collection<UUID> agreementIds) throws SQLException {
+        return of(UNDER_WAY, agreementIds);
     }
 
     private List<YearToPlan> of(String which, Collection<UUID> agreementIds) throws SQLException {

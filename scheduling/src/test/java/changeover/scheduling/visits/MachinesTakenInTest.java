@@ -12,6 +12,7 @@ import changeover.contracts.agreements.SaleChannel;
 import changeover.contracts.calendar.Window;
 import changeover.contracts.customers.AllEquipment;
 import changeover.contracts.customers.Equipment;
+import changeover.contracts.customers.EquipmentRead;
 import changeover.contracts.customers.Homes;
 import changeover.contracts.plans.Plan;
 import changeover.contracts.plans.PlanFacts;
@@ -21,6 +22,7 @@ import changeover.scheduling.Shop;
 import changeover.scheduling.dayplan.Appointments;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
+import jakarta.enterprise.event.Event;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import java.time.LocalDate;
@@ -66,6 +68,9 @@ class MachinesTakenInTest {
 
     @Inject
     YearsOfHomes years;
+
+    @Inject
+    Event<EquipmentRead> read;
 
     @Inject
     EntityManager rows;
@@ -235,6 +240,40 @@ class MachinesTakenInTest {
                                 agreements.of(told.home).getFirst().id(), Shop.yes(APRIL, SaleChannel.COUNTER))),
                 "2026-04-01 .. 2026-06-15: test-cool",
                 "2026-09-01 .. 2026-11-15: test-heat");
+    }
+
+    @Test
+    void homes_that_are_read_together_are_each_laid_out_as_if_alone() {
+        UUID tenant = shop.open("CA-ON");
+        List<List<String>> said = shop.in(tenant, () -> {
+            UUID one = shop.unread("ON");
+            UUID other = shop.unread("ON");
+            UUID plan = shop.plan().id();
+            List.of(one, other).forEach(home -> shop.sell(home, plan, APRIL));
+            UUID old = agreements.of(other).getFirst().id();
+            var next = agreements.offer(offers.renewal(old, LocalDate.of(2027, 2, 1)));
+            agreements.accept(next.id(), Shop.yes(LocalDate.of(2027, 2, 1), SaleChannel.COUNTER));
+            add(one, "test-humidifier");
+            add(other, "test-pump");
+            read.fire(new EquipmentRead(List.of(one, other), LocalDate.of(2027, 2, 10)));
+            return List.of(said(one), said(other));
+        });
+        assertEquals(
+                List.of(
+                        "2027-02-10 .. 2027-02-28: visit-look-over",
+                        "2027-02-18 .. 2027-03-31: visit-look-over",
+                        "not test-off by 2026-06-15",
+                        "not test-pad by 2026-11-15"),
+                said.get(0));
+        assertEquals(
+                List.of(
+                        "2027-02-10 .. 2027-02-28: visit-look-over",
+                        "2027-02-18 .. 2027-03-31: visit-look-over",
+                        "2027-04-01 .. 2027-06-15: test-cool",
+                        "2027-09-01 .. 2027-11-15: test-heat",
+                        "not test-cool by 2026-06-15",
+                        "not test-heat by 2026-11-15"),
+                said.get(1));
     }
 
     @Test

@@ -36,6 +36,7 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -57,10 +58,15 @@ public class SeasonDaysPages {
     /** @param when the day and the hour it would get; the last day of its window for one that gets none */
     public record Line(UUID visit, String home, String when, String technician, String why) {}
 
-    /** @param first the first day given, in words */
+    /**
+     * @param given how many get a day
+     * @param shown tells this answer from any other; it comes back with the yes
+     * @param first the first day given, in words
+     */
     public record Answer(
             UUID season,
             int given,
+            int shown,
             int all,
             String first,
             String last,
@@ -116,7 +122,7 @@ public class SeasonDaysPages {
     public Response give(@PathParam("slug") String slug, MultivaluedMap<String, String> fields) {
         var typed = new Typed(fields);
         UUID season = typed.id("season");
-        int expected = typed.whole("given", 0, MOST);
+        int shown = typed.whole("shown", 0, Integer.MAX_VALUE);
         return desk.answer(
                 () -> {
                     typed.understood();
@@ -125,7 +131,7 @@ public class SeasonDaysPages {
                             .orElseThrow(() ->
                                     Refusal.of("typed.choose").at("season").thrown());
                     SeasonPlan plan = plan(chosen, frame);
-                    if (plan.given().size() != expected) {
+                    if (shown(plan) != shown) {
                         throw Refusal.of("season-plan.changed").thrown();
                     }
                     plans.give(plan);
@@ -165,6 +171,7 @@ public class SeasonDaysPages {
         return new Answer(
                 season.id(),
                 days.size(),
+                shown(plan),
                 days.size() + plan.notPlaced().size(),
                 days.isEmpty() ? "" : frame.brief(days.getFirst()),
                 days.isEmpty() ? "" : frame.brief(days.getLast()),
@@ -197,6 +204,11 @@ public class SeasonDaysPages {
     private static String home(Map<UUID, SeasonVisit> open, UUID visit) {
         SeasonVisit known = open.get(visit);
         return known == null ? "" : known.address();
+    }
+
+    /** Another visit, day, hour or technician makes it another. */
+    private static int shown(SeasonPlan plan) {
+        return Set.copyOf(plan.given()).hashCode() & Integer.MAX_VALUE;
     }
 
     private static int count(SeasonPlan plan, SeasonPlan.Why why) {

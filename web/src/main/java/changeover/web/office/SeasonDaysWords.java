@@ -26,13 +26,13 @@ public interface SeasonDaysWords {
     @Message("Every visit of this season has a day already.")
     String nothing_open();
 
-    @Message("{given} of {all} visits get a day, from {first} to {last}.")
+    @Message("{given} of {all} visits {#if given == 1}gets{#else}get{/if} a day, from {first} to {last}.")
     String gives(int given, int all, String first, String last);
 
-    @Message("None of the {all} visits gets a day.")
+    @Message("{#if all == 1}The one visit gets no day.{#else}None of the {all} visits gets a day.{/if}")
     String gives_none(int all);
 
-    @Message("{left} get none:")
+    @Message("{left} {#if left == 1}gets{#else}get{/if} none:")
     String gets_none(int left);
 
     @Message("{count}: the window is over")

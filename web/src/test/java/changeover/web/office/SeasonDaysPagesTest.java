@@ -5,6 +5,7 @@ import static changeover.web.AShop.post;
 import static org.hamcrest.CoreMatchers.containsString;
 import static org.hamcrest.CoreMatchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import changeover.contracts.PostgresForTests;
 import changeover.contracts.calendar.OwnSeason;
@@ -14,6 +15,8 @@ import changeover.contracts.customers.Home;
 import changeover.contracts.customers.Homes;
 import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Today;
+import changeover.scheduling.dayplan.Rosters;
+import changeover.scheduling.dayplan.SeasonPlans;
 import changeover.scheduling.visits.NewVisit;
 import changeover.scheduling.visits.VisitKind;
 import changeover.scheduling.visits.Visits;
@@ -27,6 +30,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 @QuarkusTest
@@ -52,6 +56,12 @@ class SeasonDaysPagesTest {
     Today today;
 
     @Inject
+    SeasonPlans plans;
+
+    @Inject
+    Rosters rosters;
+
+    @Inject
     EntityManager rows;
 
     @Test
@@ -61,26 +71,38 @@ class SeasonDaysPagesTest {
             var shop = shops.open("CA-QC", language);
             UUID season = waiting(shop, 3);
             String path = shop.at("season/days?season=" + season);
-            as(shop.office())
+            String said = as(shop.office())
                     .get(path)
                     .then()
                     .statusCode(200)
                     .body(containsString(french ? "3 visites sur 3 reçoivent un jour" : "3 of 3 visits get a day"))
                     .body(containsString("Mika Tarn"))
-                    .body(containsString("name=\"given\" value=\"3\""));
-            post(shop.office(), shop.at("season/days"), Map.of("season", season.toString(), "given", "2"))
+                    .extract()
+                    .asString();
+            String shown = shown(said);
+            Map<String, String> yes = Map.of("season", season.toString(), "shown", shown);
+            shops.in(shop, () -> {
+                LocalDate first = plans.suggest(opening(), today.day().plusDays(1))
+                        .given()
+                        .getFirst()
+                        .day();
+                rosters.takeOff(shop.technician(), first, "Training");
+                return first;
+            });
+            String other = post(shop.office(), shop.at("season/days"), yes)
                     .statusCode(422)
                     .body(containsString(french ? "Quelque chose a changé" : "Something changed"))
-                    .body(containsString("name=\"given\" value=\"3\""));
-            assertEquals(0, appointments(shop));
-            post(shop.office(), shop.at("season/days"), Map.of("season", season.toString(), "given", "3"))
+                    .extract()
+                    .asString();
+            assertEquals(0, appointments(shop), "as many get a day, on other days than were shown");
+            post(shop.office(), shop.at("season/days"), Map.of("season", season.toString(), "shown", shown(other)))
                     .statusCode(303);
             assertEquals(3, appointments(shop));
             as(shop.office())
                     .get(path)
                     .then()
                     .body(containsString(french ? "a déjà un jour" : "has a day already"))
-                    .body(not(containsString("name=\"given\"")));
+                    .body(not(containsString("name=\"shown\"")));
         }
     }
 
@@ -99,7 +121,7 @@ class SeasonDaysPagesTest {
                 .then()
                 .statusCode(200)
                 .body(containsString("None of the 2 visits gets a day"))
-                .body(not(containsString("name=\"given\"")));
+                .body(not(containsString("name=\"shown\"")));
     }
 
     @Test
@@ -110,10 +132,25 @@ class SeasonDaysPagesTest {
         as(shop.office()).get(shop.at("season/days?season=" + theirs)).then().statusCode(404);
         as(shop.office()).get(shop.at("season/days")).then().statusCode(200).body(containsString("has a day already"));
         for (String season : List.of(theirs, "", "x", UUID.randomUUID().toString())) {
-            post(shop.office(), shop.at("season/days"), Map.of("season", season, "given", "1"))
+            post(shop.office(), shop.at("season/days"), Map.of("season", season, "shown", "1"))
                     .statusCode(422);
         }
         as(shop.technician()).get(shop.at("season/days")).then().statusCode(404);
+    }
+
+    private static String shown(String page) {
+        var found = Pattern.compile("name=\"shown\" value=\"(\\d+)\"").matcher(page);
+        assertTrue(found.find(), page);
+        return found.group(1);
+    }
+
+    private Window opening() {
+        return seasons.all().stream()
+                .filter(one -> one.season().code().equals("cooling"))
+                .findFirst()
+                .orElseThrow()
+                .season()
+                .openingAt(today.day().plusDays(20));
     }
 
     /** A season with so many visits that wait for a day. */
