@@ -87,6 +87,11 @@ public final class Catalogue {
                 .toList();
     }
 
+    /** Every kind that a machine may be of, the withdrawn too. */
+    public Collection<Kind> knownKinds() {
+        return kinds.values();
+    }
+
     public Collection<Task> tasks() {
         return tasks.values().stream()
                 .filter(task -> !withdrawn.contains("task " + task.code()))

@@ -153,7 +153,8 @@ record ChangeInWords(
     }
 
     private Stream<Fact> everyFact() {
-        return trade.kinds().stream().flatMap(kind -> Stream.concat(kind.fits().stream(), kind.nameplate().stream()));
+        return trade.knownKinds().stream()
+                .flatMap(kind -> Stream.concat(kind.fits().stream(), kind.nameplate().stream()));
     }
 
     private String body(String table, String json) {

@@ -4,6 +4,7 @@ import changeover.contracts.catalogue.Catalogue;
 import changeover.contracts.catalogue.Kind;
 import changeover.contracts.catalogue.OwnCatalogue;
 import changeover.contracts.catalogue.UnitOfMeasure;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -20,10 +21,15 @@ public record OwnCatalogueView(
 
     public record Choice(String code, String words) {}
 
-    static OwnCatalogueView of(OwnCatalogue.Own own, Locale locale) {
+    /** @param named kinds that the form names already: they may be chosen though they are withdrawn */
+    static OwnCatalogueView of(OwnCatalogue.Own own, Collection<String> named, Locale locale) {
         Catalogue trade = own.catalogue();
+        List<Kind> kinds = Stream.concat(
+                        trade.kinds().stream(), named.stream().flatMap(code -> trade.findKind(code).stream()))
+                .distinct()
+                .toList();
         return new OwnCatalogueView(
-                sorted(trade.kinds().stream()
+                sorted(kinds.stream()
                         .map(kind -> new Choice(kind.code(), kind.wording().in(locale)))),
                 sorted(trade.parts().stream()
                         .map(part -> new Choice(part.code(), part.wording().in(locale)))),
@@ -36,7 +42,7 @@ public record OwnCatalogueView(
                 Stream.of(UnitOfMeasure.values())
                         .map(unit -> new Choice(unit.code(), symbol(unit, locale)))
                         .toList(),
-                sorted(trade.kinds().stream()
+                sorted(kinds.stream()
                         .map(Kind::nameplate)
                         .flatMap(List::stream)
                         .map(fact -> new Choice(fact.name(), fact.wording().in(locale)))

@@ -185,7 +185,7 @@ public class OwnKindPages {
                 frame,
                 open,
                 form,
-                OwnCatalogueView.of(catalogue.read(), frame.locale()),
+                OwnCatalogueView.of(catalogue.read(), List.of(), frame.locale()),
                 FormRows.shown(form, "fits", OwnKindForm.MOST_FACTS),
                 FormRows.shown(form, "plate", OwnKindForm.MOST_FACTS));
     }

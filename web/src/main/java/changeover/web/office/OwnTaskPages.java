@@ -150,7 +150,8 @@ public class OwnTaskPages {
                 frame,
                 open,
                 form,
-                OwnCatalogueView.of(catalogue.read(), frame.locale()),
+                OwnCatalogueView.of(
+                        catalogue.read(), row == null ? List.of() : row.body().kinds(), frame.locale()),
                 FormRows.shown(form, "reading", OwnTaskForm.MOST_READINGS),
                 FormRows.shown(form, "part", OwnTaskForm.MOST_PARTS));
     }

@@ -67,6 +67,7 @@ class OwnCataloguePagesTest {
             assertTrue(trade(shop).tasksFor("pool-heater", Map.of()).isEmpty());
             assertTrue(trade(shop).kinds().stream().noneMatch(one -> one.code().equals("pool-heater")));
             assertEquals(25, trade(shop).task("pool-rinse").minutes());
+            as(shop.owner()).get(task).then().body(containsString("value=\"pool-heater\" checked"));
             as(shop.office())
                     .get(shop.at("shop/kinds"))
                     .then()
