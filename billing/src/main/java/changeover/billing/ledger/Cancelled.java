@@ -13,7 +13,7 @@ import java.util.Map;
  * @param day the first day the plan no longer holds; what was done on it counts as done
  * @param done the days on which visits were done, by the promise's name
  * @param billed what was billed of the price, before tax, on one document
- * @param taxes the taxes of that document
+ * @param taxes the taxes of that document, each on all that was billed
  * @param paid what the customer paid, with tax
  */
 public record Cancelled(
@@ -24,6 +24,9 @@ public record Cancelled(
         taxes = List.copyOf(taxes);
         if (billed.isNegative() || billed.compareTo(plan.price()) > 0) {
             throw new IllegalArgumentException("What is billed lies between nought and the price.");
+        }
+        if (taxes.stream().anyMatch(tax -> !tax.base().equals(billed))) {
+            throw new IllegalArgumentException("Each tax lies on all that was billed.");
         }
         if (paid.isNegative()) {
             throw new IllegalArgumentException("What is paid cannot be below nought.");

@@ -1,6 +1,7 @@
 package changeover.billing.ledger;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import changeover.billing.ledger.Promised.Earned;
@@ -66,6 +67,14 @@ class RefundTest {
         assertEquals("0.00", aQuarter.chosen().creditTotal().decimal());
         assertEquals("30.53", aQuarter.chosen().stillToBill().decimal());
         assertEquals("0.00", aQuarter.chosen().giveBack().decimal());
+    }
+
+    @Test
+    void a_tax_on_a_part_of_what_was_billed_is_not_guessed_at() {
+        List<TaxLine> onAPart = taxes("CA-QC", money("100.00"));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> new Cancelled(PLAN, CANCELLED, Map.of(), money("249.00"), onAPart, money("0.00")));
     }
 
     @Test
