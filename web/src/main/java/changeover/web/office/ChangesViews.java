@@ -46,11 +46,19 @@ class ChangesViews {
         RecordChanges.Read read = changes.of(kind, id, page, frame.locale());
         Map<String, String> names = names(read.changes());
         ChangeInWords words = words(names, frame);
-        String name = entered.thing().isEmpty()
-                ? words.table(kind.table())
-                : words.value(kind.table(), bare(kind.label()), entered.thing(), "");
+        String name = name(kind, entered.thing(), words);
         return view(name, back, read, words, page, frame)
                 .enteredBy(person(entered.person(), names), when(entered.at(), words));
+    }
+
+    /** A number, a kind or an amount alone names nothing, so it stands behind what it is: the agreement 2. */
+    private static String name(Recorded kind, String thing, ChangeInWords words) {
+        String said = words.value(kind.table(), bare(kind.label()), thing, "");
+        return switch (kind) {
+            case AGREEMENTS, PAYMENTS -> words.table(kind.table()) + " " + said;
+            case INVOICES -> words.table(kind.table()) + " (" + said + ")";
+            default -> said.isEmpty() ? words.table(kind.table()) : said;
+        };
     }
 
     /** A whole list of the business with its history. */
