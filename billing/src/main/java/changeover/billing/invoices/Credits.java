@@ -14,6 +14,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.UUID;
 
@@ -71,9 +72,12 @@ public class Credits {
         return id;
     }
 
-    /** Gives back all that one visit's lines charged, on its own invoice or on a joint one. */
-    UUID ofVisit(UUID invoice, UUID visit, LocalDate day, Wording why) {
-        return write(
+    /**
+     * Gives back what is left of one visit's lines, on its own invoice or on a joint one; nothing when a person gave all of
+     * it back already.
+     */
+    Optional<UUID> ofVisit(UUID invoice, UUID visit, LocalDate day, Wording why) {
+        return written(
                 invoice, day, why, (credit, line) -> visit.equals(line.visitId()) ? credit.left(line.position()) : 0);
     }
 
@@ -82,6 +86,11 @@ public class Credits {
     }
 
     private UUID write(UUID invoice, LocalDate day, Wording why, HowMuch howMuch) {
+        return written(invoice, day, why, howMuch)
+                .orElseThrow(() -> Refusal.of("credit.nothing").thrown());
+    }
+
+    private Optional<UUID> written(UUID invoice, LocalDate day, Wording why, HowMuch howMuch) {
         if (why.en().isBlank() || why.fr().isBlank()) {
             throw Refusal.of("credit.reason-missing").at("why").thrown();
         }
@@ -104,10 +113,10 @@ public class Credits {
                 }
             }
             if (lines.isEmpty()) {
-                throw Refusal.of("credit.nothing").thrown();
+                return Optional.empty();
             }
             Draft draft = draft(corrected, day, why, lines);
-            return drafts.write(List.of(draft), List.of(positions)).getFirst();
+            return Optional.of(drafts.write(List.of(draft), List.of(positions)).getFirst());
         } catch (SQLException cause) {
             throw new IllegalStateException("the credit note could not be written", cause);
         }

@@ -131,4 +131,24 @@ class DiscardsTest extends DiscardsTold {
             assertEquals("credit 19200, visit 9600", waiting());
         });
     }
+
+    @Test
+    void a_visit_whose_invoice_was_given_back_by_hand_may_still_be_amended() {
+        business.in(business.quebec(), () -> {
+            prices.set(new PriceEntry(ItemKind.LABOUR, PriceBook.HOUR, Money.of("96.00", "CAD"), null, DAY));
+            UUID payer = business.customer("Ida Roe");
+            UUID home = business.home(payer, "QC");
+            UUID visit = agreement.visit(home, null);
+            VisitClosed hour = closed(visit, home, null, 60);
+            VisitClosed two = closed(visit, home, null, 120);
+            closed.fire(hour);
+            UUID invoice = lists.ready(DAY.plusDays(30)).getFirst();
+            invoices.issue(invoice, DAY.plusDays(30));
+            UUID credit = credits.inFull(
+                    invoice, DAY.plusDays(30), new changeover.contracts.words.Wording("Goodwill", "Geste"));
+            invoices.issue(credit, DAY.plusDays(30));
+            amended.fire(new VisitAmended(UUID.randomUUID(), 2, hour, two));
+            assertEquals("visit 19200", waiting(), "nothing is left to give back, and the record is charged anew");
+        });
+    }
 }
