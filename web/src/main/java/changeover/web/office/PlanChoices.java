@@ -45,7 +45,7 @@ public record PlanChoices(List<Group> groups, List<PartChoice> parts, List<Furth
     /** @param plan whose own cadences are said instead of the catalogue's; null for a new one */
     static PlanChoices of(Own own, @Nullable PlanFacts plan, Locale locale) {
         Map<List<String>, List<TaskChoice>> byKinds = new LinkedHashMap<>();
-        for (Task task : own.catalogue().tasks()) {
+        for (Task task : offered(own.catalogue(), plan)) {
             byKinds.computeIfAbsent(task.kinds(), _ -> new ArrayList<>()).add(choice(task, own, plan, locale));
         }
         return new PlanChoices(
@@ -62,6 +62,18 @@ public record PlanChoices(List<Group> groups, List<PartChoice> parts, List<Furth
                                 PlanExtras.included(kind.code()),
                                 kind.wording().in(locale)))
                         .toList());
+    }
+
+    /** A task withdrawn since is still offered to the plan that promises it: saving the plan must not drop it. */
+    private static List<Task> offered(Catalogue catalogue, @Nullable PlanFacts plan) {
+        List<Task> offered = new ArrayList<>(catalogue.tasks());
+        if (plan != null) {
+            plan.tasks().stream()
+                    .flatMap(promise -> catalogue.findTask(promise.taskCode()).stream())
+                    .filter(task -> !offered.contains(task))
+                    .forEach(offered::add);
+        }
+        return offered;
     }
 
     private static TaskChoice choice(Task task, Own trade, @Nullable PlanFacts plan, Locale locale) {

@@ -62,7 +62,9 @@ class OwnCataloguePagesTest {
             post(shop.owner(), task, changed).statusCode(422);
             assertEquals(25, trade(shop).task("pool-rinse").minutes());
 
+            String plan = plan(shop);
             post(shop.owner(), task + "/withdrawal", Map.of()).statusCode(303);
+            as(shop.office()).get(plan).then().body(containsString("value=\"pool-rinse\" checked"));
             post(shop.owner(), kind + "/withdrawal", Map.of()).statusCode(303);
             assertTrue(trade(shop).tasksFor("pool-heater", Map.of()).isEmpty());
             assertTrue(trade(shop).kinds().stream().noneMatch(one -> one.code().equals("pool-heater")));
@@ -161,8 +163,19 @@ class OwnCataloguePagesTest {
         return shops.in(shop, catalogue::catalogue);
     }
 
+    private static String plan(AShop.Shop shop) {
+        var fields = new HashMap<>(Map.of("code", "pool", "nameEn", "Pool", "nameFr", "Piscine", "visits", "2"));
+        fields.putAll(Map.of("price", "120.00", "discountPercent", "0", "instalments", "1", "includedMinutes", "0"));
+        fields.put("tasks", "pool-rinse");
+        return created(shop, "plans/new", fields);
+    }
+
     private static String added(AShop.Shop shop, String what, Map<String, String> fields) {
-        return post(shop.owner(), shop.at("shop/" + what + "/new"), fields)
+        return created(shop, "shop/" + what + "/new", fields);
+    }
+
+    private static String created(AShop.Shop shop, String form, Map<String, String> fields) {
+        return post(shop.owner(), shop.at(form), fields)
                 .statusCode(303)
                 .extract()
                 .header("Location")
