@@ -36,6 +36,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** When somebody works: one run of hours a weekday, and the days off; what the season's days are given by. */
@@ -51,8 +52,11 @@ public class RosterPages {
 
     public record Off(UUID id, String day, String why, boolean whole) {}
 
-    /** @param usual whether the usual hours hold, since none were written */
-    public record View(UUID person, String name, boolean usual, List<Weekday> week, List<Off> off) {}
+    /**
+     * @param usual whether the usual hours hold, since none were written
+     * @param seen the hours as they stand, which a form must name to change them
+     */
+    public record View(UUID person, String name, boolean usual, String seen, List<Weekday> week, List<Off> off) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
@@ -91,6 +95,10 @@ public class RosterPages {
                     typed.understood();
                     if (hours.isEmpty()) {
                         throw Refusal.of("roster.no-hours").at("starts-1").thrown();
+                    }
+                    String seen = typed.line("seen", 400);
+                    if (seen != null && !seen.equals(seen(person))) {
+                        throw Refusal.of("changed-meanwhile").thrown();
                     }
                     rosters.write(person, hours);
                     return SaidOnce.at(path(slug, person), "kept");
@@ -164,6 +172,12 @@ public class RosterPages {
         return typed.refusals().stream().noneMatch(one -> starts.equals(one.field()) || ends.equals(one.field()));
     }
 
+    private String seen(UUID person) {
+        return rosters.hoursOf(person).stream()
+                .map(one -> one.weekday().getValue() + " " + one.starts() + "-" + one.ends())
+                .collect(Collectors.joining(", "));
+    }
+
     private Said written(UUID person) {
         Map<String, String> fields = new LinkedHashMap<>();
         for (Roster.Hours one : rosters.hoursOf(person)) {
@@ -182,6 +196,7 @@ public class RosterPages {
                         person,
                         member(person).name(),
                         !rosters.hasOwn(person),
+                        seen(person),
                         Stream.of(DayOfWeek.values())
                                 .map(day -> weekday(day, frame.locale()))
                                 .toList(),

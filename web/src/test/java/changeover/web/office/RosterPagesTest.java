@@ -47,6 +47,12 @@ class RosterPagesTest {
         fields.put("ends-6", "");
         post(shop.office(), path, fields).statusCode(303);
         as(shop.office()).get(path).then().body(containsString("14:30")).body(not(containsString("16:00")));
+        fields.put("starts-2", "09:15");
+        fields.put("seen", "1 08:00-16:00");
+        post(shop.office(), path, fields)
+                .statusCode(422)
+                .body(containsString("09:15"))
+                .body(containsString("value=\"2 10:00-14:30\""));
         LocalDate tuesday = LocalDate.of(2027, 2, 9);
         var hours = shops.in(
                 shop, () -> rosters.of(new Window(tuesday, tuesday.plusDays(2))).on(shop.technician(), tuesday));
