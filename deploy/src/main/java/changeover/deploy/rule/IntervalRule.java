@@ -11,14 +11,10 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.ArrayList;
 import java.util.Collections;
-import java.util.List;
 
 /** A home's own rhythm of looking at a filter and changing it. */
 final class IntervalRule implements Rule {
-    private static final int MOST = 10_000;
-
     @Override
     public String name() {
         return "interval";
@@ -38,7 +34,9 @@ final class IntervalRule implements Rule {
                 (times count from the day the filter was put in, in "unit": hours, days, weeks or months; "greyAt" alone is
                  the day itself, with "cleanAt" it lies between the two, "cleanAt" alone is still clean then. "prior": "flat"
                  believes nothing, "trade" published advice, "homes" the other homes; or {"scale": 11, "scaleFactor": 1.6,
-                 "shape": 5, "shapeFactor": 1.5}. "labelMonths" is what the unit's own label says and goes before the thickness)""";
+                 "shape": 5, "shapeFactor": 1.5}. "log", beside "seen" or instead of it, is the records of one filter slot by their
+                 days: {"day": "2027-03-01", "by": "household" or "technician", "filter": "clean" or "grey", "changed": true};
+                 the household's tick and the technician's record of one change count once. "labelMonths" is what the unit's own label says and goes before the thickness)""";
     }
 
     @Override
@@ -54,7 +52,7 @@ final class IntervalRule implements Rule {
                 ? question.decimal("acceptedChance").doubleValue()
                 : 0.15;
         HouseholdInterval interval =
-                HouseholdInterval.of(seen(question, unit), prior(question, unit, limits), limits, accepted);
+                HouseholdInterval.of(SeenAsked.of(question, unit), prior(question, unit, limits), limits, accepted);
         return said(interval, unit);
     }
 
@@ -74,7 +72,7 @@ final class IntervalRule implements Rule {
             case "homes" ->
                 OtherHomes.belief(
                         question.parts("otherHomes").stream()
-                                .map(home -> seen(home, unit))
+                                .map(home -> SeenAsked.of(home, unit))
                                 .toList(),
                         Prior.ofTheTrade(limits));
             default ->
@@ -82,31 +80,6 @@ final class IntervalRule implements Rule {
                         "prior must be flat, trade, homes or an object with scale, scaleFactor, shape and shapeFactor,"
                                 + " not " + word + ".");
         };
-    }
-
-    private static List<Seen> seen(Question question, SpanUnit unit) {
-        List<Seen> seen = new ArrayList<>();
-        for (Question part : question.parts("seen")) {
-            int times = part.number("times", 1);
-            if (times < 1 || times > MOST || seen.size() + times > MOST) {
-                throw new IllegalArgumentException("times must be 1 or more, and all together at most 10000.");
-            }
-            seen.addAll(Collections.nCopies(times, one(part, unit)));
-        }
-        return seen;
-    }
-
-    private static Seen one(Question part, SpanUnit unit) {
-        if (!part.has("greyAt")) {
-            if (!part.has("cleanAt")) {
-                throw new IllegalArgumentException("Each thing seen needs greyAt, cleanAt or both.");
-            }
-            return new Seen.CleanAt(unit.days(part.decimal("cleanAt")));
-        }
-        double grey = unit.days(part.decimal("greyAt"));
-        return part.has("cleanAt")
-                ? new Seen.GreyBetween(unit.days(part.decimal("cleanAt")), grey)
-                : new Seen.GreyAt(grey);
     }
 
     private static ObjectNode said(HouseholdInterval interval, SpanUnit unit) {

@@ -51,6 +51,28 @@ class IntervalRuleTest {
     }
 
     @Test
+    void one_change_recorded_by_household_and_technician_counts_once() {
+        JsonNode answer = Asked.answer("interval", """
+                {"thicknessInches": 1, "log": [
+                 {"day": "2027-01-04", "by": "technician", "changed": true},
+                 {"day": "2027-03-08", "by": "technician", "filter": "grey", "changed": true},
+                 {"day": "2027-03-10", "by": "household", "changed": true},
+                 {"day": "2027-04-10", "by": "household", "filter": "clean"}]}""");
+        assertEquals(2, answer.get("seen").size());
+        assertEquals(63, answer.get("seen").get(0).get("greyAt").asInt());
+        assertEquals(33, answer.get("seen").get(1).get("cleanAt").asInt());
+        assertEquals(1, answer.get("seen").get(1).get("times").asInt());
+        Asked.refused(
+                "interval",
+                "{\"log\":[{\"day\":\"2027-03-01\",\"by\":\"cat\",\"filter\":\"grey\"}]}",
+                "by must be household or technician, not cat.");
+        Asked.refused(
+                "interval",
+                "{\"log\":[{\"day\":\"2027-03-01\",\"by\":\"household\"}]}",
+                "Each record in log needs filter, changed or both.");
+    }
+
+    @Test
     void wrong_input_is_answered_in_one_sentence() {
         Asked.refused(
                 "interval", "{\"unit\":\"fortnights\"}", "unit must be hours, days, weeks or months, not fortnights.");

@@ -18,8 +18,9 @@ final class IntervalSentence {
     private IntervalSentence() {}
 
     static Wording of(List<Seen> seen, Rhythm rhythm, Limits limits) {
-        TimeInWords unit =
-                TimeInWords.upTo(seen.stream().mapToDouble(Seen::lastDays).max().orElse(0));
+        TimeInWords unit = TimeInWords.between(
+                seen.stream().mapToDouble(Seen::firstDays).min().orElse(0),
+                seen.stream().mapToDouble(Seen::lastDays).max().orElse(0));
         Wording sights = sights(seen, unit);
         Wording advice = advice(rhythm, limits, seen.isEmpty() ? null : unit);
         return new Wording(

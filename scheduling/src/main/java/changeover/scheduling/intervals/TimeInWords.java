@@ -31,6 +31,15 @@ enum TimeInWords {
         return longestDays < 27 * 7 ? WEEKS : MONTHS;
     }
 
+    /** The unit for times of which none is said as nought. */
+    static TimeInWords between(double shortestDays, double longestDays) {
+        TimeInWords unit = upTo(longestDays);
+        while (unit != DAYS && unit.count(shortestDays) == 0) {
+            unit = values()[unit.ordinal() - 1];
+        }
+        return unit;
+    }
+
     /** The whole units that fit in, as whole days. */
     int wholeDays(double time) {
         return (int) (Math.floor(time / days + 1e-9) * days);

@@ -54,6 +54,30 @@ class HouseholdIntervalTest {
                 "Encore propre 5 fois à 10_mois_: vérifier à 11, remplacer à 12 au plus tard.");
     }
 
+    @Test
+    void a_short_time_is_not_said_as_nought_weeks_or_months() {
+        begins(
+                List.of(new Seen.GreyAt(2), new Seen.GreyAt(63)),
+                "Changed grey at 2 and 63_days: ",
+                "Changé gris à 2 et 63_jours_: ");
+        begins(
+                List.of(new Seen.CleanAt(10), new Seen.GreyAt(280)),
+                "Changed grey at 40_weeks; still clean at 1_week: ",
+                "Changé gris à 40_semaines; encore propre à 1_semaine_: ");
+        begins(
+                List.of(new Seen.GreyBetween(2, 280)),
+                "Clean at 2, grey at 280_days: ",
+                "Propre à 2, gris à 280_jours_: ");
+    }
+
+    private static void begins(List<Seen> seen, String english, String french) {
+        HouseholdInterval interval = HouseholdInterval.of(seen, Prior.ofTheTrade(ONE_INCH), ONE_INCH, 0.15);
+        String en = interval.sentence().en();
+        String fr = interval.sentence().fr();
+        assertTrue(en.startsWith(english.replace('_', '\u00a0')), en);
+        assertTrue(fr.startsWith(french.replace('_', '\u00a0')), fr);
+    }
+
     private static void says(Limits limits, List<Seen> seen, String english, String french) {
         HouseholdInterval interval = HouseholdInterval.of(seen, Prior.ofTheTrade(limits), limits, 0.15);
         assertEquals(english.replace('_', '\u00a0'), interval.sentence().en());
