@@ -38,8 +38,8 @@ class HostileFormsTest {
     private static final Pattern ENDS =
             Pattern.compile("/(ending|closure|withdrawal|undoing|removal|revocation|issue)$");
 
-    /** The rows of one table are read by the same code: one of them is tried. */
-    private static final Pattern ROW = Pattern.compile("\\d+");
+    /** The rows of one table are read by the same code, a plan's tasks and parts too: one of them is tried. */
+    private static final Pattern ROW = Pattern.compile("(?<=^(?:often|every|part|extra|within)-)[a-z].*|\\d+");
 
     private static final Pattern SENTENCE = Pattern.compile("(?s)<(p|h1|li|span|b)\\b[^>]*>[^<]*\\p{L}{3}[^<]*<");
 
