@@ -16,6 +16,7 @@ import io.restassured.specification.RequestSpecification;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.concurrent.Callable;
@@ -105,5 +106,40 @@ public class AShop {
                 .body(document)
                 .post(path)
                 .then();
+    }
+
+    /**
+     * Puts a plan of 249.00 with two visits on sale and sells it over the API from that day, with Anselm Birk's yes.
+     *
+     * @return the agreement
+     */
+    public static String sold(Shop shop, String home, LocalDate day, List<Map<String, String>> tasks) {
+        String plan = send(
+                        shop.owner(),
+                        shop.api("plans"),
+                        Map.of(
+                                "code", "two",
+                                "nameEn", "Two turns",
+                                "nameFr", "Deux saisons",
+                                "visits", 2,
+                                "price", "249.00",
+                                "onSaleFrom", day.toString(),
+                                "tasks", tasks))
+                .statusCode(201)
+                .extract()
+                .path("id");
+        String agreement = send(
+                        shop.owner(),
+                        shop.api("agreements"),
+                        Map.of("home", home, "plan", plan, "from", day.toString()))
+                .statusCode(201)
+                .extract()
+                .path("id");
+        send(
+                        shop.owner(),
+                        shop.api("agreements/" + agreement + "/acceptance"),
+                        Map.of("by", "Anselm Birk", "channel", "counter"))
+                .statusCode(200);
+        return agreement;
     }
 }

@@ -1,12 +1,8 @@
 package changeover.billing.ledger;
 
+import changeover.billing.tax.ShippedRows;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,7 +23,8 @@ public record RefundPolicy(
         String source,
         boolean read) {
 
-    private static final List<RefundPolicy> ROWS = shipped();
+    private static final List<RefundPolicy> ROWS =
+            ShippedRows.read("/changeover/billing/refunds.json", RefundPolicy::row);
 
     private static final RefundPolicy OWN_TERMS = new RefundPolicy(
             "own-terms",
@@ -54,19 +51,6 @@ public record RefundPolicy(
         return places.stream().anyMatch(one -> place.equals(one) || place.startsWith(one + "-"))
                 && (why == null || why.equals(reason))
                 && (withinDays == null || daysSinceYes >= 0 && daysSinceYes <= withinDays);
-    }
-
-    private static List<RefundPolicy> shipped() {
-        try (var in = RefundPolicy.class.getResourceAsStream("/changeover/billing/refunds.json")) {
-            List<RefundPolicy> rows = new ArrayList<>();
-            for (JsonNode row :
-                    new ObjectMapper().readTree(Objects.requireNonNull(in)).get("rows")) {
-                rows.add(row(row));
-            }
-            return List.copyOf(rows);
-        } catch (IOException cause) {
-            throw new UncheckedIOException(cause);
-        }
     }
 
     private static RefundPolicy row(JsonNode row) {

@@ -2,38 +2,20 @@ package changeover.billing.tax;
 
 import changeover.contracts.words.Wording;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** The dated table that comes with the product ({@code taxes.json}), each row with its source. */
 public final class ShippedTaxes {
 
-    private static final List<TaxRow> ROWS = read();
+    private static final List<TaxRow> ROWS = ShippedRows.read("/changeover/billing/taxes.json", ShippedTaxes::row);
 
     private ShippedTaxes() {}
 
     public static List<TaxRow> rows() {
         return ROWS;
-    }
-
-    private static List<TaxRow> read() {
-        try (var in = ShippedTaxes.class.getResourceAsStream("/changeover/billing/taxes.json")) {
-            List<TaxRow> rows = new ArrayList<>();
-            for (JsonNode row :
-                    new ObjectMapper().readTree(Objects.requireNonNull(in)).get("rows")) {
-                rows.add(row(row));
-            }
-            return List.copyOf(rows);
-        } catch (IOException cause) {
-            throw new UncheckedIOException(cause);
-        }
     }
 
     private static TaxRow row(JsonNode row) {

@@ -139,7 +139,7 @@ public final class TaskRules {
         }
     }
 
-    private static List<String> seasonsOf(Cadence cadence) {
+    static List<String> seasonsOf(Cadence cadence) {
         return switch (cadence) {
             case Cadence.BeforeSeason(String season, var _) -> List.of(season);
             case Cadence.EachSeason(List<String> seasons) -> seasons;
@@ -148,7 +148,7 @@ public final class TaskRules {
         };
     }
 
-    private static List<String> platesOf(@Nullable Band band) {
+    static List<String> platesOf(@Nullable Band band) {
         if (band == null) {
             return List.of();
         }

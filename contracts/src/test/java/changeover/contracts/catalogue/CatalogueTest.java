@@ -9,7 +9,6 @@ import changeover.contracts.calendar.Climate;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 class CatalogueTest {
@@ -56,7 +55,7 @@ class CatalogueTest {
                             .forEach(value -> assertTrue(fit.allows(value), task.code() + " " + value));
                 }
             }
-            seasonsOf(task.cadence())
+            TaskRules.seasonsOf(task.cadence())
                     .forEach(season -> assertTrue(Climate.cold().find(season).isPresent(), task.code() + " " + season));
         }
         catalogue.sentences().forEach(sentence -> sentence.kinds().forEach(catalogue::kind));
@@ -99,7 +98,7 @@ class CatalogueTest {
                     task.kinds().forEach(kind -> assertTrue(sentence.fits(kind), where + " " + kind));
                 }
                 task.kinds()
-                        .forEach(kind -> platesOf(reading.band())
+                        .forEach(kind -> TaskRules.platesOf(reading.band())
                                 .forEach(plate -> assertTrue(
                                         catalogue.kind(kind).plate(plate).isPresent(),
                                         where + " " + kind + " " + plate)));
@@ -130,29 +129,5 @@ class CatalogueTest {
             assertTrue(catalogue.tasksOf(kind).contains(catalogue.task(task)), task);
             assertEquals(ticket, catalogue.task(task).ticket(), task);
         }
-    }
-
-    private static List<String> seasonsOf(Cadence cadence) {
-        return switch (cadence) {
-            case Cadence.BeforeSeason(String season, var _) -> List.of(season);
-            case Cadence.EachSeason(List<String> seasons) -> seasons;
-            case Cadence.EveryMonths _, Cadence.TimesAYear _, Cadence.CheckThenReplace _, Cadence.OnRequest _ ->
-                List.of();
-        };
-    }
-
-    private static List<String> platesOf(@Nullable Band band) {
-        if (band == null) {
-            return List.of();
-        }
-        return switch (band) {
-            case Band.PlateTolerance(String plate, BigDecimal _) -> List.of(plate);
-            case Band.PlateRange(String low, String high) ->
-                Stream.of(low, high).filter(name -> name != null).toList();
-            case Band.ElementAmps(String kilowatts, String plateVolts, String _, BigDecimal _) ->
-                List.of(kilowatts, plateVolts);
-            case Band.ElementOhms(String kilowatts, String plateVolts, BigDecimal _) -> List.of(kilowatts, plateVolts);
-            case Band.Fixed _, Band.Answer _, Band.Imbalance _ -> List.of();
-        };
     }
 }

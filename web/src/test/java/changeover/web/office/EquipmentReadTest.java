@@ -2,7 +2,6 @@ package changeover.web.office;
 
 import static changeover.web.AShop.as;
 import static changeover.web.AShop.post;
-import static changeover.web.AShop.send;
 import static org.hamcrest.CoreMatchers.containsString;
 import static org.hamcrest.CoreMatchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -123,32 +122,7 @@ class EquipmentReadTest {
                         .anyMatch(kind -> ((List<?>) task.get("kinds")).contains(kind)))
                 .map(task -> Map.of("task", (String) task.get("code")))
                 .toList();
-        String plan = send(
-                        shop.owner(),
-                        shop.api("plans"),
-                        Map.of(
-                                "code", "two",
-                                "nameEn", "Two turns",
-                                "nameFr", "Deux saisons",
-                                "visits", 2,
-                                "price", "249.00",
-                                "onSaleFrom", day.toString(),
-                                "tasks", tasks))
-                .statusCode(201)
-                .extract()
-                .path("id");
-        String agreement = send(
-                        shop.owner(),
-                        shop.api("agreements"),
-                        Map.of("home", home, "plan", plan, "from", day.toString()))
-                .statusCode(201)
-                .extract()
-                .path("id");
-        send(
-                        shop.owner(),
-                        shop.api("agreements/" + agreement + "/acceptance"),
-                        Map.of("by", "Anselm Birk", "channel", "counter"))
-                .statusCode(200);
+        AShop.sold(shop, home, day, tasks);
         return UUID.fromString(home);
     }
 }

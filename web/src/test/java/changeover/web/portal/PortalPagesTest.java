@@ -172,32 +172,7 @@ class PortalPagesTest {
                 .then()
                 .statusCode(200);
         String home = as(shop.owner()).get(shop.api("homes")).then().extract().path("[0].id");
-        String plan = send(
-                        shop.owner(),
-                        shop.api("plans"),
-                        Map.of(
-                                "code", "two",
-                                "nameEn", "Two turns",
-                                "nameFr", "Deux saisons",
-                                "visits", 2,
-                                "price", "249.00",
-                                "onSaleFrom", TODAY.toString(),
-                                "tasks", tasks(shop)))
-                .statusCode(201)
-                .extract()
-                .path("id");
-        String agreement = send(
-                        shop.owner(),
-                        shop.api("agreements"),
-                        Map.of("home", home, "plan", plan, "from", TODAY.toString()))
-                .statusCode(201)
-                .extract()
-                .path("id");
-        send(
-                        shop.owner(),
-                        shop.api("agreements/" + agreement + "/acceptance"),
-                        Map.of("by", "Anselm Birk", "channel", "counter"))
-                .statusCode(200);
+        String agreement = AShop.sold(shop, home, TODAY, tasks(shop));
         String invoice = as(shop.owner())
                 .queryParam("agreement", agreement)
                 .get(shop.api("invoices"))
