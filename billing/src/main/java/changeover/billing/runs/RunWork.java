@@ -33,6 +33,9 @@ public class RunWork {
 
     private static final Logger LOG = Logger.getLogger(RunWork.class);
 
+    /** While one waits for its papers to reach the disk, the other draws. */
+    private static final int DRAWING = 2;
+
     @Inject
     CurrentTenant current;
 
@@ -57,7 +60,7 @@ public class RunWork {
     public void goOn() {
         List<UUID> open = new ArrayList<>(open());
         try (ExecutorService drawing =
-                Executors.newSingleThreadExecutor(Thread.ofVirtual().factory())) {
+                Executors.newFixedThreadPool(DRAWING, Thread.ofVirtual().factory())) {
             while (!open.isEmpty()) {
                 open.removeIf(tenant -> !oneBatch(tenant, drawing));
             }
