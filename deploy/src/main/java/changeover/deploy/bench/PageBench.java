@@ -36,7 +36,7 @@ public class PageBench implements Command {
     private static final LocalDate DAY = LocalDate.of(2026, 4, 1);
     private static final int ROWS = 50;
     private static final int CALLS = 100;
-    private static final int WARM_UP = 6;
+    private static final int WARM_UP = 40;
     private static final Pattern CELL = Pattern.compile("<td class=\"money\">([^<]*)</td>");
 
     private static final String BARE = """
