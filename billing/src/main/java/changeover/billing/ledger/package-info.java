@@ -1,6 +1,6 @@
 /**
- * What is earned and what is only prepaid, for the accountant.
- * Never here: an amount that no document or closed visit stands behind.
+ * What is earned and what is only prepaid, which taxes were charged and paid, for the accountant.
+ * Never here: an amount that no document, payment or closed visit stands behind.
  */
 @NullMarked
 package changeover.billing.ledger;

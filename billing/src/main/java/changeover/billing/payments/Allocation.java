@@ -8,7 +8,7 @@ import jakarta.persistence.Table;
 import java.time.LocalDate;
 import java.util.UUID;
 
-/** Which document a payment pays, and how much of it. */
+/** Which document a payment pays since which day, and how much of it; below nought what no longer pays it since then. */
 @Entity
 @Table(name = "payment_allocation")
 public class Allocation extends Owned {

@@ -40,7 +40,7 @@ class Settling {
                         .map(item -> new Spread.Owing(item.invoiceId(), item.open()))
                         .toList();
                 for (NewPayment.Part part : Spread.over(amount, owing).parts()) {
-                    allocate(connection, free.paymentId(), part, day);
+                    allocate(connection, free.paymentId(), part.invoiceId(), part.amount().minor(), day);
                 }
                 open = new ArrayList<>(owed.open(customer, day));
             }
@@ -53,16 +53,15 @@ class Settling {
     /** What was paid beyond a credited invoice's rest no longer counts for that invoice; the latest payment first. */
     private static void release(Connection connection, UUID customer, LocalDate day) throws SQLException {
         try (PreparedStatement select = connection.prepareStatement(Owed.OPEN + """
-                        select a.id, a.amount_minor, i.invoice_id, i.paid_minor + i.credited_minor - i.total_minor
+                        select a.payment_id, sum(a.amount_minor)::bigint, i.invoice_id,
+                               i.paid_minor + i.credited_minor - i.total_minor
                           from item i
                           join payment_allocation a on a.invoice_id = i.invoice_id
                           left join payment_undoing u on u.payment_id = a.payment_id and u.day <= ?::date
                          where i.customer_id = ? and u.id is null
                            and i.paid_minor + i.credited_minor > i.total_minor
-                         order by i.invoice_id, a.day desc, a.id desc""");
-                PreparedStatement less = connection.prepareStatement(
-                        "update payment_allocation set amount_minor = amount_minor - ? where id = ?");
-                PreparedStatement gone = connection.prepareStatement("delete from payment_allocation where id = ?")) {
+                         group by 1, 3, 4 having sum(a.amount_minor) > 0
+                         order by i.invoice_id, max(a.day) desc, a.payment_id desc""")) {
             Owed.bindDays(select, day);
             select.setObject(Owed.OPEN_DAYS + 1, day);
             select.setObject(Owed.OPEN_DAYS + 2, customer);
@@ -70,19 +69,15 @@ class Settling {
             UUID invoice = null;
             long surplus = 0;
             while (row.next()) {
-                if (!row.getObject(3, UUID.class).equals(invoice)) {
-                    invoice = row.getObject(3, UUID.class);
+                UUID own = row.getObject(3, UUID.class);
+                if (!own.equals(invoice)) {
+                    invoice = own;
                     surplus = row.getLong(4);
                 }
                 long freed = Math.min(surplus, row.getLong(2));
                 surplus -= freed;
-                if (freed == row.getLong(2)) {
-                    gone.setObject(1, row.getObject(1, UUID.class));
-                    gone.executeUpdate();
-                } else if (freed > 0) {
-                    less.setLong(1, freed);
-                    less.setObject(2, row.getObject(1, UUID.class));
-                    less.executeUpdate();
+                if (freed > 0) {
+                    allocate(connection, row.getObject(1, UUID.class), own, -freed, day);
                 }
             }
         }
@@ -118,15 +113,13 @@ class Settling {
         return free;
     }
 
-    private static void allocate(Connection connection, UUID payment, NewPayment.Part part, LocalDate day)
+    private static void allocate(Connection connection, UUID payment, UUID invoice, long minor, LocalDate day)
             throws SQLException {
-        try (PreparedStatement insert = connection.prepareStatement("""
-                insert into payment_allocation (payment_id, invoice_id, amount_minor, day) values (?, ?, ?, ?)
-                on conflict (tenant_id, payment_id, invoice_id)
-                do update set amount_minor = payment_allocation.amount_minor + excluded.amount_minor""")) {
+        try (PreparedStatement insert = connection.prepareStatement(
+                "insert into payment_allocation (payment_id, invoice_id, amount_minor, day) values (?, ?, ?, ?)")) {
             insert.setObject(1, payment);
-            insert.setObject(2, part.invoiceId());
-            insert.setLong(3, part.amount().minor());
+            insert.setObject(2, invoice);
+            insert.setLong(3, minor);
             insert.setObject(4, day);
             insert.executeUpdate();
         }

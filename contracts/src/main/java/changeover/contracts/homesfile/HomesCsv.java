@@ -1,5 +1,6 @@
 package changeover.contracts.homesfile;
 
+import changeover.contracts.words.FormulaGuard;
 import changeover.contracts.words.Refusal;
 import java.io.IOException;
 import java.io.StringReader;

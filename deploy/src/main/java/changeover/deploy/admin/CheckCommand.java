@@ -1,6 +1,7 @@
 package changeover.deploy.admin;
 
 import changeover.billing.invoices.ChainCheck;
+import changeover.billing.ledger.LedgerChecks;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -35,6 +36,7 @@ final class CheckCommand implements AdminCommand {
                 }
             }
             well &= chain(owner);
+            well &= taxes(owner);
         }
         System.out.println("check all " + (well ? "ok" : "FAIL"));
         return well ? 0 : 1;
@@ -47,6 +49,15 @@ final class CheckCommand implements AdminCommand {
         }
         ChainCheck.Outcome chain = ChainCheck.of(owner);
         return said("chain", chain.documents(), chain.broken().size());
+    }
+
+    /** The tax report of all days against the heads of the documents. */
+    private static boolean taxes(Connection owner) throws SQLException {
+        if (!exists(owner, "invoice_tax")) {
+            return true;
+        }
+        LedgerChecks.Found found = LedgerChecks.taxes(owner);
+        return said(found.name(), found.rows(), found.bad());
     }
 
     private static boolean exists(Connection owner, String table) throws SQLException {

@@ -1,0 +1,72 @@
+package changeover.web.office;
+
+import io.quarkus.qute.i18n.Message;
+import io.quarkus.qute.i18n.MessageBundle;
+
+/** The words of the tax report, and of choosing a period. */
+@MessageBundle("taxreport")
+public interface TaxReportWords {
+
+    @Message("Tax report")
+    String heading();
+
+    @Message("First day")
+    String from();
+
+    @Message("Last day")
+    String until();
+
+    @Message("Show these days")
+    String show();
+
+    @Message("Take as CSV")
+    String file();
+
+    @Message("Tax")
+    String tax();
+
+    @Message("Taxable")
+    String base();
+
+    @Message("Invoiced")
+    String invoiced();
+
+    @Message("Given back")
+    String credited();
+
+    @Message("Net")
+    String net();
+
+    @Message("On payments")
+    String paid();
+
+    @Message("All together")
+    String sum();
+
+    @Message("No tax was charged, given back or paid in these days.")
+    String nothing();
+
+    @Message("Sales before tax, taxed or not")
+    String sales();
+
+    @Message("On payments: of an invoice that is paid in part, each tax is paid in the same part. Money that went back is taken off on the day it went.")
+    String how();
+
+    @Message("Invoices that charged it")
+    String list_invoiced();
+
+    @Message("Credit notes that gave it back")
+    String list_credited();
+
+    @Message("Invoices that charged it and credit notes that gave it back")
+    String list_net();
+
+    @Message("Invoices on which it was paid in these days")
+    String list_paid();
+
+    @Message("The first {shown} of {count} are shown; the sum is of all.")
+    String first_of(int shown, int count);
+
+    @Message("No document stands behind this figure.")
+    String none();
+}

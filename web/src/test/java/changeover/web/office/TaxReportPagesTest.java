@@ -1,0 +1,132 @@
+package changeover.web.office;
+
+import static changeover.web.AShop.as;
+import static changeover.web.AShop.send;
+import static org.hamcrest.CoreMatchers.containsString;
+import static org.hamcrest.CoreMatchers.equalTo;
+import static org.hamcrest.CoreMatchers.not;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import changeover.contracts.PostgresForTests;
+import changeover.web.ALivedInHome;
+import changeover.web.AShop;
+import io.quarkus.test.common.QuarkusTestResource;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.junit.jupiter.api.Test;
+
+@QuarkusTest
+@QuarkusTestResource(PostgresForTests.class)
+class TaxReportPagesTest {
+
+    static final LocalDate DAY = LocalDate.now(ZoneId.of("America/Toronto"));
+
+    @Inject
+    AShop shops;
+
+    @Inject
+    ALivedInHome homes;
+
+    private AShop.Shop billed(String region, String language) {
+        var shop = shops.open(region, language);
+        homes.sold(shop, language);
+        List<String> drafts =
+                as(shop.owner()).get(shop.api("invoices")).then().extract().path("id");
+        for (String draft : drafts) {
+            send(shop.owner(), shop.api("invoices/" + draft + "/issue"), Map.of());
+        }
+        return shop;
+    }
+
+    private static String year() {
+        return "?from=" + DAY.minusMonths(1) + "&until=" + DAY;
+    }
+
+    @Test
+    void each_figure_opens_its_documents_and_the_file_says_the_same() {
+        for (String language : new String[] {"en", "fr"}) {
+            var shop = billed("CA-QC", language);
+            String page = as(shop.office())
+                    .get(shop.at("money/tax-report" + year()))
+                    .then()
+                    .statusCode(200)
+                    .body(containsString(language.equals("fr") ? "Rapport de taxes" : "Tax report"))
+                    .extract()
+                    .asString();
+            String file = as(shop.office())
+                    .get(shop.at("money/tax-report/taxes.csv" + year()))
+                    .then()
+                    .statusCode(200)
+                    .header("Content-Type", containsString("text/csv"))
+                    .extract()
+                    .asString();
+            assertTrue(file.startsWith("from,until,region,tax,percent,category,invoiced_base,"));
+            if (file.lines().count() == 1) {
+                continue;
+            }
+            String list = page.replaceAll("(?s).*?href=\"([^\"]*documents[^\"]*what=invoiced)\".*", "$1")
+                    .replace("&amp;", "&");
+            as(shop.office())
+                    .urlEncodingEnabled(false)
+                    .get(list)
+                    .then()
+                    .statusCode(200)
+                    .body(containsString("money/invoices/"));
+        }
+    }
+
+    @Test
+    void the_api_says_sums_that_are_the_sums() {
+        var shop = billed("CA-QC", "en");
+        String invoiced = as(shop.owner())
+                .get(shop.api("tax-report" + year()))
+                .then()
+                .statusCode(200)
+                .body("until", equalTo(DAY.toString()))
+                .body("credited.amount", equalTo("0.00"))
+                .extract()
+                .path("invoiced.amount");
+        List<String> taxes = as(shop.owner())
+                .get(shop.api("tax-report" + year()))
+                .then()
+                .extract()
+                .path("taxes.invoiced.tax.amount");
+        assertEquals(
+                new java.math.BigDecimal(invoiced),
+                taxes.stream().map(java.math.BigDecimal::new).reduce(java.math.BigDecimal.ZERO.setScale(2), java.math.BigDecimal::add));
+    }
+
+    @Test
+    void days_that_are_none_come_back_with_a_sentence() {
+        var shop = shops.open("CA-QC", "fr");
+        as(shop.office())
+                .get(shop.at("money/tax-report?from=2026-05-01&until=2026-04-01"))
+                .then()
+                .statusCode(422)
+                .body(containsString("Le dernier jour est avant le premier."))
+                .body(containsString("2026-05-01"));
+        as(shop.office())
+                .get(shop.api("tax-report?from=2026-05-01&until=soon"))
+                .then()
+                .statusCode(422);
+        as(shop.office()).get(shop.at("money/tax-report")).then().statusCode(200).body(not(containsString("NaN")));
+    }
+
+    @Test
+    void only_the_office_sees_it_and_nobody_a_tax_that_is_not_there() {
+        var shop = shops.open("CA-QC", "en");
+        as(shop.technician()).get(shop.at("money/tax-report")).then().statusCode(404);
+        as(shop.technician()).get(shop.api("tax-report")).then().statusCode(404);
+        as(UUID.randomUUID()).get(shop.api("tax-report")).then().statusCode(404);
+        as(shop.office())
+                .get(shop.at("money/tax-report/documents?what=paid&region=CA-XX&tax=gst&percent=5&category=S"))
+                .then()
+                .statusCode(404);
+    }
+}
