@@ -40,7 +40,12 @@ class Settling {
                         .map(item -> new Spread.Owing(item.invoiceId(), item.open()))
                         .toList();
                 for (NewPayment.Part part : Spread.over(amount, owing).parts()) {
-                    allocate(connection, free.paymentId(), part.invoiceId(), part.amount().minor(), day);
+                    allocate(
+                            connection,
+                            free.paymentId(),
+                            part.invoiceId(),
+                            part.amount().minor(),
+                            day);
                 }
                 open = new ArrayList<>(owed.open(customer, day));
             }

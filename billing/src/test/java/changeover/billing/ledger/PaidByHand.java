@@ -25,7 +25,8 @@ final class PaidByHand {
         try (Connection connection = datasource.getConnection();
                 Statement ask = connection.createStatement()) {
             List<Doc> docs = new ArrayList<>();
-            ResultSet row = ask.executeQuery("select invoice_id, kind, credits_id, day, total_minor from invoice_issue");
+            ResultSet row =
+                    ask.executeQuery("select invoice_id, kind, credits_id, day, total_minor from invoice_issue");
             while (row.next()) {
                 docs.add(new Doc(
                         row.getString(1),
@@ -76,7 +77,8 @@ final class PaidByHand {
         }
         long part = Math.min(paid, total);
         long taxes = 0;
-        for (Part tax : parts.stream().filter(one -> one.invoice().equals(doc.id())).toList()) {
+        for (Part tax :
+                parts.stream().filter(one -> one.invoice().equals(doc.id())).toList()) {
             long back = parts.stream()
                     .filter(one -> one.tax().equals(tax.tax())
                             && notes.stream().anyMatch(note -> note.id().equals(one.invoice())))

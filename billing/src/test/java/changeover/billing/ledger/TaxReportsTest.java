@@ -25,7 +25,8 @@ import org.junit.jupiter.api.Test;
 @QuarkusTestResource(PostgresForTests.class)
 class TaxReportsTest {
 
-    static final Period YEAR = new Period(AYearOfMoney.FIRST, AYearOfMoney.FIRST.plusYears(1).minusDays(1));
+    static final Period YEAR =
+            new Period(AYearOfMoney.FIRST, AYearOfMoney.FIRST.plusYears(1).minusDays(1));
 
     @Inject
     ABusiness business;
@@ -54,19 +55,30 @@ class TaxReportsTest {
                 year.goesBy(seed);
                 TaxReport report = reports.of(YEAR);
                 for (Row row : report.rows()) {
-                    String where = " from invoice_tax t join invoice_issue s on s.invoice_id = t.invoice_id where t.region = '"
-                            + row.key().region() + "' and t.code = '" + row.key().code() + "' and t.percent = "
-                            + row.key().percent().toPlainString() + " and s.kind ";
-                    assertEquals(sum("t.amount_minor", where + "<> 'credit'"), row.invoiced().tax().minor());
-                    assertEquals(sum("t.base_minor", where + "<> 'credit'"), row.invoiced().base().minor());
-                    assertEquals(sum("t.amount_minor", where + "= 'credit'"), row.credited().tax().minor());
-                    assertEquals(sum("t.base_minor", where + "= 'credit'"), row.credited().base().minor());
+                    String where =
+                            " from invoice_tax t join invoice_issue s on s.invoice_id = t.invoice_id where t.region = '"
+                                    + row.key().region() + "' and t.code = '"
+                                    + row.key().code() + "' and t.percent = "
+                                    + row.key().percent().toPlainString() + " and s.kind ";
+                    assertEquals(
+                            sum("t.amount_minor", where + "<> 'credit'"),
+                            row.invoiced().tax().minor());
+                    assertEquals(
+                            sum("t.base_minor", where + "<> 'credit'"),
+                            row.invoiced().base().minor());
+                    assertEquals(
+                            sum("t.amount_minor", where + "= 'credit'"),
+                            row.credited().tax().minor());
+                    assertEquals(
+                            sum("t.base_minor", where + "= 'credit'"),
+                            row.credited().base().minor());
                 }
                 assertEquals(
                         sum("tax_minor", " from invoice_issue where kind <> 'credit'")
                                 - sum("tax_minor", " from invoice_issue where kind = 'credit'"),
                         report.tax(Row::net).minor());
-                assertTrue(report.tax(Row::credited).isPositive() && report.tax(Row::paid).isPositive());
+                assertTrue(report.tax(Row::credited).isPositive()
+                        && report.tax(Row::paid).isPositive());
             });
         }
     }

@@ -66,7 +66,8 @@ public class TaxReportApi {
     /** Without days: the last quarter that is over. */
     @GET
     @Transactional
-    public ReportDocument report(@Nullable @QueryParam("from") String from, @Nullable @QueryParam("until") String until) {
+    public ReportDocument report(
+            @Nullable @QueryParam("from") String from, @Nullable @QueryParam("until") String until) {
         Period last = Period.lastQuarter(today.day());
         TaxReport report = reports.of(
                 from == null && until == null

@@ -34,8 +34,7 @@ record PeriodAsked(Period period, List<Refusal> refusals) {
 
     /** What stands in the two fields. */
     Map<String, String> fields() {
-        return Map.of(
-                "from", period.from().toString(), "until", period.until().toString());
+        return Map.of("from", period.from().toString(), "until", period.until().toString());
     }
 
     /** The same days in another address. */

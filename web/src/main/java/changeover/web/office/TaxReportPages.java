@@ -73,11 +73,25 @@ public class TaxReportPages {
     public record View(String period, List<Line> lines, Sums sums, Sales sales, String file) {}
 
     public record Row(
-            UUID id, String label, String day, UUID customerId, String customer, boolean credit, String base, String tax) {}
+            UUID id,
+            String label,
+            String day,
+            UUID customerId,
+            String customer,
+            boolean credit,
+            String base,
+            String tax) {}
 
     /** The documents behind a figure. */
     public record Behind(
-            String title, String what, String period, List<Row> rows, int count, String base, String tax, String back) {}
+            String title,
+            String what,
+            String period,
+            List<Row> rows,
+            int count,
+            String base,
+            String tax,
+            String back) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {

@@ -49,7 +49,8 @@ public interface TaxReportWords {
     @Message("Sales before tax, taxed or not")
     String sales();
 
-    @Message("On payments: of an invoice that is paid in part, each tax is paid in the same part. Money that went back is taken off on the day it went.")
+    @Message(
+            "On payments: of an invoice that is paid in part, each tax is paid in the same part. Money that went back is taken off on the day it went.")
     String how();
 
     @Message("Invoices that charged it")

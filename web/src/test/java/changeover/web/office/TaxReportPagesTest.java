@@ -99,7 +99,9 @@ class TaxReportPagesTest {
                 .path("taxes.invoiced.tax.amount");
         assertEquals(
                 new java.math.BigDecimal(invoiced),
-                taxes.stream().map(java.math.BigDecimal::new).reduce(java.math.BigDecimal.ZERO.setScale(2), java.math.BigDecimal::add));
+                taxes.stream()
+                        .map(java.math.BigDecimal::new)
+                        .reduce(java.math.BigDecimal.ZERO.setScale(2), java.math.BigDecimal::add));
     }
 
     @Test
@@ -115,7 +117,11 @@ class TaxReportPagesTest {
                 .get(shop.api("tax-report?from=2026-05-01&until=soon"))
                 .then()
                 .statusCode(422);
-        as(shop.office()).get(shop.at("money/tax-report")).then().statusCode(200).body(not(containsString("NaN")));
+        as(shop.office())
+                .get(shop.at("money/tax-report"))
+                .then()
+                .statusCode(200)
+                .body(not(containsString("NaN")));
     }
 
     @Test
