@@ -37,3 +37,11 @@ insert into billing_run_batch (run_id, number, issued, joined, refused) select i
 insert into line_taken_off (invoice_id, kind, item_code, coverage, words_en, words_fr, reckoned_quantity, reckoned_minor)
   select id, 'part', 'pad-112', 'included', 'Pad', 'Tampon', 1, 0 from invoice i
    where not exists (select 1 from invoice_issue s where s.invoice_id = i.id) limit 1;
+insert into call (home_id, caller, rang_at, trouble, words, heat, risks, told_to_leave, promised_by)
+  select id, 'Mara Quill', now() - interval '1 hour', 'no_heat', 'The furnace clicks', 'no', '{infant}', false, now()
+    from home limit 1;
+insert into call (home_id, caller, rang_at, trouble, words, heat, risks, told_to_leave, promised_by)
+  select id, 'Anselm Birk', now() - interval '2 hours', 'noise', 'It hums', 'yes', '{}', false, now() from home limit 1;
+insert into call_outcome (call_id, how, why, at) select id, 'advice', 'The filter', now() from call where trouble = 'noise' limit 1;
+insert into answer_time (urgency, with_plan, hours) values ('soon', true, 6);
+insert into on_call (person_id, from_day, until_day) select person_id, '2099-07-01', '2099-07-08' from membership limit 1;

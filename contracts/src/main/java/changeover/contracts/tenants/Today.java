@@ -3,6 +3,7 @@ package changeover.contracts.tenants;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 
@@ -18,6 +19,11 @@ public class Today {
 
     public LocalDate day() {
         return LocalDate.now(clock.withZone(businesses.current().zone()));
+    }
+
+    /** This moment, whatever the wall says. */
+    public Instant now() {
+        return clock.instant();
     }
 
     public LocalDateTime time() {

@@ -2,7 +2,7 @@ package changeover.deploy.admin;
 
 import java.util.List;
 
-/** What happened: no visit without work, no closing by halves, every operation in its place, every part from somewhere. */
+/** What happened: no visit without work, no closing by halves, no call lost, every operation in its place, every part from somewhere. */
 final class VisitInvariants {
     static final List<Invariant> ALL = List.of(
             new Invariant("visits-have-tasks", "visit_task", """
@@ -29,6 +29,13 @@ final class VisitInvariants {
                     select coalesce(sum(n), 0), count(*) filter (where last <> n or first <> 1)
                       from (select count(*) as n, max(place) as last, min(place) as first
                               from operation where state = 'taken' group by tenant_id, visit_id) o"""),
+            new Invariant("calls", "call_outcome", """
+                    select count(*), count(*) filter (where o.how = 'visit' and (
+                             v.id is null or v.kind <> 'call' or v.home_id <> c.home_id)
+                        or c.risks && array['alarm', 'gas', 'symptoms'] and not c.told_to_leave)
+                      from call c
+                      left join call_outcome o on o.tenant_id = c.tenant_id and o.call_id = c.id
+                      left join visit v on v.tenant_id = o.tenant_id and v.id = o.visit_id"""),
             new Invariant("parts-moved", "part_used", """
                     select count(*), count(*) filter (where p.quantity <> coalesce((
                         select -sum(m.quantity) from stock_movement m

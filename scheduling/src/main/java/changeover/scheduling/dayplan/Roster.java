@@ -54,6 +54,12 @@ public record Roster(
                 .findFirst();
     }
 
+    /** The hours in which somebody of the business works that day; the usual ones where nobody is a technician. */
+    public List<Hours> open(LocalDate day) {
+        List<UUID> crew = technicians.isEmpty() ? List.of(new UUID(0, 0)) : technicians;
+        return crew.stream().flatMap(technician -> on(technician, day).stream()).toList();
+    }
+
     /** Minutes of work of all technicians together, by day. */
     public Map<LocalDate, Integer> minutes(Window window) {
         var minutes = new TreeMap<LocalDate, Integer>();
