@@ -91,6 +91,23 @@ public class Call extends OwnedWithGivenId {
             risks = Set.copyOf(risks);
         }
 
+        /** The same words about a home that was only entered now. */
+        public Facts at(UUID where) {
+            return new Facts(
+                    where,
+                    caller,
+                    phone,
+                    rangAt,
+                    trouble,
+                    words,
+                    heat,
+                    risks,
+                    toldToLeave,
+                    promisedBy,
+                    told,
+                    toldWords);
+        }
+
         public Urgency urgency() {
             return Urgency.of(trouble, heat, risks);
         }

@@ -105,10 +105,9 @@ public class CallLists {
 
     /** Every call about a home, the newest first. */
     public List<Row> ofHome(UUID homeId, int count) {
-        return read(
-                rows.createNativeQuery(FROM + " and c.home_id = :home order by c.rang_at desc, c.id", Tuple.class)
-                        .setParameter("home", homeId)
-                        .setMaxResults(count));
+        return read(rows.createNativeQuery(FROM + " and c.home_id = :home order by c.rang_at desc, c.id", Tuple.class)
+                .setParameter("home", homeId)
+                .setMaxResults(count));
     }
 
     public Counts counts(Instant now) {

@@ -23,7 +23,7 @@ public class OnCalls {
     People people;
 
     public OnCall give(UUID personId, Window days) {
-        people.of(personId)
+        var _ = people.of(personId)
                 .filter(member -> member.worksOn(days.from()) && member.worksOn(days.last()))
                 .orElseThrow(() -> Refusal.of("on-call.nobody").at("person").thrown());
         OnCall turn = OnCall.of(personId, days);

@@ -109,17 +109,18 @@ class CallsTest {
         assertEquals(Set.of(Risk.INFANT), kept.risks());
         assertEquals(RING.plus(Duration.ofHours(12)), kept.promisedBy());
         assertEquals(Money.of("145.00", "CAD"), kept.told());
-        UUID visit = shop.in(tenant, () -> calls.visit(call, 60, null, "Somebody has to look", RING)
-                .visitId()
-                .orElseThrow());
+        UUID visit = shop.in(
+                tenant,
+                () -> calls.visit(call, 60, null, "Somebody has to look", RING)
+                        .visitId()
+                        .orElseThrow());
         Visit made = shop.in(tenant, () -> visits.find(visit).orElseThrow());
         assertEquals(Window.ofDay(DAY), made.window());
         assertEquals("call", made.kind().code());
         assertTrue(made.note().orElseThrow().contains("An infant lives there. The furnace clicks"));
         shop.in(
                 tenant,
-                () -> appointments.give(
-                        visit, new Appointments.Slot(Shop.TECHNICIAN, DAY, LocalTime.of(8, 0), null)));
+                () -> appointments.give(visit, new Appointments.Slot(Shop.TECHNICIAN, DAY, LocalTime.of(8, 0), null)));
         DayPlan day = shop.in(tenant, () -> dayPlans.of(Shop.TECHNICIAN, DAY));
         assertEquals(visit, day.stops().getFirst().visitId());
         CallLists.Row row = shop.in(tenant, () -> lists.waiting()).getFirst();
@@ -130,7 +131,8 @@ class CallsTest {
             return 0;
         });
         assertEquals(List.of(), shop.in(tenant, () -> lists.waiting()));
-        assertEquals("cancelled", shop.in(tenant, () -> lists.over(0, 9)).getFirst().ended());
+        assertEquals(
+                "cancelled", shop.in(tenant, () -> lists.over(0, 9)).getFirst().ended());
         assertEquals(1, shop.in(tenant, () -> lists.ofHome(home, 9)).size());
     }
 
@@ -146,10 +148,12 @@ class CallsTest {
         Call kept = shop.in(tenant, () -> calls.find(call).orElseThrow());
         assertEquals(agreement, kept.agreementId().orElseThrow());
         assertEquals(RING.plus(Duration.ofHours(6)), kept.promisedBy());
-        assertEquals("call.answer-hours", refused(() -> shop.in(tenant, () -> {
-            times.write(Map.of(new AnswerHours.Asked(Urgency.SOON, true), 0));
-            return 0;
-        })));
+        assertEquals(
+                "call.answer-hours",
+                refused(() -> shop.in(tenant, () -> {
+                    times.write(Map.of(new AnswerHours.Asked(Urgency.SOON, true), 0));
+                    return 0;
+                })));
     }
 
     @Test
@@ -191,8 +195,10 @@ class CallsTest {
             var failure = assertThrows(
                     Exception.class,
                     () -> shop.in(tenant, () -> rows.createNativeQuery(sql).executeUpdate()));
-            assertTrue(String.valueOf(failure.getMessage()).contains("permission denied")
-                    || String.valueOf(failure.getCause()).contains("permission denied"), failure.toString());
+            assertTrue(
+                    String.valueOf(failure.getMessage()).contains("permission denied")
+                            || String.valueOf(failure.getCause()).contains("permission denied"),
+                    failure.toString());
         }
         UUID other = shop.open("CA-QC");
         assertTrue(shop.in(other, () -> calls.find(call)).isEmpty());
@@ -209,8 +215,18 @@ class CallsTest {
                                 UUID.randomUUID(), facts(Trouble.NOISE, Set.of(), false), RING.minusSeconds(1)))));
         Call.Facts said = facts(Trouble.NOISE, Set.of(), false);
         var before = new Call.Facts(
-                home, "Mara Quill", null, RING, Trouble.NOISE, "It hums", Heat.YES, Set.of(), false,
-                RING.minusSeconds(1), null, null);
+                home,
+                "Mara Quill",
+                null,
+                RING,
+                Trouble.NOISE,
+                "It hums",
+                Heat.YES,
+                Set.of(),
+                false,
+                RING.minusSeconds(1),
+                null,
+                null);
         assertEquals("call.promise-before-ring", refused(() -> take(before)));
         UUID call = take(said);
         assertEquals(
@@ -223,7 +239,8 @@ class CallsTest {
         var week = new Window(DAY, DAY.plusDays(7));
         OnCall turn = shop.in(tenant, () -> onCalls.give(Shop.TECHNICIAN, week));
         assertEquals(
-                "Ida Roe", shop.in(tenant, () -> onCalls.on(DAY.plusDays(6))).orElseThrow().name());
+                "Ida Roe",
+                shop.in(tenant, () -> onCalls.on(DAY.plusDays(6))).orElseThrow().name());
         assertTrue(shop.in(tenant, () -> onCalls.on(DAY.plusDays(7))).isEmpty());
         var failure = assertThrows(
                 Exception.class,

@@ -87,10 +87,7 @@ class UrgencyTest {
 
     private static WaitingCall waits(boolean answered, Urgency urgency, int promisedHour, int rangHour) {
         return new WaitingCall(
-                answered,
-                urgency,
-                RING.plus(Duration.ofHours(promisedHour)),
-                RING.plus(Duration.ofHours(rangHour)));
+                answered, urgency, RING.plus(Duration.ofHours(promisedHour)), RING.plus(Duration.ofHours(rangHour)));
     }
 
     @Test

@@ -42,6 +42,9 @@ import java.util.UUID;
 @RolesAllowed({"owner", "office"})
 public class HouseCardPages {
 
+    /** How many calls a card shows, the newest. */
+    private static final int CALLS = 10;
+
     @CheckedTemplate(basePath = "office")
     static class Pages {
         static native TemplateInstance card(
@@ -50,6 +53,7 @@ public class HouseCardPages {
                 String band,
                 YearTable table,
                 List<InvoiceRow> invoices,
+                List<CallRows.Line> calls,
                 Said form,
                 HouseholdList own,
                 Said doing);
@@ -76,6 +80,9 @@ public class HouseCardPages {
 
     @Inject
     InvoiceLists invoices;
+
+    @Inject
+    CallRows calls;
 
     @Inject
     HouseholdTasks household;
@@ -136,6 +143,7 @@ public class HouseCardPages {
                 card.promised() ? YearBand.svg(card.year(), frame.locale()) : "",
                 YearTable.of(card.year(), frame.locale()),
                 invoices.rows(InvoiceFilter.ofHome(home), today.day()),
+                calls.ofHome(frame, home, CALLS),
                 form,
                 HouseholdList.of(household.ofHome(home, year), frame),
                 doing);

@@ -12,6 +12,8 @@ import changeover.contracts.agreements.RenewalRow;
 import changeover.contracts.agreements.Renewals;
 import changeover.contracts.customers.Homes;
 import changeover.contracts.tenants.Businesses;
+import changeover.contracts.tenants.Today;
+import changeover.scheduling.calls.CallLists;
 import changeover.scheduling.dayplan.Due;
 import changeover.scheduling.dayplan.DueCounts;
 import changeover.scheduling.dayplan.DueVisit;
@@ -82,6 +84,7 @@ public class TodayPages {
     public record View(
             boolean first,
             String weekday,
+            CallLists.Counts calls,
             DueCounts counts,
             List<Visit> late,
             List<Visit> due,
@@ -105,6 +108,12 @@ public class TodayPages {
 
     @Inject
     Homes homes;
+
+    @Inject
+    CallLists calls;
+
+    @Inject
+    Today today;
 
     @Inject
     Due due;
@@ -150,6 +159,7 @@ public class TodayPages {
                 new View(
                         homes.count() == 0,
                         words.withWeekday(day),
+                        calls.counts(today.now()),
                         counts,
                         due.late(day, 0, SHOWN).stream()
                                 .map(visit -> visit(visit, frame))

@@ -60,6 +60,7 @@ public class VisitPages {
             String endedOn,
             String why,
             String seen,
+            String note,
             List<Task> tasks) {}
 
     /** @param ticket refrigerant, gas or electrical; empty for none */
@@ -224,6 +225,7 @@ public class VisitPages {
                 row.endedOn() == null ? "" : frame.inWords(row.endedOn()),
                 why,
                 SeenDay.of(row).text(),
+                visits.find(row.id()).flatMap(visit -> visit.note()).orElse(""),
                 tasks.stream().map(task -> task(task, machines, frame)).toList());
     }
 

@@ -36,7 +36,7 @@ class HostileFormsTest {
 
     /** What ends something is tried last, so that everything is still open for the rest. */
     private static final Pattern ENDS =
-            Pattern.compile("/(ending|closure|withdrawal|undoing|removal|revocation|issue)$");
+            Pattern.compile("/(ending|closure|outcome|withdrawal|undoing|removal|revocation|issue)$");
 
     /** The rows of one table are read by the same code, a plan's tasks and parts too: one of them is tried. */
     private static final Pattern ROW = Pattern.compile("(?<=^(?:often|every|part|extra|within)-)[a-z].*|\\d+");

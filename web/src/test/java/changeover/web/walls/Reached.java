@@ -41,6 +41,8 @@ class Reached {
             Map.entry("kinds/own", "own_kind.id"),
             Map.entry("tasks/own", "own_task.id"),
             Map.entry("codes", "access_code.id"),
+            Map.entry("calls", "call.id"),
+            Map.entry("on-call", "on_call.id"),
             Map.entry("hazards", "hazard.id"),
             Map.entry("seasons", "season.id"),
             Map.entry("parts", "part.code"));

@@ -1,0 +1,218 @@
+package changeover.web.office;
+
+import changeover.contracts.customers.Home;
+import changeover.contracts.customers.Homes;
+import changeover.contracts.tenants.Businesses;
+import changeover.contracts.tenants.Today;
+import changeover.scheduling.calls.Became;
+import changeover.scheduling.calls.Call;
+import changeover.scheduling.calls.CallOutcome;
+import changeover.scheduling.calls.Calls;
+import changeover.scheduling.calls.EmergencyNumber;
+import changeover.scheduling.calls.Urgency;
+import changeover.web.session.Desk;
+import changeover.web.session.Frame;
+import changeover.web.session.Frames;
+import changeover.web.session.Said;
+import changeover.web.session.SaidOnce;
+import changeover.web.session.Tab;
+import changeover.web.session.Typed;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.inject.Inject;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.DefaultValue;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** The calls that wait, those that are over, and one call until it becomes something. */
+@Path("/{slug}/calls")
+@Produces(MediaType.TEXT_HTML)
+@RolesAllowed({"owner", "office"})
+public class CallPages {
+
+    static final int PAGE = 50;
+
+    private static final int DAY_IN_MINUTES = 1440;
+    private static final Set<String> OUTCOMES =
+            Arrays.stream(Became.values()).map(Became::code).collect(Collectors.toUnmodifiableSet());
+
+    /**
+     * One call in words.
+     *
+     * @param number the emergency number where one is known
+     * @param became empty while nobody has answered it
+     */
+    public record View(
+            UUID id,
+            UUID homeId,
+            String home,
+            String caller,
+            String phone,
+            String dial,
+            String rang,
+            String trouble,
+            String words,
+            String heat,
+            String risks,
+            boolean life,
+            String number,
+            String urgency,
+            String promised,
+            boolean late,
+            @Nullable UUID agreementId,
+            String told,
+            String toldWords,
+            String became,
+            String why,
+            String answered,
+            @Nullable UUID visitId) {}
+
+    @CheckedTemplate(basePath = "office")
+    static class Pages {
+        static native TemplateInstance calls(
+                Frame frame, List<CallRows.Line> waiting, List<CallRows.Line> over, int from, boolean more);
+
+        static native TemplateInstance call(Frame frame, View view, Said form);
+
+        private Pages() {}
+    }
+
+    @Inject
+    Frames frames;
+
+    @Inject
+    Desk desk;
+
+    @Inject
+    CallRows rows;
+
+    @Inject
+    Calls calls;
+
+    @Inject
+    Homes homes;
+
+    @Inject
+    Businesses businesses;
+
+    @Inject
+    Today today;
+
+    @GET
+    @Transactional
+    public TemplateInstance list(@QueryParam("from") @DefaultValue("0") int from) {
+        Frame frame = frames.of(Tab.TODAY);
+        int start = Math.clamp(from, 0, 1_000_000);
+        List<CallRows.Line> over = rows.over(frame, start, PAGE + 1);
+        return Pages.calls(
+                frame,
+                start == 0 ? rows.waiting(frame) : List.of(),
+                over.stream().limit(PAGE).toList(),
+                start,
+                over.size() > PAGE);
+    }
+
+    @GET
+    @Path("{call}")
+    @Transactional
+    public TemplateInstance one(@PathParam("call") UUID id) {
+        Call call = found(id);
+        LocalDate promised = LocalDate.ofInstant(call.promisedBy(), businesses.current().zone());
+        LocalDate last = promised.isBefore(today.day()) ? today.day() : promised;
+        return page(call, Said.filled(Map.of("how", "visit", "minutes", "60", "last", last.toString())));
+    }
+
+    /** What it became, and why. */
+    @POST
+    @Path("{call}/outcome")
+    public Response answer(
+            @PathParam("slug") String slug, @PathParam("call") UUID id, MultivaluedMap<String, String> fields) {
+        var typed = new Typed(fields);
+        return desk.answer(
+                () -> {
+                    var _ = found(id);
+                    Became how = Became.ofCode(typed.oneOf("how", OUTCOMES));
+                    String why = typed.text("why", 1000);
+                    int minutes = how == Became.VISIT ? typed.whole("minutes", 5, DAY_IN_MINUTES) : 0;
+                    LocalDate last = how == Became.VISIT ? typed.day("last") : null;
+                    typed.understood();
+                    Instant now = today.now();
+                    return switch (how) {
+                        case VISIT ->
+                            SaidOnce.at(
+                                    "/" + slug + "/visits/"
+                                            + calls.visit(id, minutes, last, why, now)
+                                                    .visitId()
+                                                    .orElseThrow(),
+                                    "call-visit");
+                        case ADVICE -> over(slug, calls.advice(id, why, now));
+                        case NOTHING -> over(slug, calls.nothing(id, why, now));
+                    };
+                },
+                refusals -> page(found(id), Said.again(typed, refusals, frames.locale())));
+    }
+
+    private static String over(String slug, CallOutcome outcome) {
+        return SaidOnce.at("/" + slug + "/calls/" + outcome.callId(), "kept");
+    }
+
+    private Call found(UUID id) {
+        return calls.find(id).orElseThrow(NotFoundException::new);
+    }
+
+    private TemplateInstance page(Call call, Said form) {
+        Frame frame = frames.of(Tab.TODAY);
+        Home home = homes.get(call.homeId()).orElseThrow(NotFoundException::new);
+        return Pages.call(frame, view(call, home, calls.outcome(call.id()).orElse(null), frame), form);
+    }
+
+    private View view(Call call, Home home, @Nullable CallOutcome outcome, Frame frame) {
+        ZoneId zone = businesses.current().zone();
+        Call.Facts facts = call.facts();
+        String phone = facts.phone() == null ? "" : facts.phone();
+        return new View(
+                call.id(),
+                home.id(),
+                home.line(),
+                facts.caller(),
+                phone,
+                CallRows.dial(phone),
+                CallRows.inWords(facts.rangAt(), frame, zone),
+                facts.trouble().wording().in(frame.locale()),
+                facts.words(),
+                facts.heat().wording().in(frame.locale()),
+                CallRows.risks(facts.risks(), frame),
+                facts.urgency() == Urgency.LIFE,
+                EmergencyNumber.in(businesses.current().country()).orElse(""),
+                facts.urgency().wording().in(frame.locale()),
+                CallRows.inWords(call.promisedBy(), frame, zone),
+                outcome == null && call.promisedBy().isBefore(today.now()),
+                call.agreementId().orElse(null),
+                facts.told() == null ? "" : facts.told().format(frame.locale()),
+                facts.toldWords() == null ? "" : facts.toldWords(),
+                outcome == null ? "" : outcome.how().wording().in(frame.locale()),
+                outcome == null ? "" : outcome.why(),
+                outcome == null ? "" : CallRows.inWords(outcome.at(), frame, zone),
+                outcome == null ? null : outcome.visitId().orElse(null));
+    }
+}
