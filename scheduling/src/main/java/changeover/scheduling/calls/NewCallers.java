@@ -65,8 +65,7 @@ public class NewCallers {
                 null,
                 null,
                 true));
-        Customer customer =
-                customers.add(Customer.Facts.of(caller.name(), caller.language(), caller.phone(), null));
+        Customer customer = customers.add(Customer.Facts.of(caller.name(), caller.language(), caller.phone(), null));
         parts.beginAll(home.id(), customer.id(), today.day());
         return home.id();
     }

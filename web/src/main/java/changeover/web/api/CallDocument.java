@@ -39,8 +39,7 @@ public record CallDocument(
         @Nullable Outcome outcome) {
 
     /** @param how visit, advice or nothing */
-    public record Outcome(
-            String how, String why, @Nullable UUID visit, Instant at) {}
+    public record Outcome(String how, String why, @Nullable UUID visit, Instant at) {}
 
     /**
      * A call in a list.

@@ -128,8 +128,7 @@ public class CallsApi {
     /** What it became: {@code how, why}; for a visit optionally {@code minutes} (60) and {@code last} (the promised day). */
     @POST
     @Path("{call}/outcome")
-    public Response answer(
-            @PathParam("call") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
+    public Response answer(@PathParam("call") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
         return once.answer(operation, "call outcome " + id + body, () -> {
             Call call = found(id);
             Asked asked = Asked.of(body, json);
@@ -168,7 +167,9 @@ public class CallsApi {
                 risks,
                 asked.yes("toldToLeave"),
                 instant(asked, "promisedBy"),
-                asked.value("told") == null ? null : asked.money("told", businesses.current().currency()),
+                asked.value("told") == null
+                        ? null
+                        : asked.money("told", businesses.current().currency()),
                 asked.line("toldWords", 500));
     }
 
@@ -199,7 +200,8 @@ public class CallsApi {
         }
         try {
             Instant at = OffsetDateTime.parse(said).toInstant();
-            if (at.isAfter(Instant.parse("1900-01-01T00:00:00Z")) && at.isBefore(Instant.parse("9998-01-01T00:00:00Z"))) {
+            if (at.isAfter(Instant.parse("1900-01-01T00:00:00Z"))
+                    && at.isBefore(Instant.parse("9998-01-01T00:00:00Z"))) {
                 return at;
             }
         } catch (DateTimeException notAnInstant) {

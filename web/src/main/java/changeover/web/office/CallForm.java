@@ -25,11 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param home the home that was chosen, or none for a new one
  * @param newcomer who rings from a home that is not here yet
  */
-record CallForm(
-        UUID made,
-        @Nullable UUID home,
-        NewCaller newcomer,
-        Call.Facts said) {
+record CallForm(UUID made, @Nullable UUID home, NewCaller newcomer, Call.Facts said) {
 
     static final Set<String> TROUBLES =
             Arrays.stream(Trouble.values()).map(Trouble::code).collect(Collectors.toUnmodifiableSet());

@@ -137,7 +137,8 @@ public class CallPages {
     @Transactional
     public TemplateInstance one(@PathParam("call") UUID id) {
         Call call = found(id);
-        LocalDate promised = LocalDate.ofInstant(call.promisedBy(), businesses.current().zone());
+        LocalDate promised =
+                LocalDate.ofInstant(call.promisedBy(), businesses.current().zone());
         LocalDate last = promised.isBefore(today.day()) ? today.day() : promised;
         return page(call, Said.filled(Map.of("how", "visit", "minutes", "60", "last", last.toString())));
     }

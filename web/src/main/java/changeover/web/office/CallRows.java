@@ -102,9 +102,7 @@ public class CallRows {
                 row.waits(),
                 became == null ? "" : became.wording().in(frame.locale()),
                 row.visitId(),
-                row.day() == null
-                        ? ""
-                        : frame.brief(row.day()) + (row.starts() == null ? "" : ", " + row.starts()),
+                row.day() == null ? "" : frame.brief(row.day()) + (row.starts() == null ? "" : ", " + row.starts()),
                 row.technician() == null ? "" : row.technician());
     }
 

@@ -5,7 +5,6 @@ import changeover.contracts.customers.Home;
 import changeover.contracts.customers.Homes;
 import changeover.contracts.tenants.Business;
 import changeover.contracts.tenants.Businesses;
-
 import changeover.contracts.tenants.Today;
 import changeover.scheduling.calls.Calls;
 import changeover.scheduling.calls.EmergencyNumber;
@@ -163,9 +162,7 @@ public class NewCallPages {
         String said = fields.getFirst("home");
         return said == null
                 ? null
-                : Ids.read(said.strip())
-                        .filter(id -> homes.get(id).isPresent())
-                        .orElse(null);
+                : Ids.read(said.strip()).filter(id -> homes.get(id).isPresent()).orElse(null);
     }
 
     /** What homes are looked for by: the words for it, else the telephone, else the name. */
@@ -188,18 +185,18 @@ public class NewCallPages {
                         risks(true, frame),
                         risks(false, frame),
                         Arrays.stream(Trouble.values())
-                                .map(one ->
-                                        new Choice(one.code(), one.wording().in(frame.locale())))
+                                .map(one -> new Choice(one.code(), one.wording().in(frame.locale())))
                                 .toList(),
                         Arrays.stream(Heat.values())
-                                .map(one ->
-                                        new Choice(one.code(), one.wording().in(frame.locale())))
+                                .map(one -> new Choice(one.code(), one.wording().in(frame.locale())))
                                 .toList(),
                         places(home, looked),
                         !looked.isEmpty(),
                         onCalls.on(frame.today())
                                 .map(member -> member.name()
-                                        + member.phone().map(phone -> ", " + phone).orElse(""))
+                                        + member.phone()
+                                                .map(phone -> ", " + phone)
+                                                .orElse(""))
                                 .orElse("")),
                 form);
     }

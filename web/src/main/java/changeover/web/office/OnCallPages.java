@@ -131,8 +131,7 @@ public class OnCallPages {
                     times.write(hours);
                     return SaidOnce.at(path(slug), "kept");
                 },
-                refusals ->
-                        page(frames.of(Tab.SHOP), Said.blank(), Said.again(typed, refusals, frames.locale())));
+                refusals -> page(frames.of(Tab.SHOP), Said.blank(), Said.again(typed, refusals, frames.locale())));
     }
 
     private static String path(String slug) {
@@ -141,8 +140,8 @@ public class OnCallPages {
 
     private static List<AnswerHours.Asked> asked() {
         return Arrays.stream(Urgency.values())
-                .flatMap(urgency -> List.of(true, false).stream()
-                        .map(planned -> new AnswerHours.Asked(urgency, planned)))
+                .flatMap(urgency ->
+                        List.of(true, false).stream().map(planned -> new AnswerHours.Asked(urgency, planned)))
                 .toList();
     }
 
@@ -153,8 +152,7 @@ public class OnCallPages {
     private Said written() {
         AnswerHours hours = times.hours();
         var fields = new LinkedHashMap<String, String>();
-        asked().forEach(
-                        asked -> fields.put(field(asked), String.valueOf(hours.of(asked.urgency(), asked.withPlan()))));
+        asked().forEach(asked -> fields.put(field(asked), String.valueOf(hours.of(asked.urgency(), asked.withPlan()))));
         return Said.filled(fields);
     }
 

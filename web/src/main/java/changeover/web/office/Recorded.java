@@ -75,7 +75,13 @@ enum Recorded {
             told("day_off", "person_id", "day")),
     PRICES("price", "", "item_code"),
     TAXES("own_tax", "", "label_*"),
-    BUSINESS("business_profile", "", "street", told("numbering", "", "kind"), told("answer_time", "", "urgency"), told("on_call", "", "from_day")),
+    BUSINESS(
+            "business_profile",
+            "",
+            "street",
+            told("numbering", "", "kind"),
+            told("answer_time", "", "urgency"),
+            told("on_call", "", "from_day")),
     SEASONS("season", "", "name_*"),
     INTERVALS("own_interval", "", "task_code"),
     KINDS("own_kind", "", "code", told("own_task", "", "code"));

@@ -108,12 +108,30 @@ class CallsApiTest {
         send(
                         shop.office(),
                         shop.api("calls"),
-                        Map.of("trouble", "rattles", "rangAt", "at noon", "heat", "some", "promisedBy", "soon", "told", "1.005"))
+                        Map.of(
+                                "trouble",
+                                "rattles",
+                                "rangAt",
+                                "at noon",
+                                "heat",
+                                "some",
+                                "promisedBy",
+                                "soon",
+                                "told",
+                                "1.005"))
                 .statusCode(422)
                 .body(
                         "refusals.field",
                         hasItems(
-                                "trouble", "rangAt", "heat", "promisedBy", "told", "caller", "words", "street", "city"));
+                                "trouble",
+                                "rangAt",
+                                "heat",
+                                "promisedBy",
+                                "told",
+                                "caller",
+                                "words",
+                                "street",
+                                "city"));
         var ahead = said();
         ahead.put("rangAt", "2031-01-11T06:40:00-05:00");
         send(shop.office(), shop.api("calls"), ahead).statusCode(422).body("refusals.code", hasItems("call.ahead"));
@@ -130,7 +148,8 @@ class CallsApiTest {
                 .path("id");
         for (String id : List.of(theirs, UUID.randomUUID().toString())) {
             as(shop.owner()).get(shop.api("calls/" + id)).then().statusCode(404);
-            send(shop.owner(), shop.api("calls/" + id + "/outcome"), Map.of("how", "x")).statusCode(404);
+            send(shop.owner(), shop.api("calls/" + id + "/outcome"), Map.of("how", "x"))
+                    .statusCode(404);
         }
         var said = said();
         said.put("home", homes.machines(other, "en").home().toString());

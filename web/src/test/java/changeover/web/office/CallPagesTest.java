@@ -86,8 +86,12 @@ class CallPagesTest {
                     .then()
                     .statusCode(200)
                     .body(containsString(french ? "Aucun appel n’attend de réponse." : "No call waits for an answer."));
-            String empty =
-                    as(shop.office()).get(shop.at("calls/new")).then().statusCode(200).extract().asString();
+            String empty = as(shop.office())
+                    .get(shop.at("calls/new"))
+                    .then()
+                    .statusCode(200)
+                    .extract()
+                    .asString();
             int life = empty.indexOf(french ? "Tout le monde sort" : "Everybody leaves the home now");
             assertTrue(life > 0 && empty.contains("911"));
             assertTrue(life < empty.indexOf("name=\"risks\"") && life < empty.indexOf("name=\"made\""));
@@ -109,7 +113,15 @@ class CallPagesTest {
             String visit = post(
                             shop.office(),
                             path + "/outcome",
-                            Map.of("how", "visit", "why", "Somebody has to look", "minutes", "60", "last", TODAY.toString()))
+                            Map.of(
+                                    "how",
+                                    "visit",
+                                    "why",
+                                    "Somebody has to look",
+                                    "minutes",
+                                    "60",
+                                    "last",
+                                    TODAY.toString()))
                     .statusCode(303)
                     .extract()
                     .header("Location")
@@ -119,7 +131,13 @@ class CallPagesTest {
             post(
                             shop.office(),
                             visit + "/appointment",
-                            Map.of("technician", shop.technician().toString(), "day", TODAY.toString(), "starts", "08:00"))
+                            Map.of(
+                                    "technician",
+                                    shop.technician().toString(),
+                                    "day",
+                                    TODAY.toString(),
+                                    "starts",
+                                    "08:00"))
                     .statusCode(303);
             as(shop.technician()).get(shop.at("field")).then().body(containsString("9 Tannery Row"));
             as(shop.office())
@@ -152,8 +170,7 @@ class CallPagesTest {
                         .extract()
                         .asString();
                 assertTrue(page.indexOf("911") < page.indexOf("<form method=\"post\" action=\"" + shop.at("calls")));
-                assertTrue(page.contains(
-                        french ? "Dites-leur d’abord" : "Tell them first: everybody leaves the home"));
+                assertTrue(page.contains(french ? "Dites-leur d’abord" : "Tell them first: everybody leaves the home"));
             }
             var told = typed();
             told.put("risks", List.of("gas"));
@@ -164,7 +181,9 @@ class CallPagesTest {
                     .body(containsString(french ? "Vie en danger" : "Life at risk"))
                     .body(containsString("911"));
             var waiting = shops.in(shop, () -> lists.waiting());
-            assertEquals(List.of(Urgency.LIFE), waiting.stream().map(CallLists.Row::urgency).toList());
+            assertEquals(
+                    List.of(Urgency.LIFE),
+                    waiting.stream().map(CallLists.Row::urgency).toList());
         }
     }
 
@@ -175,7 +194,9 @@ class CallPagesTest {
         assertEquals(take(shop, fields), take(shop, fields));
         assertEquals(1, shops.in(shop, () -> lists.waiting()).size());
         assertEquals(1L, shops.in(shop, () -> all.count()));
-        assertTrue(shops.in(shop, () -> all.find("quill tannery 5550142", 5)).getFirst().toBeRead());
+        assertTrue(shops.in(shop, () -> all.find("quill tannery 5550142", 5))
+                .getFirst()
+                .toBeRead());
     }
 
     @Test

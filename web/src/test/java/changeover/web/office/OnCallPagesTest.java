@@ -43,11 +43,13 @@ class OnCallPagesTest {
             as(shop.office())
                     .get(shop.at("calls/new"))
                     .then()
-                    .body(containsString(french ? "De garde aujourd’hui\u00a0: Mika Tarn" : "On call today: Mika Tarn"));
+                    .body(containsString(
+                            french ? "De garde aujourd’hui\u00a0: Mika Tarn" : "On call today: Mika Tarn"));
             post(shop.office(), path, week)
                     .statusCode(422)
                     .body(containsString(french ? "déjà de garde" : "on call on one of those days already"));
-            String page = as(shop.office()).get(path).then().statusCode(200).extract().asString();
+            String page =
+                    as(shop.office()).get(path).then().statusCode(200).extract().asString();
             String removal = page.replaceAll("(?s).*(/shop/on-call/[0-9a-f-]{36}/removal).*", "$1");
             var other = shops.open("CA-QC", "en");
             post(other.office(), "/" + other.slug() + removal, Map.of()).statusCode(404);
