@@ -104,7 +104,7 @@ record SolomonFile(String name, int vehicles, int room, List<Place> places) {
         require(
                 found.size() == count && found.stream().allMatch(Optional::isPresent),
                 "its line \"%s\" is not %d figures"
-                        .formatted(line.length() > 60 ? line.substring(0, 60) + "…" : line, count));
+                        .formatted(line.length() > 90 ? line.substring(0, 90) + "…" : line, count));
         return found.stream().flatMap(Optional::stream).toList();
     }
 
