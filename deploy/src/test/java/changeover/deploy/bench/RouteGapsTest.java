@@ -12,8 +12,12 @@ class RouteGapsTest {
         check("routes instances=2 mean_gap=0.55% worst_gap=1.10% infeasible=0 verdict=good", 0, 1000, 1011);
         check("routes instances=2 mean_gap=2.00% worst_gap=4.00% infeasible=0 verdict=good", 0, 1000, 1040);
         check("routes instances=2 mean_gap=2.05% worst_gap=4.10% infeasible=0 verdict=missed", 0, 1000, 1041);
-        check("routes instances=8 mean_gap=1.00% worst_gap=8.00% infeasible=0 verdict=good", 0, 1000, 1000, 1000, 1000, 1000, 1000, 1080);
-        check("routes instances=8 mean_gap=1.01% worst_gap=8.10% infeasible=0 verdict=missed", 0, 1000, 1000, 1000, 1000, 1000, 1000, 1081);
+        check(
+                "routes instances=8 mean_gap=1.00% worst_gap=8.00% infeasible=0 verdict=good",
+                0, 1000, 1000, 1000, 1000, 1000, 1000, 1080);
+        check(
+                "routes instances=8 mean_gap=1.01% worst_gap=8.10% infeasible=0 verdict=missed",
+                0, 1000, 1000, 1000, 1000, 1000, 1000, 1081);
         check("routes instances=2 mean_gap=0.00% worst_gap=0.00% infeasible=1 verdict=missed", 1, 1000, 1000);
         check("routes instances=0 mean_gap=0.00% worst_gap=0.00% infeasible=0 verdict=missed", 0);
     }

@@ -43,11 +43,7 @@ class SolomonCheckTest {
         check(opensLater, List.of(List.of(3), List.of(2, 1)), 228, "");
         check(opensLater, List.of(List.of(1, 2)), 200, "customer 3 is visited 0 times");
         check(opensLater, List.of(List.of(1), List.of(2), List.of(3)), 328, "3 vehicles drive of 2");
-        check(
-                opensLater.replace("100", " 44"),
-                List.of(List.of(1, 2), List.of(3)),
-                228,
-                "");
+        check(opensLater.replace("100", " 44"), List.of(List.of(1, 2), List.of(3)), 228, "");
         check(
                 opensLater.replace("100", " 39"),
                 List.of(List.of(1, 2), List.of(3)),
@@ -72,9 +68,15 @@ class SolomonCheckTest {
     void a_text_that_is_no_case_is_told_why() {
         refused("", "it has no name, VEHICLE and CUSTOMER in their places");
         refused(CASE.replace("VEHICLE", "VANS"), "it has no name, VEHICLE and CUSTOMER in their places");
-        refused(CASE.replace("6         8 ", "six       8 "), "its line \"2      six       8         20         20         30         10\" is not 7 figures");
-        refused(CASE.replace("20         30 ", "20         10 "), "its line \"2      6         8         20         20         10         10\" is due before it is ready");
-        refused(CASE.replace("    3      1", "    4      1"), "its line \"4      1         1         10          0          1         10\" should be number 3");
+        refused(
+                CASE.replace("6         8 ", "six       8 "),
+                "its line \"2      six       8         20         20         30         10\" is not 7 figures");
+        refused(
+                CASE.replace("20         30 ", "20         10 "),
+                "its line \"2      6         8         20         20         10         10\" is due before it is ready");
+        refused(
+                CASE.replace("    3      1", "    4      1"),
+                "its line \"4      1         1         10          0          1         10\" should be number 3");
     }
 
     private static void check(String text, List<List<Integer>> routes, long tenths, String broken)
