@@ -1,0 +1,93 @@
+package changeover.billing.ledger;
+
+import changeover.billing.ledger.EarnedOn.Plan;
+import changeover.billing.ledger.EarnedOn.Span;
+import changeover.contracts.money.Money;
+import changeover.contracts.tenants.Businesses;
+import io.agroal.api.AgroalDataSource;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.Currency;
+import java.util.List;
+import java.util.function.Function;
+
+/** What is earned, prepaid and earned ahead on any day, agreement by agreement. */
+@ApplicationScoped
+public class Earned {
+
+    private static final String VISITS = """
+            select coalesce(sum(m.minor) filter (where m.day >= date_trunc('month', ?::date)), 0)::bigint,
+                   coalesce(sum(m.minor) filter (where m.day >= date_trunc('year', ?::date)), 0)::bigint,
+                   coalesce(sum(m.minor), 0)::bigint
+              from (select s.day, case s.kind when 'credit' then -l.net_minor else l.net_minor end as minor
+                      from invoice_issue s
+                      join invoice_line l on l.tenant_id = s.tenant_id and l.invoice_id = s.invoice_id
+                     where s.day <= ? and l.kind <> 'deposit' and (l.kind <> 'plan' or l.agreement_id is null)) m""";
+
+    @Inject
+    AgroalDataSource datasource;
+
+    @Inject
+    Businesses businesses;
+
+    /** At the end of the day: agreements that something is invoiced or earned for by then. */
+    public EarnedOn on(LocalDate day) {
+        Currency currency = businesses.current().currency();
+        try (Connection connection = datasource.getConnection()) {
+            List<Plan> plans = SoldPlanRows.of(connection, currency).stream()
+                    .map(plan -> on(plan, day, currency))
+                    .filter(plan -> !plan.invoiced().isZero()
+                            || !plan.givenBack().isZero()
+                            || !plan.earned().ever().isZero())
+                    .toList();
+            return new EarnedOn(day, currency, plans, visits(connection, day, currency));
+        } catch (SQLException cause) {
+            throw new IllegalStateException("what is earned could not be read", cause);
+        }
+    }
+
+    private static Plan on(SoldPlan plan, LocalDate day, Currency currency) {
+        SoldPlan.Head head = plan.head();
+        return new Plan(
+                head.id(),
+                head.number(),
+                head.homeId(),
+                head.home(),
+                head.customerId(),
+                head.customer(),
+                head.plan(),
+                head.term(),
+                plan.endedOn(day) ? plan.ended() : null,
+                plan.basis(),
+                span(until -> plan.earned(until, currency), day),
+                plan.invoiced(day, currency),
+                plan.givenBack(day, currency));
+    }
+
+    private static Span span(Function<LocalDate, Money> earned, LocalDate day) {
+        Money ever = earned.apply(day);
+        return new Span(
+                ever.minus(earned.apply(day.withDayOfMonth(1).minusDays(1))),
+                ever.minus(earned.apply(day.withDayOfYear(1).minusDays(1))),
+                ever);
+    }
+
+    private static Span visits(Connection connection, LocalDate day, Currency currency) throws SQLException {
+        try (PreparedStatement select = connection.prepareStatement(VISITS)) {
+            for (int at = 1; at <= 3; at++) {
+                select.setObject(at, day);
+            }
+            ResultSet row = select.executeQuery();
+            row.next();
+            return new Span(
+                    new Money(row.getLong(1), currency),
+                    new Money(row.getLong(2), currency),
+                    new Money(row.getLong(3), currency));
+        }
+    }
+}

@@ -1,0 +1,251 @@
+package changeover.web.office;
+
+import changeover.billing.ledger.Earned;
+import changeover.billing.ledger.EarnedOn;
+import changeover.billing.ledger.EarnedOn.Plan;
+import changeover.billing.ledger.EarnedOn.Span;
+import changeover.billing.payments.Age;
+import changeover.billing.payments.OpenByAge;
+import changeover.billing.payments.Owed;
+import changeover.billing.payments.OwedBy;
+import changeover.contracts.money.Money;
+import changeover.contracts.tenants.Today;
+import changeover.contracts.words.Refused;
+import changeover.web.session.Desk;
+import changeover.web.session.Frame;
+import changeover.web.session.Frames;
+import changeover.web.session.Said;
+import changeover.web.session.Tab;
+import changeover.web.session.Typed;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.inject.Inject;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
+
+/** What is earned, owed as service and owed in money at the end of any day; each number opens what it is the sum of. */
+@Path("/{slug}/money/earned")
+@Produces(MediaType.TEXT_HTML)
+@RolesAllowed({"owner", "office"})
+public class EarnedPages {
+
+    static final int SHOWN = 500;
+
+    /** Earned in the month, the year and since the beginning, in words. */
+    public record Line(String month, String year, String ever) {}
+
+    /** What is open of an age; {@code code} is the age's word in an address. */
+    public record Open(String code, String amount) {}
+
+    public record View(
+            String day,
+            String asked,
+            Line plans,
+            Line visits,
+            Line all,
+            String prepaid,
+            int agreements,
+            String over,
+            int overs,
+            String ahead,
+            int aheads,
+            int ended,
+            List<Open> ages,
+            String open,
+            String credit) {}
+
+    /** An agreement on the day, in words. */
+    public record Row(
+            UUID id,
+            int number,
+            String customer,
+            UUID customerId,
+            String home,
+            UUID homeId,
+            String plan,
+            String term,
+            String ended,
+            String basis,
+            String invoiced,
+            String givenBack,
+            String earned,
+            String prepaid,
+            String ahead) {}
+
+    public record Agreements(
+            String of, String day, String asked, List<Row> rows, int count, String invoiced, String earned, String sum) {}
+
+    public record Item(UUID id, String label, UUID customerId, String customer, String due, String open) {}
+
+    public record Items(String age, String day, String asked, List<Item> rows, int count, String sum) {}
+
+    @CheckedTemplate(basePath = "office")
+    static class Pages {
+        static native TemplateInstance earned(Frame frame, View view, Said form);
+
+        static native TemplateInstance earnedplans(Frame frame, Agreements list);
+
+        static native TemplateInstance openitems(Frame frame, Items list);
+
+        private Pages() {}
+    }
+
+    @Inject
+    Frames frames;
+
+    @Inject
+    Desk desk;
+
+    @Inject
+    Today today;
+
+    @Inject
+    Earned earned;
+
+    @Inject
+    Owed owed;
+
+    @Inject
+    OpenByAge open;
+
+    @GET
+    @Transactional
+    public Response earned(@Context UriInfo asked) {
+        var typed = new Typed(asked.getQueryParameters());
+        try {
+            LocalDate day = day(typed);
+            return Response.ok(page(day, Said.filled(Map.of("day", day.toString()))))
+                    .build();
+        } catch (Refused refused) {
+            return desk.refuse(
+                    refused.refusals(), refusals -> page(today.day(), Said.again(typed, refusals, frames.locale())));
+        }
+    }
+
+    @GET
+    @Path("agreements")
+    @Transactional
+    public TemplateInstance agreements(@Context UriInfo asked, @Nullable @QueryParam("of") String of) {
+        LocalDate day = day(new Typed(asked.getQueryParameters()));
+        Frame frame = frames.of(Tab.MONEY);
+        EarnedOn on = earned.on(day);
+        List<Plan> plans = on.where(shown(of == null ? "" : of, on));
+        EarnedOn listed = new EarnedOn(day, on.currency(), plans, on.visits());
+        Money sum = "ahead".equals(of) ? listed.sum(Plan::ahead) : listed.sum(Plan::prepaid);
+        return Pages.earnedplans(
+                frame,
+                new Agreements(
+                        of == null ? "" : of,
+                        frame.inWords(day),
+                        day.toString(),
+                        plans.stream()
+                                .limit(SHOWN)
+                                .map(plan -> EarnedRows.row(plan, frame))
+                                .toList(),
+                        plans.size(),
+                        said(listed.sum(Plan::invoiced), frame),
+                        said(listed.earnedByPlans().ever(), frame),
+                        said(sum, frame)));
+    }
+
+    private static Predicate<Plan> shown(String of, EarnedOn on) {
+        return switch (of) {
+            case "earned" -> plan -> !plan.earned().ever().isZero();
+            case "prepaid" -> plan -> plan.prepaid().isPositive();
+            case "over" -> on::overdue;
+            case "ahead" -> plan -> plan.ahead().isPositive();
+            case "ended" -> plan -> plan.ended() != null;
+            default -> throw new NotFoundException();
+        };
+    }
+
+    @GET
+    @Path("open")
+    @Transactional
+    public TemplateInstance open(@Context UriInfo asked, @Nullable @QueryParam("age") String age) {
+        LocalDate day = day(new Typed(asked.getQueryParameters()));
+        @Nullable Age chosen = age == null ? null : Age.of(age).orElseThrow(NotFoundException::new);
+        Frame frame = frames.of(Tab.MONEY);
+        List<OpenByAge.Item> items = open.on(day, chosen);
+        Money sum = Money.sum(
+                items.stream().map(OpenByAge.Item::open).toList(), owed.all(day).open().currency());
+        return Pages.openitems(
+                frame,
+                new Items(
+                        age == null ? "" : age,
+                        frame.inWords(day),
+                        day.toString(),
+                        items.stream()
+                                .limit(SHOWN)
+                                .map(one -> new Item(
+                                        one.id(),
+                                        one.label(),
+                                        one.customerId(),
+                                        one.customer(),
+                                        frame.brief(one.dueDay()),
+                                        said(one.open(), frame)))
+                                .toList(),
+                        items.size(),
+                        said(sum, frame)));
+    }
+
+    private LocalDate day(Typed typed) {
+        @Nullable LocalDate day = typed.dayOrNone("day");
+        typed.understood();
+        return day == null ? today.day() : day;
+    }
+
+    private TemplateInstance page(LocalDate day, Said form) {
+        Frame frame = frames.of(Tab.MONEY);
+        EarnedOn on = earned.on(day);
+        List<Plan> over = on.where(on::overdue);
+        OwedBy by = owed.all(day);
+        return Pages.earned(
+                frame,
+                new View(
+                        frame.inWords(day),
+                        day.toString(),
+                        line(on.earnedByPlans(), frame),
+                        line(on.visits(), frame),
+                        line(on.earnedByPlans().plus(on.visits()), frame),
+                        said(on.sum(Plan::prepaid), frame),
+                        on.where(plan -> plan.prepaid().isPositive()).size(),
+                        said(Money.sum(over.stream().map(Plan::prepaid).toList(), on.currency()), frame),
+                        over.size(),
+                        said(on.sum(Plan::ahead), frame),
+                        on.where(plan -> plan.ahead().isPositive()).size(),
+                        on.where(plan -> plan.ended() != null).size(),
+                        List.of(
+                                new Open(Age.NOT_DUE.code(), said(by.notDue(), frame)),
+                                new Open(Age.LATE_30.code(), said(by.late30(), frame)),
+                                new Open(Age.LATE_60.code(), said(by.late60(), frame)),
+                                new Open(Age.LATE_90.code(), said(by.late90(), frame)),
+                                new Open(Age.OLDER.code(), said(by.older(), frame))),
+                        said(by.open(), frame),
+                        said(by.credit(), frame)),
+                form);
+    }
+
+    private static Line line(Span span, Frame frame) {
+        return new Line(said(span.month(), frame), said(span.year(), frame), said(span.ever(), frame));
+    }
+
+    static String said(Money money, Frame frame) {
+        return money.format(frame.locale());
+    }
+}
