@@ -45,3 +45,8 @@ insert into call (home_id, caller, rang_at, trouble, words, heat, risks, told_to
 insert into call_outcome (call_id, how, why, at) select id, 'advice', 'The filter', now() from call where trouble = 'noise' limit 1;
 insert into answer_time (urgency, with_plan, hours) values ('soon', true, 6);
 insert into on_call (person_id, from_day, until_day) select person_id, '2099-07-01', '2099-07-08' from membership limit 1;
+insert into account_code (role, code) values ('receivable', '1100');
+insert into period_close (until_day) values ('1999-12-31');
+insert into period_reopening (close_id, why) select id, 'A late letter of the bank' from period_close limit 1;
+insert into earned_at_close (close_id, agreement_id, invoiced_minor, earned_minor)
+  select c.id, a.id, 0, 0 from period_close c, agreement a limit 1;

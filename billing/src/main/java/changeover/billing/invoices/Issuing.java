@@ -1,5 +1,6 @@
 package changeover.billing.invoices;
 
+import changeover.billing.periods.Periods;
 import changeover.contracts.money.Money;
 import changeover.contracts.words.Refusal;
 import io.agroal.api.AgroalDataSource;
@@ -47,6 +48,9 @@ public class Issuing {
 
     @Inject
     NumberSeries series;
+
+    @Inject
+    Periods periods;
 
     @Inject
     Event<InvoiceIssued> issued;
@@ -100,6 +104,7 @@ public class Issuing {
                 .distinct()
                 .forEach(kind -> patterns.put(kind, series.pattern(kind)));
         Map<String, Counter> counters = locked(connection, patterns, day);
+        Optional<Refusal> closed = ready.isEmpty() ? Optional.empty() : periods.refusal(day);
         Rows taxes = PrintedTax.rows();
         Rows issues = IssueRow.rows();
         List<InvoiceIssued.Issued> done = new ArrayList<>(ready.size());
@@ -107,7 +112,7 @@ public class Issuing {
             SeriesPattern pattern =
                     Objects.requireNonNull(patterns.get(one.draft().kind().numbered()));
             Counter counter = Objects.requireNonNull(counters.get(pattern.series(day)));
-            Optional<Refusal> refusal = counter.refusal(day);
+            Optional<Refusal> refusal = closed.or(() -> counter.refusal(day));
             if (refusal.isPresent()) {
                 judged.refused().put(one.draft().id(), refusal.get());
                 continue;

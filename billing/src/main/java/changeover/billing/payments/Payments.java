@@ -1,5 +1,6 @@
 package changeover.billing.payments;
 
+import changeover.billing.periods.Periods;
 import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Refusal;
@@ -32,6 +33,9 @@ public class Payments {
     Settling settling;
 
     @Inject
+    Periods periods;
+
+    @Inject
     Event<PaymentTaken> taken;
 
     /**
@@ -44,6 +48,7 @@ public class Payments {
         if (payment.day().isAfter(today.day())) {
             throw Refusal.of("payment.day-to-come").at("day").thrown();
         }
+        periods.check(payment.day());
         queue(payment.customerId());
         Wanted wanted = wanted(payment);
         Money rounding = payment.amount().minus(wanted.counted());
@@ -114,12 +119,14 @@ public class Payments {
 
     /** Uses the customer's credit for what is open, the oldest first, and answers how much of it was used. */
     public Money settle(UUID customer, LocalDate day) {
+        periods.check(day);
         queue(customer);
         return settling.settle(customer, day);
     }
 
     /** Money given back; never more than the customer's credit on the day. */
     public UUID refund(UUID customer, LocalDate day, Way way, Money amount, @Nullable String note) {
+        periods.check(day);
         queue(customer);
         Money credit = owed.of(customer, day).credit();
         if (amount.compareTo(credit) > 0) {
@@ -135,6 +142,7 @@ public class Payments {
 
     /** The bank sent it back, or it was a mistake: what it paid is open again. */
     public void undo(UUID id, Undoing.How how, LocalDate day, String why) {
+        periods.check(day);
         Payment payment =
                 of(id).orElseThrow(() -> Refusal.of("payment.not-found").thrown());
         if (undoing(id).isPresent()) {

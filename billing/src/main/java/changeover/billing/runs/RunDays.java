@@ -2,6 +2,7 @@ package changeover.billing.runs;
 
 import changeover.billing.invoices.NumberSeries;
 import changeover.billing.invoices.NumberedKind;
+import changeover.billing.periods.Periods;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Refusal;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -18,10 +19,14 @@ class RunDays {
     @Inject
     NumberSeries series;
 
+    @Inject
+    Periods periods;
+
     void check(LocalDate day) {
         if (day.isAfter(today.day())) {
             throw Refusal.of("run.day-to-come").at("day").thrown();
         }
+        periods.check(day);
         series.refusal(NumberedKind.INVOICE, day).ifPresent(refusal -> {
             throw refusal.at("day").thrown();
         });

@@ -7,6 +7,7 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.Currency;
 import java.util.List;
 
 /** Tries every invariant that data can break, over all businesses. */
@@ -37,6 +38,7 @@ final class CheckCommand implements AdminCommand {
             }
             well &= chain(owner);
             well &= taxes(owner);
+            well &= journal(running, owner);
         }
         System.out.println("check all " + (well ? "ok" : "FAIL"));
         return well ? 0 : 1;
@@ -58,6 +60,29 @@ final class CheckCommand implements AdminCommand {
         }
         LedgerChecks.Found found = LedgerChecks.taxes(owner);
         return said(found.name(), found.rows(), found.bad());
+    }
+
+    /** The journal is read as the product does, business by business. */
+    private static boolean journal(Running running, Connection owner) throws SQLException {
+        if (!exists(owner, "earned_at_close")) {
+            return true;
+        }
+        long rows = 0;
+        long bad = 0;
+        try (Statement statement = owner.createStatement();
+                ResultSet business = statement.executeQuery("select id::text, currency from business");
+                Connection app = running.connect("app");
+                PreparedStatement enter = app.prepareStatement("select set_config('app.tenant', ?, false)")) {
+            while (business.next()) {
+                enter.setString(1, business.getString(1));
+                enter.execute();
+                LedgerChecks.Found found =
+                        LedgerChecks.journal(app, Currency.getInstance(business.getString(2).strip()));
+                rows += found.rows();
+                bad += found.bad();
+            }
+        }
+        return said("journal", rows, bad);
     }
 
     private static boolean exists(Connection owner, String table) throws SQLException {

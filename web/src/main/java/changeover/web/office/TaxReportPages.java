@@ -1,7 +1,5 @@
 package changeover.web.office;
 
-import changeover.billing.documents.Places;
-import changeover.billing.documents.Words;
 import changeover.billing.ledger.Period;
 import changeover.billing.ledger.TaxFile;
 import changeover.billing.ledger.TaxReport;
@@ -9,7 +7,6 @@ import changeover.billing.ledger.TaxReport.Charged;
 import changeover.billing.ledger.TaxReport.Key;
 import changeover.billing.ledger.TaxReport.What;
 import changeover.billing.ledger.TaxReports;
-import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Today;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
@@ -32,10 +29,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.math.BigDecimal;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
@@ -163,16 +157,16 @@ public class TaxReportPages {
         return Pages.taxdocuments(
                 frame,
                 new Behind(
-                        row.label().in(frame.locale()) + ", " + place(key, frame.locale()),
+                        row.label().in(frame.locale()) + ", " + TaxReportRows.place(key, frame.locale()),
                         what == null ? "" : what,
                         frame.inWords(period.from()) + " – " + frame.inWords(period.until()),
                         documents.stream()
                                 .limit(SHOWN)
-                                .map(one -> row(one, frame))
+                                .map(one -> TaxReportRows.row(one, frame))
                                 .toList(),
                         documents.size(),
-                        said(sum.base(), frame),
-                        said(sum.tax(), frame),
+                        TaxReportRows.said(sum.base(), frame),
+                        TaxReportRows.said(sum.tax(), frame),
                         "from=" + period.from() + "&until=" + period.until()));
     }
 
@@ -195,7 +189,7 @@ public class TaxReportPages {
         Frame frame = frames.of(Tab.MONEY);
         TaxReport report = reports.of(asked.period());
         List<Line> lines = report.rows().stream()
-                .map(row -> line(row, asked.query(), frame))
+                .map(row -> TaxReportRows.line(row, asked.query(), frame))
                 .toList();
         return Pages.taxreport(
                 frame,
@@ -204,54 +198,15 @@ public class TaxReportPages {
                                 + frame.inWords(asked.period().until()),
                         lines,
                         new Sums(
-                                said(report.tax(TaxReport.Row::invoiced), frame),
-                                said(report.tax(TaxReport.Row::credited), frame),
-                                said(report.tax(TaxReport.Row::net), frame),
-                                said(report.tax(TaxReport.Row::paid), frame)),
+                                TaxReportRows.said(report.tax(TaxReport.Row::invoiced), frame),
+                                TaxReportRows.said(report.tax(TaxReport.Row::credited), frame),
+                                TaxReportRows.said(report.tax(TaxReport.Row::net), frame),
+                                TaxReportRows.said(report.tax(TaxReport.Row::paid), frame)),
                         new Sales(
-                                said(report.sales().invoiced(), frame),
-                                said(report.sales().credited(), frame),
-                                said(report.sales().net(), frame)),
+                                TaxReportRows.said(report.sales().invoiced(), frame),
+                                TaxReportRows.said(report.sales().credited(), frame),
+                                TaxReportRows.said(report.sales().net(), frame)),
                         frame.at("money/tax-report/taxes.csv?") + asked.query()),
                 form);
-    }
-
-    private static Line line(TaxReport.Row row, String query, Frame frame) {
-        Key key = row.key();
-        return new Line(
-                place(key, frame.locale()),
-                row.label().in(frame.locale()),
-                said(row.net().base(), frame),
-                said(row.invoiced().tax(), frame),
-                said(row.credited().tax(), frame),
-                said(row.net().tax(), frame),
-                said(row.paid().tax(), frame),
-                frame.at("money/tax-report/documents?") + query + "&region=" + inAddress(key.region()) + "&tax="
-                        + inAddress(key.code()) + "&percent=" + key.percent().toPlainString() + "&category="
-                        + inAddress(key.category()) + "&what=");
-    }
-
-    private static Row row(TaxReports.Document one, Frame frame) {
-        return new Row(
-                one.id(),
-                one.label(),
-                frame.brief(one.day()),
-                one.customerId(),
-                one.customer(),
-                one.credit(),
-                said(one.part().base(), frame),
-                said(one.part().tax(), frame));
-    }
-
-    private static String place(Key key, Locale locale) {
-        return Places.region(Words.in(locale), key.region());
-    }
-
-    private static String said(Money money, Frame frame) {
-        return money.format(frame.locale());
-    }
-
-    private static String inAddress(String text) {
-        return URLEncoder.encode(text, StandardCharsets.UTF_8);
     }
 }

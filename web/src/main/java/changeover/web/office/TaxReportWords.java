@@ -46,6 +46,15 @@ public interface TaxReportWords {
     @Message("No tax was charged, given back or paid in these days.")
     String nothing();
 
+    @Message("Invoiced")
+    String sold();
+
+    @Message("Given back")
+    String given_back();
+
+    @Message("Net")
+    String remains();
+
     @Message("Sales before tax, taxed or not")
     String sales();
 

@@ -1,7 +1,6 @@
 package changeover.web.office;
 
 import static changeover.web.AShop.as;
-import static changeover.web.AShop.send;
 import static org.hamcrest.CoreMatchers.containsString;
 import static org.hamcrest.CoreMatchers.equalTo;
 import static org.hamcrest.CoreMatchers.not;
@@ -9,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import changeover.contracts.PostgresForTests;
-import changeover.web.ALivedInHome;
 import changeover.web.AShop;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
@@ -17,7 +15,6 @@ import jakarta.inject.Inject;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 
@@ -31,18 +28,7 @@ class TaxReportPagesTest {
     AShop shops;
 
     @Inject
-    ALivedInHome homes;
-
-    private AShop.Shop billed(String region, String language) {
-        var shop = shops.open(region, language);
-        homes.sold(shop, language);
-        List<String> drafts =
-                as(shop.owner()).get(shop.api("invoices")).then().extract().path("id");
-        for (String draft : drafts) {
-            send(shop.owner(), shop.api("invoices/" + draft + "/issue"), Map.of());
-        }
-        return shop;
-    }
+    ABilledShop billed;
 
     private static String year() {
         return "?from=" + DAY.minusMonths(1) + "&until=" + DAY;
@@ -51,7 +37,7 @@ class TaxReportPagesTest {
     @Test
     void each_figure_opens_its_documents_and_the_file_says_the_same() {
         for (String language : new String[] {"en", "fr"}) {
-            var shop = billed("CA-QC", language);
+            var shop = billed.open("CA-QC", language);
             String page = as(shop.office())
                     .get(shop.at("money/tax-report" + year()))
                     .then()
@@ -67,9 +53,7 @@ class TaxReportPagesTest {
                     .extract()
                     .asString();
             assertTrue(file.startsWith("from,until,region,tax,percent,category,invoiced_base,"));
-            if (file.lines().count() == 1) {
-                continue;
-            }
+            assertTrue(file.contains(",CA-ON,hst,13,S,389.00,50.57,0.00,0.00,389.00,50.57,88.50,11.50,CAD"), file);
             String list = page.replaceAll("(?s).*?href=\"([^\"]*documents[^\"]*what=invoiced)\".*", "$1")
                     .replace("&amp;", "&");
             as(shop.office())
@@ -83,7 +67,7 @@ class TaxReportPagesTest {
 
     @Test
     void the_api_says_sums_that_are_the_sums() {
-        var shop = billed("CA-QC", "en");
+        var shop = billed.open("CA-QC", "en");
         String invoiced = as(shop.owner())
                 .get(shop.api("tax-report" + year()))
                 .then()

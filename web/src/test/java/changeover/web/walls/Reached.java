@@ -32,6 +32,7 @@ class Reached {
             Map.entry("invoices", "invoice.id"),
             Map.entry("payments", "payment.id"),
             Map.entry("runs", "billing_run.id"),
+            Map.entry("periods", "period_close.id"),
             Map.entry("billing-runs", "billing_run.id"),
             Map.entry("mail", "outbox.id"),
             Map.entry("people/person", "membership.person_id"),

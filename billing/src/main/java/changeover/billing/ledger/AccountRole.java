@@ -1,0 +1,53 @@
+package changeover.billing.ledger;
+
+import changeover.contracts.words.Wording;
+import java.util.Arrays;
+
+/**
+ * What the journal moves. Each tax has a role of its own beside these, {@code tax gst 123456789 RT0001}: its code and the
+ * number under which it is collected.
+ */
+public enum AccountRole {
+    RECEIVABLE(new Wording("Owed by customers", "Comptes clients")),
+    DEPOSITS(new Wording("Kept for customers, deposits", "Gardé pour les clients, acomptes")),
+    DEFERRED(new Wording("Plans invoiced, not yet earned", "Formules facturées, pas encore gagnées")),
+    UNBILLED(new Wording("Plans earned, not yet invoiced", "Formules gagnées, pas encore facturées")),
+    REVENUE_PLAN(new Wording("Revenue of plans", "Produits des formules")),
+    REVENUE_VISIT(new Wording("Revenue of visits", "Produits des visites")),
+    ROUNDING(new Wording("Cash rounding", "Arrondi du comptant")),
+    CASH(new Wording("Cash", "Comptant")),
+    CARD(new Wording("Card", "Carte")),
+    CHEQUE(new Wording("Cheque", "Chèque")),
+    TRANSFER(new Wording("Transfer", "Virement")),
+    DEBIT(new Wording("Direct debit", "Prélèvement")),
+    OTHER(new Wording("Other ways of paying", "Autres moyens de paiement"));
+
+    /** How the role of a tax begins. */
+    public static final String TAX = "tax ";
+
+    private final Wording wording;
+
+    AccountRole(Wording wording) {
+        this.wording = wording;
+    }
+
+    public String code() {
+        return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    }
+
+    /** The role in words; a tax by its code and number. */
+    public static Wording wording(String role) {
+        if (role.startsWith(TAX)) {
+            String tax = role.substring(TAX.length());
+            int space = tax.indexOf(' ');
+            String code = space < 0 ? tax : tax.substring(0, space);
+            String number = space < 0 ? "" : tax.substring(space);
+            return new Wording("Tax " + code + number, "Taxe " + code + number);
+        }
+        return Arrays.stream(values())
+                .filter(one -> one.code().equals(role))
+                .findFirst()
+                .map(one -> one.wording)
+                .orElse(new Wording(role, role));
+    }
+}
