@@ -55,7 +55,8 @@ public class Journal {
                 moved.merge(
                         one.role(),
                         new Moved(one.role(), one.debit(), one.credit()),
-                        (a, b) -> new Moved(a.role(), a.debit().plus(b.debit()), a.credit().plus(b.credit())));
+                        (a, b) -> new Moved(
+                                a.role(), a.debit().plus(b.debit()), a.credit().plus(b.credit())));
             }
         }
         return List.copyOf(moved.values());

@@ -14,7 +14,11 @@ import org.jspecify.annotations.Nullable;
  * @param invoiceId the document, or null
  */
 public record JournalEntry(
-        LocalDate day, String document, Wording words, @Nullable UUID invoiceId, List<Posting> postings) {
+        LocalDate day,
+        String document,
+        Wording words,
+        @Nullable UUID invoiceId,
+        List<Posting> postings) {
 
     /**
      * @param role what is moved; the business's own account code stands beside it

@@ -86,8 +86,7 @@ final class JournalRows {
     private static void close(
             List<JournalEntry> entries, @org.jspecify.annotations.Nullable JournalEntry head, List<Posting> postings) {
         if (head != null) {
-            entries.add(
-                    new JournalEntry(head.day(), head.document(), head.words(), head.invoiceId(), postings));
+            entries.add(new JournalEntry(head.day(), head.document(), head.words(), head.invoiceId(), postings));
             postings.clear();
         }
     }

@@ -61,9 +61,7 @@ final class KeptCredits {
             select.setObject(1, day);
             ResultSet row = select.executeQuery();
             while (row.next()) {
-                kept.put(
-                        row.getObject(1, UUID.class),
-                        new Kept(row.getString(2), new Money(row.getLong(3), currency)));
+                kept.put(row.getObject(1, UUID.class), new Kept(row.getString(2), new Money(row.getLong(3), currency)));
             }
         }
         return kept;

@@ -73,7 +73,8 @@ final class PeriodEndRows {
                         period.until(),
                         "",
                         new Wording(
-                                "Earned of agreement " + number + ", " + plan.head().customer(),
+                                "Earned of agreement " + number + ", "
+                                        + plan.head().customer(),
                                 "Gagné de l’entente " + number + ", "
                                         + plan.head().customer()),
                         null,
@@ -129,9 +130,7 @@ final class PeriodEndRows {
                         "",
                         new Wording("Kept for " + name, "Gardé pour " + name),
                         null,
-                        List.of(
-                                new Posting(RECEIVABLE.code(), more),
-                                new Posting(DEPOSITS.code(), more.negated()))));
+                        List.of(new Posting(RECEIVABLE.code(), more), new Posting(DEPOSITS.code(), more.negated()))));
             }
         }
         return entries;

@@ -30,7 +30,8 @@ record SoldPlan(
         @Nullable LocalDate ended) {
 
     /** Whose agreement, and which. */
-    record Head(UUID id, int number, UUID homeId, String home, UUID customerId, String customer, Wording plan, Term term) {}
+    record Head(
+            UUID id, int number, UUID homeId, String home, UUID customerId, String customer, Wording plan, Term term) {}
 
     /**
      * The plan's lines of one document, before tax.
@@ -38,7 +39,11 @@ record SoldPlan(
      * @param issued the document's day, null while it is a draft
      * @param discarded the day on which the draft was let go, or null
      */
-    record Asked(boolean credit, @Nullable LocalDate issued, @Nullable LocalDate discarded, long minor) {
+    record Asked(
+            boolean credit,
+            @Nullable LocalDate issued,
+            @Nullable LocalDate discarded,
+            long minor) {
 
         boolean issuedOn(LocalDate day) {
             return issued != null && !issued.isAfter(day);
@@ -89,8 +94,7 @@ record SoldPlan(
         LocalDate last = ended;
         LocalDate known = over && last != null ? last.minusDays(1) : day;
         Money price = sum(asked.stream().filter(one -> one.stands(known)), currency);
-        return Recognition.of(
-                price.isNegative() ? Money.zero(currency) : price, head.term(), promised, List.of());
+        return Recognition.of(price.isNegative() ? Money.zero(currency) : price, head.term(), promised, List.of());
     }
 
     private static Money sum(Stream<Asked> asked, Currency currency) {

@@ -108,8 +108,7 @@ final class SoldPlanRows {
             while (row.next()) {
                 UUID agreement = row.getObject(1, UUID.class);
                 String id = row.getString(2);
-                tasks.computeIfAbsent(agreement, one -> new ArrayList<>())
-                        .add(new StandAlone.Task(id, row.getInt(3)));
+                tasks.computeIfAbsent(agreement, one -> new ArrayList<>()).add(new StandAlone.Task(id, row.getInt(3)));
                 LocalDate day = row.getObject(4, LocalDate.class);
                 if (day != null) {
                     done.computeIfAbsent(agreement, one -> new HashMap<>()).put(id, day);
@@ -131,9 +130,8 @@ final class SoldPlanRows {
     /** A piece is handed over on the day on which so many were used; the last may be a part of one. */
     private void used(Connection connection) throws SQLException {
         Map<UUID, Map<String, BigDecimal>> promised = new HashMap<>();
-        parts.forEach((agreement, list) -> list.forEach(part -> promised.computeIfAbsent(
-                        agreement, one -> new HashMap<>())
-                .put(part.kind(), part.quantity())));
+        parts.forEach((agreement, list) -> list.forEach(part ->
+                promised.computeIfAbsent(agreement, one -> new HashMap<>()).put(part.kind(), part.quantity())));
         try (PreparedStatement select = connection.prepareStatement(USED);
                 ResultSet row = select.executeQuery()) {
             while (row.next()) {
@@ -167,8 +165,7 @@ final class SoldPlanRows {
                         parts.getOrDefault(id, List.of()),
                         row.getInt(11),
                         row.getBoolean(12));
-                StandAlone split =
-                        StandAlone.of(facts, prices.hour(term.from()), prices.parts(term.from()), currency);
+                StandAlone split = StandAlone.of(facts, prices.hour(term.from()), prices.parts(term.from()), currency);
                 plans.add(new SoldPlan(
                         new SoldPlan.Head(
                                 id,

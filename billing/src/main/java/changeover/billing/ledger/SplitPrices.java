@@ -37,8 +37,7 @@ record SplitPrices(List<Entry> entries, Currency currency) {
                 ResultSet row = select.executeQuery()) {
             while (row.next()) {
                 String kind = row.getString(4);
-                Entry entry =
-                        new Entry(kind, row.getString(1), row.getObject(2, LocalDate.class), row.getLong(3));
+                Entry entry = new Entry(kind, row.getString(1), row.getObject(2, LocalDate.class), row.getLong(3));
                 entries.add(entry);
                 if (!kind.isEmpty() && !kind.equals(entry.item())) {
                     entries.add(new Entry(entry.item(), entry.item(), entry.from(), entry.minor()));
@@ -48,7 +47,8 @@ record SplitPrices(List<Entry> entries, Currency currency) {
         return new SplitPrices(List.copyOf(entries), currency);
     }
 
-    @Nullable Money hour(LocalDate day) {
+    @Nullable
+    Money hour(LocalDate day) {
         return parts(day).get("");
     }
 
@@ -67,10 +67,9 @@ record SplitPrices(List<Entry> entries, Currency currency) {
     }
 
     private static Entry on(List<Entry> prices, LocalDate day) {
-        Optional<Entry> then = prices.stream()
-                .filter(entry -> !entry.from().isAfter(day))
-                .max(Comparator.comparing(Entry::from));
-        return then.orElseGet(() ->
-                prices.stream().min(Comparator.comparing(Entry::from)).orElseThrow());
+        Optional<Entry> then =
+                prices.stream().filter(entry -> !entry.from().isAfter(day)).max(Comparator.comparing(Entry::from));
+        return then.orElseGet(
+                () -> prices.stream().min(Comparator.comparing(Entry::from)).orElseThrow());
     }
 }

@@ -143,11 +143,13 @@ class ASoldPlan {
                 + " currency, may_issue_from, due_days, subtotal_minor) values ('" + invoice + "', 'visit', '"
                 + sold.customer() + "', '" + sold.home() + "', '" + visit + "', 1, 'fr', 'CAD', '" + day
                 + "', 30, 0)");
-        business.execute("insert into invoice_line (invoice_id, position, home_id, agreement_id, visit_id, visit_version,"
-                + " day, kind, item_code, part_kind, coverage, work, contract_form, words_en, words_fr, why_en, why_fr,"
-                + " quantity, unit, unit_price_minor, net_minor) values ('" + invoice + "', 1, '" + sold.home() + "', '"
-                + sold.id() + "', '" + visit + "', 1, '" + day
-                + "', 'part', 'f-16', 'filter', 'included', 'maintenance', 'separate', 'Filter', 'Filtre', 'Plan',"
-                + " 'Formule', " + count + ", 'C62', 0, 0)");
+        business.execute(
+                "insert into invoice_line (invoice_id, position, home_id, agreement_id, visit_id, visit_version,"
+                        + " day, kind, item_code, part_kind, coverage, work, contract_form, words_en, words_fr, why_en, why_fr,"
+                        + " quantity, unit, unit_price_minor, net_minor) values ('" + invoice + "', 1, '" + sold.home()
+                        + "', '"
+                        + sold.id() + "', '" + visit + "', 1, '" + day
+                        + "', 'part', 'f-16', 'filter', 'included', 'maintenance', 'separate', 'Filter', 'Filtre', 'Plan',"
+                        + " 'Formule', " + count + ", 'C62', 0, 0)");
     }
 }

@@ -63,12 +63,12 @@ class ClosedPeriodsTest {
     Journal journal;
 
     private static void refused(String code, Executable deed) {
-        assertEquals(code, assertThrows(Refused.class, deed).refusals().getFirst().code());
+        assertEquals(
+                code, assertThrows(Refused.class, deed).refusals().getFirst().code());
     }
 
     private UUID pay(UUID customer, LocalDate day) {
-        return payments.take(
-                new NewPayment(customer, day, Way.CARD, Money.of("5.00", "CAD"), null, null, List.of()));
+        return payments.take(new NewPayment(customer, day, Way.CARD, Money.of("5.00", "CAD"), null, null, List.of()));
     }
 
     @Test
@@ -107,8 +107,9 @@ class ClosedPeriodsTest {
                         RuntimeException.class,
                         () -> business.in(
                                 tenant,
-                                () -> business.execute("insert into payment (kind, customer_id, day, way, amount_minor,"
-                                        + " currency) select 'payment', id, '2026-04-30', 'card', 1, 'CAD' from customer")))
+                                () -> business.execute(
+                                        "insert into payment (kind, customer_id, day, way, amount_minor,"
+                                                + " currency) select 'payment', id, '2026-04-30', 'card', 1, 'CAD' from customer")))
                 .getCause()
                 .getMessage()
                 .contains("the period is closed"));

@@ -78,7 +78,11 @@ class EarnedTest {
             check(sold, LocalDate.of(2026, 10, 19), "126.72 of 249.00, prepaid 122.28, ahead 0.00, ASSUMED");
             check(sold, LocalDate.of(2026, 10, 20), "209.83 of 249.00, prepaid 39.17, ahead 0.00, ASSUMED");
             check(sold, LocalDate.of(2027, 6, 1), "228.25 of 249.00, prepaid 20.75, ahead 0.00, ASSUMED");
-            assertEquals(1, earned.on(LocalDate.of(2027, 6, 1)).where(earned.on(LocalDate.of(2027, 6, 1))::overdue).size());
+            assertEquals(
+                    1,
+                    earned.on(LocalDate.of(2027, 6, 1))
+                            .where(earned.on(LocalDate.of(2027, 6, 1))::overdue)
+                            .size());
         });
     }
 
@@ -87,8 +91,9 @@ class EarnedTest {
     void the_price_book_splits_the_price() {
         business.in(business.quebec(), () -> {
             Sold sold = plans.of("Jo Poe", 0, 2);
-            business.execute("insert into part (code, name_en, name_fr, unit, fits_key) values ('f-16', 'F', 'F', 'C62',"
-                    + " 'filter'), ('f-20', 'F', 'F', 'C62', 'filter')");
+            business.execute(
+                    "insert into part (code, name_en, name_fr, unit, fits_key) values ('f-16', 'F', 'F', 'C62',"
+                            + " 'filter'), ('f-20', 'F', 'F', 'C62', 'filter')");
             price(ItemKind.LABOUR, PriceBook.HOUR, "120.00", FIRST.minusDays(9));
             price(ItemKind.LABOUR, PriceBook.HOUR, "999.00", FIRST.plusDays(9));
             price(ItemKind.PART, "f-16", "10.00", FIRST.plusMonths(1));
@@ -121,21 +126,16 @@ class EarnedTest {
             Sold sold = plans.of("Al Birk", 0, 0);
             UUID invoice = plans.invoiced(sold, FIRST, 1, "249.00");
             LocalDate end = LocalDate.of(2026, 8, 15);
-            business.execute("insert into agreement_ending (agreement_id, day, why) values ('" + sold.id() + "', '" + end
-                    + "', 'moved')");
+            business.execute("insert into agreement_ending (agreement_id, day, why) values ('" + sold.id() + "', '"
+                    + end + "', 'moved')");
             check(sold, end.minusDays(1), "92.78 of 249.00, prepaid 156.22, ahead 0.00, DAYS");
             check(sold, end.plusDays(60), "92.78 of 249.00, prepaid 156.22, ahead 0.00, DAYS");
             UUID note = credits.inPart(
-                    invoice,
-                    end,
-                    Map.of(1, Money.of("156.22", "CAD")),
-                    new Wording("Moved away.", "Déménagement."));
+                    invoice, end, Map.of(1, Money.of("156.22", "CAD")), new Wording("Moved away.", "Déménagement."));
             invoices.issue(note, end);
             assertEquals("179.62", invoices.view(note).orElseThrow().total().decimal());
             check(sold, end.plusDays(60), "92.78 of 92.78, prepaid 0.00, ahead 0.00, DAYS");
-            assertEquals(
-                    "156.22",
-                    earned.on(end).plans().getFirst().givenBack().decimal());
+            assertEquals("156.22", earned.on(end).plans().getFirst().givenBack().decimal());
         });
     }
 

@@ -120,7 +120,8 @@ class JournalTest {
             plans.invoiced(sold, ASoldPlan.FIRST, 1, "249.00");
             Period day = new Period(ASoldPlan.FIRST, ASoldPlan.FIRST);
             String file = new String(
-                    JournalFile.of(journal.of(day), Map.of("receivable", "1100"), Locale.ENGLISH), StandardCharsets.UTF_8);
+                    JournalFile.of(journal.of(day), Map.of("receivable", "1100"), Locale.ENGLISH),
+                    StandardCharsets.UTF_8);
             List<String> lines = file.lines().toList();
             assertEquals("date,entry,document,role,account,debit,credit,currency,words", lines.getFirst());
             assertTrue(lines.get(1).startsWith("2026-04-01,1,"), lines.get(1));

@@ -29,8 +29,7 @@ class SoldPlanOutsideTest {
             new Promised("autumn", Money.of("160.00", "CAD"), Earned.WHEN_DONE),
             new Promised("filters", Money.of("40.00", "CAD"), Earned.WHEN_DONE));
 
-    private static final List<Promised> DAYS =
-            List.of(new Promised("days", Money.of("60.00", "CAD"), Earned.BY_DAY));
+    private static final List<Promised> DAYS = List.of(new Promised("days", Money.of("60.00", "CAD"), Earned.BY_DAY));
 
     private static void check(List<Promised> promised, long creditMinor, String earned, String invoiced) {
         List<SoldPlan.Asked> asked = new ArrayList<>();

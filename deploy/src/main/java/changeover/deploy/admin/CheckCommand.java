@@ -76,8 +76,8 @@ final class CheckCommand implements AdminCommand {
             while (business.next()) {
                 enter.setString(1, business.getString(1));
                 enter.execute();
-                LedgerChecks.Found found =
-                        LedgerChecks.journal(app, Currency.getInstance(business.getString(2).strip()));
+                LedgerChecks.Found found = LedgerChecks.journal(
+                        app, Currency.getInstance(business.getString(2).strip()));
                 rows += found.rows();
                 bad += found.bad();
             }

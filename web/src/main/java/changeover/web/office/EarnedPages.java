@@ -88,7 +88,14 @@ public class EarnedPages {
             String ahead) {}
 
     public record Agreements(
-            String of, String day, String asked, List<Row> rows, int count, String invoiced, String earned, String sum) {}
+            String of,
+            String day,
+            String asked,
+            List<Row> rows,
+            int count,
+            String invoiced,
+            String earned,
+            String sum) {}
 
     public record Item(UUID id, String label, UUID customerId, String customer, String due, String open) {}
 
@@ -183,7 +190,8 @@ public class EarnedPages {
         Frame frame = frames.of(Tab.MONEY);
         List<OpenByAge.Item> items = open.on(day, chosen);
         Money sum = Money.sum(
-                items.stream().map(OpenByAge.Item::open).toList(), owed.all(day).open().currency());
+                items.stream().map(OpenByAge.Item::open).toList(),
+                owed.all(day).open().currency());
         return Pages.openitems(
                 frame,
                 new Items(

@@ -19,7 +19,8 @@ final class EarnedRows {
                 plan.home(),
                 plan.homeId(),
                 plan.plan().in(frame.locale()),
-                frame.brief(plan.term().from()) + " – " + frame.brief(plan.term().last()),
+                frame.brief(plan.term().from()) + " – "
+                        + frame.brief(plan.term().last()),
                 plan.ended() == null ? "" : frame.brief(plan.ended()),
                 plan.basis().name().toLowerCase(Locale.ROOT),
                 plan.invoiced().format(frame.locale()),

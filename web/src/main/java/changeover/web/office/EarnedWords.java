@@ -58,7 +58,8 @@ public interface EarnedWords {
     @Message("1 agreement")
     String one_agreement();
 
-    @Message("A plan’s price is split over its visits, parts and readiness by what each would cost alone in the price book. A visit’s share is earned on the day its tasks are done, readiness day by day.")
+    @Message(
+            "A plan’s price is split over its visits, parts and readiness by what each would cost alone in the price book. A visit’s share is earned on the day its tasks are done, readiness day by day.")
     String how();
 
     @Message("Ended agreements: {count}")
@@ -100,7 +101,8 @@ public interface EarnedWords {
     @Message("split with an assumed price")
     String by_assumption();
 
-    @Message("An assumed price: where the price book has none an hour counts as 60.00, a part as a quarter of an hour, readiness for repairs as one hour.")
+    @Message(
+            "An assumed price: where the price book has none an hour counts as 60.00, a part as a quarter of an hour, readiness for repairs as one hour.")
     String assumed_how();
 
     @Message("From what")

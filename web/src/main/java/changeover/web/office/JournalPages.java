@@ -104,8 +104,7 @@ public class JournalPages {
     @Transactional
     public Response file(@Context UriInfo asked) {
         Period period = understood(asked).period();
-        return MoneyFiles.csv(
-                JournalFile.of(journal.of(period), codes.all(), frames.locale()), "journal", period);
+        return MoneyFiles.csv(JournalFile.of(journal.of(period), codes.all(), frames.locale()), "journal", period);
     }
 
     @GET
@@ -176,10 +175,18 @@ public class JournalPages {
                                         frame.at("money/journal/postings?") + asked.query() + "&role="
                                                 + URLEncoder.encode(one.role(), StandardCharsets.UTF_8)))
                                 .toList(),
-                        moved.stream().map(Journal.Moved::debit).reduce(nought, Money::plus).format(frame.locale()),
-                        moved.stream().map(Journal.Moved::credit).reduce(nought, Money::plus).format(frame.locale()),
+                        moved.stream()
+                                .map(Journal.Moved::debit)
+                                .reduce(nought, Money::plus)
+                                .format(frame.locale()),
+                        moved.stream()
+                                .map(Journal.Moved::credit)
+                                .reduce(nought, Money::plus)
+                                .format(frame.locale()),
                         entries.size(),
-                        (int) moved.stream().filter(one -> !known.containsKey(one.role())).count(),
+                        (int) moved.stream()
+                                .filter(one -> !known.containsKey(one.role()))
+                                .count(),
                         frame.at("money/journal/journal.csv?") + asked.query()),
                 form);
     }

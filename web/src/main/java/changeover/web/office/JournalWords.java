@@ -37,7 +37,8 @@ public interface JournalWords {
     @Message("One of these accounts has no code of yours yet.")
     String missing_one();
 
-    @Message("The codes your accountant uses. They stand in the file beside each posting; an empty field leaves the cell empty.")
+    @Message(
+            "The codes your accountant uses. They stand in the file beside each posting; an empty field leaves the cell empty.")
     String codes_words();
 
     @Message("Keep the codes")

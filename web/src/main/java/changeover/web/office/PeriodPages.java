@@ -41,10 +41,19 @@ public class PeriodPages {
 
     /** A closing in words; {@code why} is empty while it stands. */
     public record Row(
-            UUID id, String field, String until, String on, String by, boolean stands, String why, String reopenedOn, String reopenedBy) {}
+            UUID id,
+            String field,
+            String until,
+            String on,
+            String by,
+            boolean stands,
+            String why,
+            String reopenedOn,
+            String reopenedBy) {}
 
     /** @param wrong the closing whose reopening was refused, or null */
-    public record View(String closed, List<Row> rows, @Nullable UUID wrong) {}
+    public record View(
+            String closed, List<Row> rows, @Nullable UUID wrong) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {

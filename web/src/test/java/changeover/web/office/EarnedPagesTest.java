@@ -66,7 +66,11 @@ class EarnedPagesTest {
                 .statusCode(200)
                 .body(containsString("value=\"2001-01-01\""))
                 .body(containsString("0,00\u00a0$"));
-        as(shop.office()).get(shop.at("money/earned?day=bientot")).then().statusCode(422).body(containsString("bientot"));
+        as(shop.office())
+                .get(shop.at("money/earned?day=bientot"))
+                .then()
+                .statusCode(422)
+                .body(containsString("bientot"));
         as(shop.office())
                 .get(shop.at("money/earned/agreements?of=hidden"))
                 .then()

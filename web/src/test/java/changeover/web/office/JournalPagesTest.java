@@ -53,7 +53,11 @@ class JournalPagesTest {
                     .statusCode(404);
             post(shop.office(), shop.at("money/accounts"), Map.of("code-receivable", "1100", "code-deferred", " 2400 "))
                     .statusCode(303);
-            as(shop.office()).get(shop.at("money/accounts")).then().statusCode(200).body(containsString("2400"));
+            as(shop.office())
+                    .get(shop.at("money/accounts"))
+                    .then()
+                    .statusCode(200)
+                    .body(containsString("2400"));
             post(shop.office(), shop.at("money/accounts"), Map.of("code-receivable", "9".repeat(41)))
                     .statusCode(422)
                     .body(containsString("9".repeat(41)));
@@ -76,7 +80,10 @@ class JournalPagesTest {
     void closed_days_refuse_with_a_sentence_and_only_the_owner_opens_them() {
         for (boolean french : new boolean[] {false, true}) {
             var shop = billed.open("CA-QC", french ? "fr" : "en");
-            post(shop.office(), shop.at("money/periods"), Map.of("until", DAY.plusDays(2).toString()))
+            post(
+                            shop.office(),
+                            shop.at("money/periods"),
+                            Map.of("until", DAY.plusDays(2).toString()))
                     .statusCode(422)
                     .body(containsString(french ? "à venir" : "still to come"));
             post(shop.office(), shop.at("money/periods"), Map.of("until", DAY.toString()))
@@ -89,12 +96,18 @@ class JournalPagesTest {
                     .body(not(containsString("/reopening")))
                     .extract()
                     .asString();
-            String customer = as(shop.owner()).get(shop.api("invoices")).then().extract().path("[0].customer");
+            String customer =
+                    as(shop.owner()).get(shop.api("invoices")).then().extract().path("[0].customer");
             send(shop.owner(), shop.api("payments"), Map.of("customer", customer, "amount", "5.00", "way", "card"))
                     .statusCode(422)
                     .body(containsString(french ? "Les livres sont fermés" : "The books are closed"));
-            page = as(shop.owner()).get(shop.at("money/periods")).then().extract().asString();
-            var reopening = Pattern.compile("/money/periods/[0-9a-f-]{36}/reopening").matcher(page);
+            page = as(shop.owner())
+                    .get(shop.at("money/periods"))
+                    .then()
+                    .extract()
+                    .asString();
+            var reopening =
+                    Pattern.compile("/money/periods/[0-9a-f-]{36}/reopening").matcher(page);
             reopening.find();
             String path = shop.at(reopening.group().substring(1));
             post(shop.office(), path, Map.of("why", "A late letter")).statusCode(404);
