@@ -46,7 +46,8 @@ record VisitCharged(
         int extra = kind == VisitKind.PLAN
                 ? Math.min(closed.extraMinutes(), closed.minutesOnSite())
                 : closed.minutesOnSite();
-        ClosedVisit visit = new ClosedVisit(closed.day(), kind, closed.minutesOnSite() - extra, extra, facts.parts());
+        ClosedVisit visit = new ClosedVisit(
+                closed.day(), kind, closed.minutesOnSite() - extra, extra, facts.nightMinutes(), facts.parts());
         Work work = kind == VisitKind.PLAN ? Work.MAINTENANCE : Work.REPAIR;
         return Charges.of(visit, facts.coverage(), prices, currency).stream()
                 .map(charge -> line(charge, work))

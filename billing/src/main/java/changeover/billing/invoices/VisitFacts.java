@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * What the rest of the house knows of a closed visit.
  *
+ * @param nightMinutes of the minutes on site, those outside the working hours
  * @param agreementId in force at the home on that day, if any
  */
 record VisitFacts(
@@ -17,4 +18,5 @@ record VisitFacts(
         @Nullable String purchaseOrder,
         @Nullable UUID agreementId,
         Coverage coverage,
+        int nightMinutes,
         List<UsedPart> parts) {}

@@ -5,6 +5,7 @@ import changeover.billing.pricing.Coverage;
 import changeover.contracts.words.Wording;
 import changeover.scheduling.closeout.VisitClosed;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
 import java.math.BigDecimal;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
@@ -24,6 +25,9 @@ class VisitRows {
     private record Payer(UUID id, String language, @Nullable String purchaseOrder) {}
 
     private record Agreement(UUID id, Wording plan, int minutesLeft, BigDecimal discount) {}
+
+    @Inject
+    NightMinutes nights;
 
     /** Empty when nobody is known who could be asked to pay. */
     Optional<VisitFacts> of(Connection connection, VisitClosed closed) throws SQLException {
@@ -45,6 +49,7 @@ class VisitRows {
                 payer.purchaseOrder(),
                 agreement == null ? null : agreement.id(),
                 coverage,
+                nights.minutes(connection, closed),
                 parts(connection, closed, coverage)));
     }
 

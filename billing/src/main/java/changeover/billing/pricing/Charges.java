@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>What the plan promised is included; other minutes use up the plan's included ones first; a part is included up to
  * its cap; the rest is billed less the plan's discount. Labour is counted up to the next quarter hour. A return visit
- * for our own work costs nothing, nor does a part under its maker's warranty. An item without a price gives a line that waits for one.
+ * for our own work costs nothing; on a call the minutes outside working hours cost the after-hours rate where one is set, nor does a part under its maker's warranty. An item without a price gives a line that waits for one.
  */
 public final class Charges {
 
@@ -85,8 +85,23 @@ public final class Charges {
         }
         int rest = visit.extraMinutes() - included;
         if (rest > 0) {
-            Wording why = Reasons.quarterHours(rest, Reasons.notIncluded(coverage, null));
-            bill(ItemKind.LABOUR, PriceBook.HOUR, null, Reasons.LABOUR, why, hours(rest), "HUR");
+            int night = atNight(rest);
+            Wording why = Reasons.notIncluded(coverage, null);
+            labour(PriceBook.HOUR, Reasons.LABOUR, Reasons.quarterHours(rest - night, why), rest - night);
+            labour(PriceBook.AFTER_HOURS, Reasons.NIGHT_LABOUR, Reasons.nightQuarterHours(night, why), night);
+        }
+    }
+
+    /** The plan's minutes are used by day first; a call's others outside working hours have their own rate where there is one. */
+    private int atNight(int rest) {
+        boolean asked = visit.kind() == VisitKind.CALL
+                && prices.on(ItemKind.LABOUR, PriceBook.AFTER_HOURS, visit.day()).isPresent();
+        return asked ? Math.clamp(visit.nightMinutes(), 0, rest) : 0;
+    }
+
+    private void labour(String item, Wording words, Wording why, int minutes) {
+        if (minutes > 0) {
+            bill(ItemKind.LABOUR, item, null, words, why, hours(minutes), "HUR");
         }
     }
 

@@ -10,8 +10,15 @@ import java.util.List;
  *
  * @param promisedMinutes spent on what the plan promised; nought where there is no plan
  * @param extraMinutes spent on anything else
+ * @param nightMinutes of all these, those outside the business's working hours
  */
-public record ClosedVisit(LocalDate day, VisitKind kind, int promisedMinutes, int extraMinutes, List<UsedPart> parts) {
+public record ClosedVisit(
+        LocalDate day, VisitKind kind, int promisedMinutes, int extraMinutes, int nightMinutes, List<UsedPart> parts) {
+
+    /** A visit within the working hours. */
+    public ClosedVisit(LocalDate day, VisitKind kind, int promisedMinutes, int extraMinutes, List<UsedPart> parts) {
+        this(day, kind, promisedMinutes, extraMinutes, 0, parts);
+    }
 
     /**
      * @param kind what of a machine it fits (filter, pad…), as the plan's included parts name it

@@ -11,6 +11,9 @@ public record PriceBook(List<PriceEntry> entries) {
     /** The code of the ordinary hour of labour. */
     public static final String HOUR = "hour";
 
+    /** The code of an hour of labour on a call outside the working hours. */
+    public static final String AFTER_HOURS = "after-hours";
+
     /** The code of the ordinary trip to a home. */
     public static final String VISIT = "visit";
 

@@ -8,6 +8,8 @@ import org.jspecify.annotations.Nullable;
 final class Reasons {
 
     static final Wording LABOUR = new Wording("Labour", "Main-d’œuvre");
+    static final Wording NIGHT_LABOUR =
+            new Wording("Labour outside working hours", "Main-d’œuvre hors des heures ouvrables");
     static final Wording PROMISED = new Wording("Work promised by the plan", "Travaux promis par la formule");
     static final Wording TRAVEL = new Wording("Travel to the home", "Déplacement au domicile");
     static final Wording RETURN = new Wording(
@@ -61,6 +63,13 @@ final class Reasons {
         return new Wording(
                 minutes + " minutes, counted up to the next quarter hour. " + before.en(),
                 minutes + " minutes, comptées jusqu’au quart d’heure suivant. " + before.fr());
+    }
+
+    static Wording nightQuarterHours(int minutes, Wording before) {
+        return new Wording(
+                minutes + " minutes outside working hours, counted up to the next quarter hour. " + before.en(),
+                minutes + " minutes hors des heures ouvrables, comptées jusqu’au quart d’heure suivant. "
+                        + before.fr());
     }
 
     private static String plain(BigDecimal number) {

@@ -12,6 +12,7 @@ import java.util.Currency;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class ChargesTest {
@@ -43,6 +44,36 @@ class ChargesTest {
     }
 
     static final String TRIP = "visit billable 1.000 C62 35.00 -0.00 = 35.00";
+
+    @Test
+    void the_minutes_of_a_call_outside_working_hours_have_their_own_rate() {
+        var prices = new PriceBook(Stream.concat(
+                        PRICES.entries().stream(),
+                        Stream.of(
+                                price(ItemKind.LABOUR, PriceBook.AFTER_HOURS, "144.00", "2026-06-01")))
+                .toList());
+        check(
+                night(VisitKind.CALL, 100, 80),
+                Coverage.NONE,
+                prices,
+                "hour billable 0.500 HUR 96.00 -0.00 = 48.00",
+                "after-hours billable 1.500 HUR 144.00 -0.00 = 216.00",
+                TRIP);
+        check(night(VisitKind.CALL, 60, 75), Coverage.NONE, prices, "after-hours billable 1.000 HUR 144.00 -0.00 = 144.00", TRIP);
+        check(
+                night(VisitKind.CALL, 60, 45),
+                COMFORT,
+                prices,
+                "hour included 30.000 MIN 0.00 -0.00 = 0.00",
+                "after-hours discounted 0.500 HUR 144.00 -7.20 = 64.80",
+                "visit discounted 1.000 C62 35.00 -3.50 = 31.50");
+        check(night(VisitKind.EXTRA, 60, 60), Coverage.NONE, prices, "hour billable 1.000 HUR 96.00 -0.00 = 96.00", TRIP);
+        check(night(VisitKind.CALL, 60, 60), Coverage.NONE, PRICES, "hour billable 1.000 HUR 96.00 -0.00 = 96.00", TRIP);
+    }
+
+    private static ClosedVisit night(VisitKind kind, int extra, int night) {
+        return new ClosedVisit(DAY, kind, 0, extra, night, List.of());
+    }
 
     @Test
     void a_plan_visit_gives_its_promised_minutes() {
@@ -144,9 +175,13 @@ class ChargesTest {
     }
 
     private static void check(ClosedVisit visit, Coverage coverage, String... expected) {
+        check(visit, coverage, PRICES, expected);
+    }
+
+    private static void check(ClosedVisit visit, Coverage coverage, PriceBook prices, String... expected) {
         assertEquals(
                 String.join("\n", expected),
-                Charges.of(visit, coverage, PRICES, CAD).stream()
+                Charges.of(visit, coverage, prices, CAD).stream()
                         .map(ChargesTest::said)
                         .collect(Collectors.joining("\n")));
     }

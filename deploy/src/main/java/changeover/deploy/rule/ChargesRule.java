@@ -50,6 +50,7 @@ final class ChargesRule implements Rule {
                 VisitKind.of(question.text("kind", "plan")),
                 question.number("promisedMinutes", 0),
                 question.number("extraMinutes", 0),
+                question.number("nightMinutes", 0),
                 question.parts("parts").stream().map(ChargesRule::part).toList());
         PriceBook prices = new PriceBook(question.parts("prices").stream()
                 .map(price -> price(price, currency))

@@ -37,7 +37,7 @@ public class PricesApi {
      * A price as the API says it.
      *
      * @param kind part, labour or travel
-     * @param item the part's code; {@code hour} for labour, {@code visit} for travel
+     * @param item the part's code; {@code hour} or {@code after-hours} for labour, {@code visit} for travel
      * @param cost what the business pays; null where nobody wrote it down
      */
     public record PriceDocument(
@@ -107,7 +107,7 @@ public class PricesApi {
         return kind.isEmpty() ? "part" : kind;
     }
 
-    /** Labour and travel have one price each; a part must be one that the business carries. */
+    /** An hour of labour has a price by day and one after hours, a trip has one; a part must be one that the business carries. */
     private String item(ItemKind kind, Asked asked) {
         if (kind == ItemKind.PART) {
             String code = asked.text("item", 60);
@@ -116,8 +116,11 @@ public class PricesApi {
             }
             return code;
         }
-        String only = kind == ItemKind.LABOUR ? PriceBook.HOUR : PriceBook.VISIT;
-        return asked.value("item") == null ? only : asked.oneOf("item", Set.of(only));
+        Set<String> known = kind == ItemKind.LABOUR
+                ? Set.of(PriceBook.HOUR, PriceBook.AFTER_HOURS)
+                : Set.of(PriceBook.VISIT);
+        String usual = kind == ItemKind.LABOUR ? PriceBook.HOUR : PriceBook.VISIT;
+        return asked.value("item") == null ? usual : asked.oneOf("item", known);
     }
 
     private static PriceDocument document(PriceEntry entry) {

@@ -118,6 +118,11 @@ public class PricePages {
         boolean french = frame.locale().getLanguage().equals("fr");
         var choices = new java.util.ArrayList<Choice>();
         choices.add(new Choice("labour:" + PriceBook.HOUR, french ? "Une heure de travail" : "An hour of labour"));
+        choices.add(new Choice(
+                "labour:" + PriceBook.AFTER_HOURS,
+                french
+                        ? "Une heure de travail hors des heures ouvrables, sur appel"
+                        : "An hour of labour on a call outside working hours"));
         choices.add(new Choice("travel:" + PriceBook.VISIT, french ? "Un déplacement" : "A trip"));
         Function<KnownPart, Choice> part =
                 one -> new Choice("part:" + one.code(), one.name().in(frame.locale()) + " (" + one.code() + ")");
