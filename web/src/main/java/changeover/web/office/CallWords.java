@@ -73,6 +73,12 @@ public interface CallWords {
     @Message("What it becomes")
     String becomes();
 
+    @Message("Answer it")
+    String answer();
+
+    @Message("What it became")
+    String became();
+
     @Message("A visit")
     String became_visit();
 
@@ -115,10 +121,10 @@ public interface CallWords {
     @Message("{count} calls wait for an answer.")
     String open_some(int count);
 
-    @Message("One is past its promise.")
+    @Message("One call is past its promise.")
     String late_one();
 
-    @Message("{count} are past their promise.")
+    @Message("{count} calls are past their promise.")
     String late_some(int count);
 
     @Message("See the calls")

@@ -10,7 +10,7 @@ public interface RingWords {
     @Message("Alarm, gas smell, headache or nausea: first say this")
     String life_heading();
 
-    @Message("Everybody leaves the home now. Touch no switch, light nothing, take no time to look.")
+    @Message("Everybody leaves the home now. Touch no switch, light nothing, do not look for the cause.")
     String life_leave();
 
     @Message("From outside, call {number}, or where there is none the local emergency number. For a gas smell, call the gas distributor too.")
@@ -18,6 +18,9 @@ public interface RingWords {
 
     @Message("From outside, call the emergency number. For a gas smell, call the gas distributor too.")
     String life_no_number();
+
+    @Message("say this now")
+    String say_now();
 
     @Message("Nobody goes back in, and nothing is lit again, until they say so. Then we come.")
     String life_back();

@@ -117,6 +117,7 @@ class EveryBodyKeepsItsWallsTest {
                         "parts",
                         "buildings",
                         "homes/new",
+                        "calls/new?home=" + ours.home(),
                         "homes/" + ours.home() + "/people?who=a&customer=" + ours.customer(),
                         "homes/" + ours.home() + "/offer?from=" + LocalDate.now() + "&plan=" + plan,
                         "customers/" + ours.customer(),
