@@ -8,8 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import changeover.contracts.PostgresForTests;
 import changeover.contracts.calendar.Window;
 import changeover.contracts.money.Money;
-import changeover.contracts.words.Constraints;
-import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Refused;
 import changeover.scheduling.Shop;
 import changeover.scheduling.dayplan.Appointments;
@@ -52,9 +50,6 @@ class CallsTest {
 
     @Inject
     AnswerTimes times;
-
-    @Inject
-    OnCalls onCalls;
 
     @Inject
     Visits visits;
@@ -232,24 +227,5 @@ class CallsTest {
         assertEquals(
                 "call.visit-in-the-past",
                 refused(() -> shop.in(tenant, () -> calls.visit(call, 60, DAY.minusDays(1), "Look", RING))));
-    }
-
-    @Test
-    void one_person_is_on_call_a_day() {
-        var week = new Window(DAY, DAY.plusDays(7));
-        OnCall turn = shop.in(tenant, () -> onCalls.give(Shop.TECHNICIAN, week));
-        assertEquals(
-                "Ida Roe",
-                shop.in(tenant, () -> onCalls.on(DAY.plusDays(6))).orElseThrow().name());
-        assertTrue(shop.in(tenant, () -> onCalls.on(DAY.plusDays(7))).isEmpty());
-        var failure = assertThrows(
-                Exception.class,
-                () -> shop.in(tenant, () -> onCalls.give(Shop.TECHNICIAN, Window.ofDay(DAY.plusDays(3)))));
-        assertEquals(
-                "constraint.somebody_is_on_call_already",
-                Constraints.refusal(failure).map(Refusal::code).orElseThrow());
-        assertEquals("on-call.nobody", refused(() -> shop.in(tenant, () -> onCalls.give(UUID.randomUUID(), week))));
-        assertTrue(shop.in(tenant, () -> onCalls.takeAway(turn.id())));
-        assertFalse(shop.in(tenant, () -> onCalls.takeAway(turn.id())));
     }
 }

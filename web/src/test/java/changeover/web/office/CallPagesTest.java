@@ -8,74 +8,21 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import changeover.contracts.PostgresForTests;
-import changeover.contracts.customers.Homes;
 import changeover.scheduling.calls.CallLists;
-import changeover.scheduling.calls.Calls;
 import changeover.scheduling.calls.Urgency;
-import changeover.web.ALivedInHome;
-import changeover.web.AShop;
-import changeover.web.AShop.Shop;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
-import java.time.LocalDate;
-import java.time.ZoneId;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.UUID;
 import org.junit.jupiter.api.Test;
 
 @QuarkusTest
 @QuarkusTestResource(PostgresForTests.class)
-class CallPagesTest {
-
-    private static final LocalDate TODAY = LocalDate.now(ZoneId.of("America/Toronto"));
-
-    @Inject
-    AShop shops;
-
-    @Inject
-    ALivedInHome homes;
-
-    @Inject
-    Homes all;
-
-    @Inject
-    Calls calls;
+class CallPagesTest extends CallTyped {
 
     @Inject
     CallLists lists;
-
-    /** What somebody types while the caller talks; the home is new. */
-    private static Map<String, Object> typed() {
-        var fields = new HashMap<String, Object>();
-        fields.put("made", UUID.randomUUID().toString());
-        fields.put("caller", "Mara Quill");
-        fields.put("phone", "555-0142");
-        fields.put("day", TODAY.toString());
-        fields.put("time", "00:00");
-        fields.put("home", "");
-        fields.put("street", "9 Tannery Row");
-        fields.put("city", "Port Ambrose");
-        fields.put("postal", "K0A 1A0");
-        fields.put("language", "en");
-        fields.put("trouble", "no_heat");
-        fields.put("heat", "no");
-        fields.put("words", "The furnace clicks and stops");
-        fields.put("risks", List.of("infant"));
-        fields.put("cost", "145,00");
-        fields.put("toldWords", "the trip and the first hour");
-        return fields;
-    }
-
-    private static String take(Shop shop, Map<String, Object> fields) {
-        return post(shop.office(), shop.at("calls"), fields)
-                .statusCode(303)
-                .extract()
-                .header("Location")
-                .replaceFirst("^https?://[^/]*", "");
-    }
 
     @Test
     void a_call_without_a_plan_goes_from_first_ring_to_a_visit_on_the_technicians_day() {
@@ -188,52 +135,6 @@ class CallPagesTest {
     }
 
     @Test
-    void the_same_press_twice_is_one_call_and_one_home() {
-        var shop = shops.open("CA-ON", "en");
-        var fields = typed();
-        assertEquals(take(shop, fields), take(shop, fields));
-        assertEquals(1, shops.in(shop, () -> lists.waiting()).size());
-        assertEquals(1L, shops.in(shop, () -> all.count()));
-        assertTrue(shops.in(shop, () -> all.find("quill tannery 5550142", 5))
-                .getFirst()
-                .toBeRead());
-    }
-
-    @Test
-    void a_home_that_is_here_is_found_by_name_telephone_or_street() {
-        var shop = shops.open("CA-ON", "en");
-        UUID home = homes.machines(shop, "en").home();
-        for (String looked : List.of("fournier", "555-0148", "larch")) {
-            var fields = typed();
-            fields.put("do", "find");
-            fields.put("q", looked);
-            post(shop.office(), shop.at("calls"), fields)
-                    .statusCode(200)
-                    .body(containsString("value=\"" + home + "\""))
-                    .body(containsString("The furnace clicks and stops"));
-        }
-        var nobody = typed();
-        nobody.put("do", "find");
-        post(shop.office(), shop.at("calls"), nobody).statusCode(200).body(containsString("No such home is here."));
-        var here = typed();
-        here.put("home", home.toString());
-        here.put("street", "");
-        as(shop.office()).get(take(shop, here)).then().body(containsString("14 Larch Street"));
-        as(shop.office())
-                .get(shop.at("homes/" + home))
-                .then()
-                .statusCode(200)
-                .body(containsString("Mara Quill"))
-                .body(containsString("calls/new?home=" + home));
-        as(shop.office())
-                .get(shop.at("calls/new?home=" + home))
-                .then()
-                .statusCode(200)
-                .body(containsString("value=\"" + home + "\" checked"));
-        assertEquals(1L, shops.in(shop, () -> all.count()));
-    }
-
-    @Test
     void what_is_wrong_is_said_at_its_field() {
         var shop = shops.open("CA-QC", "fr");
         var fields = typed();
@@ -266,24 +167,5 @@ class CallPagesTest {
                 .statusCode(303);
         as(shop.office()).get(path).then().body(containsString("Un conseil")).body(containsString("à l’envers"));
         as(shop.office()).get(shop.at("today")).then().body(not(containsString("attend une réponse")));
-    }
-
-    @Test
-    void what_nobody_here_has_is_not_found() {
-        var shop = shops.open("CA-ON", "en");
-        var other = shops.open("CA-ON", "en");
-        String theirs = take(other, typed()).replaceFirst(".*/calls/([0-9a-f-]{36}).*", "$1");
-        UUID home = homes.machines(other, "en").home();
-        for (String call : List.of(theirs, UUID.randomUUID().toString())) {
-            as(shop.owner()).get(shop.at("calls/" + call)).then().statusCode(404);
-            post(shop.owner(), shop.at("calls/" + call + "/outcome"), Map.of("how", "nothing", "why", "x"))
-                    .statusCode(404);
-        }
-        var fields = typed();
-        fields.put("home", home.toString());
-        post(shop.owner(), shop.at("calls"), fields).statusCode(404);
-        as(shop.owner()).get(shop.at("calls/new?home=" + home)).then().statusCode(404);
-        as(shop.technician()).get(shop.at("calls")).then().statusCode(404);
-        as(shop.technician()).get(shop.at("calls/new")).then().statusCode(404);
     }
 }
