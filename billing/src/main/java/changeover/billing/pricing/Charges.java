@@ -95,7 +95,8 @@ public final class Charges {
     /** The plan's minutes are used by day first; a call's others outside working hours have their own rate where there is one. */
     private int atNight(int rest) {
         boolean asked = visit.kind() == VisitKind.CALL
-                && prices.on(ItemKind.LABOUR, PriceBook.AFTER_HOURS, visit.day()).isPresent();
+                && prices.on(ItemKind.LABOUR, PriceBook.AFTER_HOURS, visit.day())
+                        .isPresent();
         return asked ? Math.clamp(visit.nightMinutes(), 0, rest) : 0;
     }
 

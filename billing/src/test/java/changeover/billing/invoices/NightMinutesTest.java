@@ -64,8 +64,7 @@ class NightMinutesTest {
             assertEquals("hour 0.75 7200, after-hours 1.5 21600", lines("call", early, later, 120));
             assertEquals("hour 2 19200", lines("extra", early, later, 120));
             assertEquals("hour 1 9600", lines("call", "null", later, 60));
-            assertEquals(
-                    "after-hours 2 28800", lines("call", "'2026-04-07 23:00-04'", "'2026-04-08 01:00-04'", 120));
+            assertEquals("after-hours 2 28800", lines("call", "'2026-04-07 23:00-04'", "'2026-04-08 01:00-04'", 120));
         });
     }
 

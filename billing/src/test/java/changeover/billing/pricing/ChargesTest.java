@@ -49,8 +49,7 @@ class ChargesTest {
     void the_minutes_of_a_call_outside_working_hours_have_their_own_rate() {
         var prices = new PriceBook(Stream.concat(
                         PRICES.entries().stream(),
-                        Stream.of(
-                                price(ItemKind.LABOUR, PriceBook.AFTER_HOURS, "144.00", "2026-06-01")))
+                        Stream.of(price(ItemKind.LABOUR, PriceBook.AFTER_HOURS, "144.00", "2026-06-01")))
                 .toList());
         check(
                 night(VisitKind.CALL, 100, 80),
@@ -59,7 +58,12 @@ class ChargesTest {
                 "hour billable 0.500 HUR 96.00 -0.00 = 48.00",
                 "after-hours billable 1.500 HUR 144.00 -0.00 = 216.00",
                 TRIP);
-        check(night(VisitKind.CALL, 60, 75), Coverage.NONE, prices, "after-hours billable 1.000 HUR 144.00 -0.00 = 144.00", TRIP);
+        check(
+                night(VisitKind.CALL, 60, 75),
+                Coverage.NONE,
+                prices,
+                "after-hours billable 1.000 HUR 144.00 -0.00 = 144.00",
+                TRIP);
         check(
                 night(VisitKind.CALL, 60, 45),
                 COMFORT,
@@ -67,8 +71,18 @@ class ChargesTest {
                 "hour included 30.000 MIN 0.00 -0.00 = 0.00",
                 "after-hours discounted 0.500 HUR 144.00 -7.20 = 64.80",
                 "visit discounted 1.000 C62 35.00 -3.50 = 31.50");
-        check(night(VisitKind.EXTRA, 60, 60), Coverage.NONE, prices, "hour billable 1.000 HUR 96.00 -0.00 = 96.00", TRIP);
-        check(night(VisitKind.CALL, 60, 60), Coverage.NONE, PRICES, "hour billable 1.000 HUR 96.00 -0.00 = 96.00", TRIP);
+        check(
+                night(VisitKind.EXTRA, 60, 60),
+                Coverage.NONE,
+                prices,
+                "hour billable 1.000 HUR 96.00 -0.00 = 96.00",
+                TRIP);
+        check(
+                night(VisitKind.CALL, 60, 60),
+                Coverage.NONE,
+                PRICES,
+                "hour billable 1.000 HUR 96.00 -0.00 = 96.00",
+                TRIP);
     }
 
     private static ClosedVisit night(VisitKind kind, int extra, int night) {

@@ -45,7 +45,9 @@ class OnCallsTest {
         assertEquals(
                 "constraint.somebody_is_on_call_already",
                 Constraints.refusal(failure).map(Refusal::code).orElseThrow());
-        assertEquals("on-call.nobody", assertThrows(Refused.class, () -> shop.in(tenant, () -> onCalls.give(UUID.randomUUID(), week)))
+        assertEquals(
+                "on-call.nobody",
+                assertThrows(Refused.class, () -> shop.in(tenant, () -> onCalls.give(UUID.randomUUID(), week)))
                         .first()
                         .code());
         assertTrue(shop.in(tenant, () -> onCalls.takeAway(turn.id())));

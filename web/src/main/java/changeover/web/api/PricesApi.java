@@ -116,9 +116,8 @@ public class PricesApi {
             }
             return code;
         }
-        Set<String> known = kind == ItemKind.LABOUR
-                ? Set.of(PriceBook.HOUR, PriceBook.AFTER_HOURS)
-                : Set.of(PriceBook.VISIT);
+        Set<String> known =
+                kind == ItemKind.LABOUR ? Set.of(PriceBook.HOUR, PriceBook.AFTER_HOURS) : Set.of(PriceBook.VISIT);
         String usual = kind == ItemKind.LABOUR ? PriceBook.HOUR : PriceBook.VISIT;
         return asked.value("item") == null ? usual : asked.oneOf("item", known);
     }
