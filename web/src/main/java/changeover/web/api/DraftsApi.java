@@ -27,6 +27,8 @@ import java.util.Currency;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** Drafts: their lines written by hand, and the whole of one discarded, until it is issued. */
 @Path("/api/v1/{slug}/invoices/{id}")
@@ -62,7 +64,8 @@ public class DraftsApi {
     /**
      * The lines as they are to be, on the edition that If-Match names. A line with its {@code position} is kept, with other
      * {@code words, quantity, unitPrice} where they are given; one without is new: {@code words, quantity, unit, unitPrice,
-     * work}. A line that is not listed is taken off.
+     * work}. A line that is not listed is taken off. Beside them {@code mayIssueFrom, dueDays, purchaseOrder}: what is not
+     * named stays.
      */
     @PUT
     @Path("lines")
@@ -88,10 +91,21 @@ public class DraftsApi {
             if (asked.value("lines") == null) {
                 asked.refuse(Refusal.of("typed.missing").at("lines"));
             }
+            DraftChange.Terms terms = terms(asked, draft);
             asked.nothingElse().understood();
-            drafts.change(id, edition, new DraftChange(kept, added, null));
+            drafts.change(id, edition, new DraftChange(kept, added, terms));
             return Once.Answer.done(now(id, "draft"));
         });
+    }
+
+    private static DraftChange.@Nullable Terms terms(Asked asked, DraftByHand draft) {
+        if (Stream.of("mayIssueFrom", "dueDays", "purchaseOrder").allMatch(term -> asked.value(term) == null)) {
+            return null;
+        }
+        return new DraftChange.Terms(
+                asked.value("mayIssueFrom") == null ? draft.mayIssueFrom() : asked.day("mayIssueFrom"),
+                asked.value("purchaseOrder") == null ? draft.purchaseOrder() : asked.line("purchaseOrder", 60),
+                asked.wholeOr("dueDays", 0, 365, draft.dueDays()));
     }
 
     private static DraftChange.Kept kept(Asked line, Currency currency) {

@@ -13,6 +13,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.http.ContentType;
 import io.restassured.response.ValidatableResponse;
 import jakarta.inject.Inject;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -88,6 +89,36 @@ class DraftsApiTest {
         AShop.send(shop.office(), shop.api(draft + "/issue"), Map.of())
                 .statusCode(422)
                 .body("refusals[0].code", is("invoice.no-lines"));
+    }
+
+    @Test
+    void terms_stand_beside_the_lines_and_what_is_not_named_stays() {
+        var shop = shops.open("CA-ON", "en");
+        String draft = draft(shop);
+        String from = as(shop.office()).get(shop.api(draft)).path("day");
+        var line = Map.of("position", 1);
+        Sending.put(
+                        shop.office(),
+                        shop.api(draft + "/lines"),
+                        "\"0\"",
+                        Map.of("lines", List.of(line), "dueDays", 400, "mayIssueFrom", "soon"))
+                .statusCode(422)
+                .body("refusals.field", is(List.of("mayIssueFrom", "dueDays")));
+        Sending.put(
+                        shop.office(),
+                        shop.api(draft + "/lines"),
+                        "\"0\"",
+                        Map.of("lines", List.of(line), "dueDays", 45, "purchaseOrder", "PO 7"))
+                .statusCode(200)
+                .body("day", is(from))
+                .body("due", is(LocalDate.parse(from).plusDays(45).toString()));
+        Sending.put(
+                        shop.office(),
+                        shop.api(draft + "/lines"),
+                        Sending.etag(shop.office(), shop.api(draft)),
+                        Map.of("lines", List.of(line), "mayIssueFrom", "2020-01-01"))
+                .statusCode(422)
+                .body("refusals[0].field", is("mayIssueFrom"));
     }
 
     @Test
