@@ -17,7 +17,10 @@ final class DayFigures {
     final TravelDay asked;
     final int stops;
     final int turns;
+    /** Seconds from row to column, and to row from column. */
     final int[][] drive;
+
+    final int[][] into;
 
     final int[] place;
     final int[] earliest;
@@ -51,9 +54,11 @@ final class DayFigures {
         stops = all.size();
         turns = crew.size();
         drive = new int[day.drives().places()][day.drives().places()];
+        into = new int[drive.length][drive.length];
         for (int from = 0; from < drive.length; from++) {
             for (int to = 0; to < drive.length; to++) {
                 drive[from][to] = day.drives().seconds(from, to);
+                into[to][from] = drive[from][to];
             }
         }
         place = all.stream().mapToInt(Stop::place).toArray();

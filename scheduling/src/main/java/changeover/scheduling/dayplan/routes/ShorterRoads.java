@@ -29,6 +29,8 @@ final class ShorterRoads {
     private final SplittableRandom chance = new SplittableRandom(1987);
     private final int[][] near;
 
+    private final int longestWay;
+
     private final int[] out;
     private int outCount;
     private final int[] rest;
@@ -52,6 +54,7 @@ final class ShorterRoads {
         this.keptLength = new int[day.turns];
         this.keptIn = new int[day.turns];
         this.touched = new int[day.turns];
+        this.longestWay = Arrays.stream(day.drive).flatMapToInt(Arrays::stream).max().orElse(0);
         Arrays.fill(keptIn, -1);
     }
 
@@ -84,24 +87,26 @@ final class ShorterRoads {
     /** Begins from whichever of two orders is left with the fewest stops out, then with the shorter roads. */
     void beginFromTheBetter(List<int[]> one, List<int[]> other) {
         begin(one);
-        long price = price();
+        int out = outCount;
+        long travel = tours.travel();
         begin(other);
-        if (price < price()) {
+        if (out < outCount || (out == outCount && travel < tours.travel())) {
             begin(one);
         }
     }
 
     /** Rounds after which a day of this size has hardly a shorter road left: a small one is finished before its time. */
     long enough() {
-        return 100L * day.stops * day.stops;
+        return 5L * day.stops * day.stops * day.stops;
     }
 
-    /** Searches for so long and gives the best it saw. */
+    /** Searches for so long and gives the best it saw: the fewest stops out, then the shortest roads. */
     List<int[]> search(long nanoseconds, long rounds) {
         long until = System.nanoTime() + nanoseconds;
-        long best = price();
         List<int[]> found = tours.copy();
-        long current = best;
+        int fewest = outCount;
+        long shortest = tours.travel();
+        long current = price();
         double warm = tours.travel() / Math.max(1.0, day.stops);
         double temperature = warm;
         for (long done = 0; done < rounds && day.stops > 0; done++) {
@@ -121,8 +126,9 @@ final class ShorterRoads {
             long price = price();
             if (price < current - temperature * Math.log(chance.nextDouble(Double.MIN_NORMAL, 1))) {
                 current = price;
-                if (price < best) {
-                    best = price;
+                if (outCount < fewest || (outCount == fewest && tours.travel() < shortest)) {
+                    fewest = outCount;
+                    shortest = tours.travel();
                     found = tours.copy();
                 }
             } else {
@@ -134,19 +140,22 @@ final class ShorterRoads {
         return found;
     }
 
-    private static final int[] NONE = {};
-
-    /** A stop left out weighs more than any road. */
+    /** While searching, a stop left out weighs as much as the longest way there and back: enough to be tried elsewhere. */
     private long price() {
-        return tours.travel() + outCount * 1_000_000_000L;
+        return tours.travel() + outCount * 2L * longestWay;
     }
+
+    private static final int[] NONE = {};
 
     private void takeOut() {
         int placed = day.stops - outCount;
         if (placed == 0) {
             return;
         }
-        int busy = (int) Arrays.stream(tours.length).filter(count -> count > 0).count();
+        int busy = 0;
+        for (int count : tours.length) {
+            busy += count > 0 ? 1 : 0;
+        }
         double longest = Math.min(LONGEST_STRING, placed / (double) busy);
         double most = 4.0 * AVERAGE_OUT / (1 + longest) - 1;
         int strings = (int) (chance.nextDouble() * most + 1);

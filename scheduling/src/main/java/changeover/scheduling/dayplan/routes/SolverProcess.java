@@ -23,6 +23,8 @@ import java.util.stream.Stream;
  * @param begun is handed the process when its search has begun
  */
 record SolverProcess(Duration grace, Consumer<Process> begun) {
+    /** Names the folder of each asking process, so that nobody clears or counts another's. */
+    static final String SCRATCH = "changeover-routes-" + ProcessHandle.current().pid() + "-";
 
     /** Our search, or the routing library as it stands. */
     enum Way {
@@ -45,7 +47,7 @@ record SolverProcess(Duration grace, Consumer<Process> begun) {
 
     List<int[]> orders(TravelDay day, Way way, Duration limit) throws NoAnswer {
         try {
-            Path scratch = Files.createTempDirectory("changeover-routes");
+            Path scratch = Files.createTempDirectory(SCRATCH);
             try {
                 return orders(day, way, limit, scratch);
             } finally {

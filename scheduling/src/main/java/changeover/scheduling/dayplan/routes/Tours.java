@@ -20,10 +20,14 @@ final class Tours {
 
     private final int[] load;
     private final int[] driven;
-    /** When each stop of a turn begins at the earliest and at the latest; lunch not reckoned. */
-    private final int[][] begins;
+    /** The places of each turn, its base first and last; when each is left at the earliest; the road on from each. */
+    private final int[][] places;
 
+    private final int[][] free;
+    private final int[][] road;
+    /** The latest second at which the place after this one may be reached; lunch not reckoned, here and in what is free. */
     private final int[][] latest;
+
     private long travel;
 
     private int bestTurn;
@@ -36,7 +40,9 @@ final class Tours {
         this.turnOf = new int[day.stops];
         this.load = new int[day.turns];
         this.driven = new int[day.turns];
-        this.begins = new int[day.turns][day.stops];
+        this.places = new int[day.turns][day.stops + 2];
+        this.free = new int[day.turns][day.stops + 1];
+        this.road = new int[day.turns][day.stops + 1];
         this.latest = new int[day.turns][day.stops + 1];
         Arrays.fill(turnOf, NOWHERE);
         for (int turn = 0; turn < day.turns; turn++) {
@@ -109,31 +115,28 @@ final class Tours {
     }
 
     private int cheaper(int stop, int turn, int price, int blink, RandomGenerator chance) {
-        int[] stops = order[turn];
-        int base = day.base[turn];
-        int place = day.place[stop];
+        int[] there = day.into[day.place[stop]];
+        int[] onward = day.drive[day.place[stop]];
+        int[] at = places[turn];
+        int opens = day.earliest[stop];
+        int closes = day.latest[stop];
+        int lasts = day.seconds[stop];
         int best = price;
-        int before = base;
-        int free = day.from[turn];
-        for (int at = 0; at <= length[turn]; at++) {
-            int begin = Math.max(day.earliest[stop], free + day.drive[before][place]);
-            if (begin > day.latest[stop]) {
+        for (int gap = 0; gap <= length[turn]; gap++) {
+            int way = there[at[gap]];
+            int begins = Math.max(opens, free[turn][gap] + way);
+            if (begins > closes) {
                 break;
             }
-            boolean last = at == length[turn];
-            int after = last ? base : day.place[stops[at]];
-            int more = day.drive[before][place] + day.drive[place][after] - day.drive[before][after];
+            int back = onward[at[gap + 1]];
+            int more = way + back - road[turn][gap];
             if (more < best
-                    && begin + day.seconds[stop] + day.drive[place][after] <= latest[turn][at]
+                    && begins + lasts + back <= latest[turn][gap]
                     && (blink == 0 || chance.nextInt(blink) != 0)
-                    && (day.lunch[turn] == null || leavesLunch(turn, at, stop))) {
+                    && (day.lunch[turn] == null || leavesLunch(turn, gap, stop))) {
                 best = more;
                 bestTurn = turn;
-                bestAt = at;
-            }
-            if (!last) {
-                before = after;
-                free = begins[turn][at] + day.seconds[stops[at]];
+                bestAt = gap;
             }
         }
         return best;
@@ -149,31 +152,32 @@ final class Tours {
 
     private void reckon(int turn) {
         int[] stops = order[turn];
-        int base = day.base[turn];
-        int before = base;
-        int free = day.from[turn];
-        int road = 0;
+        int count = length[turn];
+        int[] at = places[turn];
+        int all = 0;
         int weight = 0;
-        for (int at = 0; at < length[turn]; at++) {
-            int stop = stops[at];
-            int drive = day.drive[before][day.place[stop]];
-            road += drive;
+        at[0] = day.base[turn];
+        at[count + 1] = day.base[turn];
+        free[turn][0] = day.from[turn];
+        for (int number = 0; number < count; number++) {
+            int stop = stops[number];
+            at[number + 1] = day.place[stop];
+            int way = day.drive[at[number]][at[number + 1]];
+            road[turn][number] = way;
+            all += way;
             weight += day.load[stop];
-            begins[turn][at] = Math.max(day.earliest[stop], free + drive);
-            free = begins[turn][at] + day.seconds[stop];
-            before = day.place[stop];
+            free[turn][number + 1] = Math.max(day.earliest[stop], free[turn][number] + way) + day.seconds[stop];
         }
-        road += day.drive[before][base];
-        latest[turn][length[turn]] = day.until[turn];
-        int after = base;
-        for (int at = length[turn] - 1; at >= 0; at--) {
-            int stop = stops[at];
-            latest[turn][at] = Math.min(
-                    day.latest[stop], latest[turn][at + 1] - day.drive[day.place[stop]][after] - day.seconds[stop]);
-            after = day.place[stop];
+        road[turn][count] = day.drive[at[count]][at[count + 1]];
+        all += road[turn][count];
+        latest[turn][count] = day.until[turn];
+        for (int number = count - 1; number >= 0; number--) {
+            int stop = stops[number];
+            latest[turn][number] = Math.min(
+                    day.latest[stop], latest[turn][number + 1] - road[turn][number + 1] - day.seconds[stop]);
         }
-        travel += road - driven[turn];
-        driven[turn] = road;
+        travel += all - driven[turn];
+        driven[turn] = all;
         load[turn] = weight;
     }
 

@@ -50,7 +50,7 @@ class SolverProcessTest {
 
     private static List<Path> scratch() throws IOException {
         try (Stream<Path> all = Files.list(Path.of(System.getProperty("java.io.tmpdir")))) {
-            return all.filter(path -> path.getFileName().toString().startsWith("changeover-routes"))
+            return all.filter(path -> path.getFileName().toString().startsWith(SolverProcess.SCRATCH))
                     .sorted()
                     .toList();
         }
