@@ -54,7 +54,8 @@ final class ShorterRoads {
         this.keptLength = new int[day.turns];
         this.keptIn = new int[day.turns];
         this.touched = new int[day.turns];
-        this.longestWay = Arrays.stream(day.drive).flatMapToInt(Arrays::stream).max().orElse(0);
+        this.longestWay =
+                Arrays.stream(day.drive).flatMapToInt(Arrays::stream).max().orElse(0);
         Arrays.fill(keptIn, -1);
     }
 

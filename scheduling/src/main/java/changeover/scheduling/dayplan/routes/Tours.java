@@ -173,8 +173,8 @@ final class Tours {
         latest[turn][count] = day.until[turn];
         for (int number = count - 1; number >= 0; number--) {
             int stop = stops[number];
-            latest[turn][number] = Math.min(
-                    day.latest[stop], latest[turn][number + 1] - road[turn][number + 1] - day.seconds[stop]);
+            latest[turn][number] =
+                    Math.min(day.latest[stop], latest[turn][number + 1] - road[turn][number + 1] - day.seconds[stop]);
         }
         travel += all - driven[turn];
         driven[turn] = all;
