@@ -3,7 +3,6 @@ package changeover.web.office;
 import changeover.billing.ledger.Earned;
 import changeover.billing.ledger.EarnedOn;
 import changeover.billing.ledger.EarnedOn.Plan;
-import changeover.billing.ledger.EarnedOn.Span;
 import changeover.billing.payments.Age;
 import changeover.billing.payments.OpenByAge;
 import changeover.billing.payments.Owed;
@@ -200,13 +199,7 @@ public class EarnedPages {
                         day.toString(),
                         items.stream()
                                 .limit(SHOWN)
-                                .map(one -> new Item(
-                                        one.id(),
-                                        one.label(),
-                                        one.customerId(),
-                                        one.customer(),
-                                        frame.brief(one.dueDay()),
-                                        said(one.open(), frame)))
+                                .map(one -> EarnedRows.item(one, frame))
                                 .toList(),
                         items.size(),
                         said(sum, frame)));
@@ -228,9 +221,9 @@ public class EarnedPages {
                 new View(
                         frame.inWords(day),
                         day.toString(),
-                        line(on.earnedByPlans(), frame),
-                        line(on.visits(), frame),
-                        line(on.earnedByPlans().plus(on.visits()), frame),
+                        EarnedRows.line(on.earnedByPlans(), frame),
+                        EarnedRows.line(on.visits(), frame),
+                        EarnedRows.line(on.earnedByPlans().plus(on.visits()), frame),
                         said(on.sum(Plan::prepaid), frame),
                         on.where(plan -> plan.prepaid().isPositive()).size(),
                         said(Money.sum(over.stream().map(Plan::prepaid).toList(), on.currency()), frame),
@@ -238,19 +231,10 @@ public class EarnedPages {
                         said(on.sum(Plan::ahead), frame),
                         on.where(plan -> plan.ahead().isPositive()).size(),
                         on.where(plan -> plan.ended() != null).size(),
-                        List.of(
-                                new Open(Age.NOT_DUE.code(), said(by.notDue(), frame)),
-                                new Open(Age.LATE_30.code(), said(by.late30(), frame)),
-                                new Open(Age.LATE_60.code(), said(by.late60(), frame)),
-                                new Open(Age.LATE_90.code(), said(by.late90(), frame)),
-                                new Open(Age.OLDER.code(), said(by.older(), frame))),
+                        EarnedRows.ages(by, frame),
                         said(by.open(), frame),
                         said(by.credit(), frame)),
                 form);
-    }
-
-    private static Line line(Span span, Frame frame) {
-        return new Line(said(span.month(), frame), said(span.year(), frame), said(span.ever(), frame));
     }
 
     static String said(Money money, Frame frame) {
