@@ -44,22 +44,29 @@ class HundredsOfPlansTest {
             LocalDate day = LocalDate.of(2026, 12, 31);
             assertEquals(
                     MANY * 12_450L,
-                    plans.stream().mapToLong(plan -> plan.earned(day, CAD).minor()).sum());
+                    plans.stream()
+                            .mapToLong(plan -> plan.earned(day, CAD).minor())
+                            .sum());
         });
     }
 
     private void sold() {
         UUID customer = business.customer("Ida Roe");
         UUID home = business.home(customer, "QC");
-        business.execute("insert into plan (code, name_en, name_fr, visits, price_minor, currency) values ('two', 'Two',"
-                + " 'Deux', 2, 24900, 'CAD')");
-        business.execute("insert into agreement (number, home_id, signer_id, payer_id, plan_id, plan_code, plan_name_en,"
-                + " plan_name_fr, term_from, term_until, price_minor, currency, instalments, visits, discount_percent,"
-                + " included_minutes, language, offered_on, valid_until) select n, '" + home + "', '" + customer + "', '"
-                + customer + "', (select id from plan), 'two', 'Two', 'Deux', '2026-04-01', '2027-04-01', 24900, 'CAD', 1,"
-                + " 2, 0, 0, 'fr', '2026-04-01', '2026-04-01' from generate_series(1, " + MANY + ") n");
-        business.execute("insert into agreement_acceptance (agreement_id, day, by_name, channel) select id, '2026-04-01',"
-                + " 'Ida Roe', 'counter' from agreement");
+        business.execute(
+                "insert into plan (code, name_en, name_fr, visits, price_minor, currency) values ('two', 'Two',"
+                        + " 'Deux', 2, 24900, 'CAD')");
+        business.execute(
+                "insert into agreement (number, home_id, signer_id, payer_id, plan_id, plan_code, plan_name_en,"
+                        + " plan_name_fr, term_from, term_until, price_minor, currency, instalments, visits, discount_percent,"
+                        + " included_minutes, language, offered_on, valid_until) select n, '" + home + "', '" + customer
+                        + "', '"
+                        + customer
+                        + "', (select id from plan), 'two', 'Two', 'Deux', '2026-04-01', '2027-04-01', 24900, 'CAD', 1,"
+                        + " 2, 0, 0, 'fr', '2026-04-01', '2026-04-01' from generate_series(1, " + MANY + ") n");
+        business.execute(
+                "insert into agreement_acceptance (agreement_id, day, by_name, channel) select id, '2026-04-01',"
+                        + " 'Ida Roe', 'counter' from agreement");
         business.execute("insert into visit (home_id, agreement_id, kind, window_from, window_until, minutes) select '"
                 + home + "', id, 'plan', make_date(2026, month, 1), make_date(2026, month, 28), 40 from agreement,"
                 + " unnest(array[5, 10]) month");
@@ -69,13 +76,16 @@ class HundredsOfPlansTest {
                 + " generate_series(1, 2) n");
         business.execute("insert into visit_ending (visit_id, how, day) select id, 'closed', window_from from visit"
                 + " where window_from < '2026-06-01'");
-        business.execute("insert into invoice (kind, customer_id, home_id, agreement_id, instalment, instalments, language,"
-                + " currency, may_issue_from, due_days, subtotal_minor) select 'plan', '" + customer + "', '" + home
-                + "', id, 1, 1, 'fr', 'CAD', '2026-04-01', 30, 24900 from agreement");
-        business.execute("insert into invoice_line (invoice_id, position, home_id, agreement_id, day, kind, coverage, work,"
-                + " contract_form, words_en, words_fr, why_en, why_fr, quantity, unit, unit_price_minor, net_minor) select"
-                + " id, 1, home_id, agreement_id, '2026-04-01', 'plan', 'billable', 'maintenance', 'plan', 'Plan',"
-                + " 'Formule', '', '', 1, 'C62', 24900, 24900 from invoice");
+        business.execute(
+                "insert into invoice (kind, customer_id, home_id, agreement_id, instalment, instalments, language,"
+                        + " currency, may_issue_from, due_days, subtotal_minor) select 'plan', '" + customer + "', '"
+                        + home
+                        + "', id, 1, 1, 'fr', 'CAD', '2026-04-01', 30, 24900 from agreement");
+        business.execute(
+                "insert into invoice_line (invoice_id, position, home_id, agreement_id, day, kind, coverage, work,"
+                        + " contract_form, words_en, words_fr, why_en, why_fr, quantity, unit, unit_price_minor, net_minor) select"
+                        + " id, 1, home_id, agreement_id, '2026-04-01', 'plan', 'billable', 'maintenance', 'plan', 'Plan',"
+                        + " 'Formule', '', '', 1, 'C62', 24900, 24900 from invoice");
     }
 
     private List<SoldPlan> read(AtomicInteger statements) {
