@@ -30,14 +30,15 @@ public class OwnCatalogue {
             (select 'season', code, concat_ws('|', from_month, from_day, until_month, until_day), name_en, name_fr,
               changeover from season order by position, code)
             union all
-            select 'carry', cast(carry_open_season as text), null, null, null, null from business_profile
+            select 'profile', cast(carry_open_season as text), cast(visit_minutes_at_most as text), null, null, null
+              from business_profile
             """;
 
     @Inject
     EntityManager rows;
 
     /** Everything of the business's own, read by one statement. */
-    public record Own(Catalogue catalogue, List<Interval> intervals, SeasonRules seasons) {}
+    public record Own(Catalogue catalogue, List<Interval> intervals, SeasonRules seasons, LongestVisit longestVisit) {}
 
     public Own read() {
         var kinds = new ArrayList<Kind>();
@@ -46,6 +47,7 @@ public class OwnCatalogue {
         var seasons = new ArrayList<Season>();
         var withdrawn = new HashSet<String>();
         boolean carries = true;
+        LongestVisit longest = LongestVisit.ANY;
         for (Tuple row : own()) {
             String code = text(row, "code");
             String body = row.get("body", String.class);
@@ -58,14 +60,18 @@ public class OwnCatalogue {
                 case "task" -> tasks.add(CatalogueJson.read(body, Task.class));
                 case "interval" -> intervals.add(interval(row, code, body));
                 case "season" -> seasons.add(season(row, code, body.split("\\|")));
-                default -> carries = Boolean.parseBoolean(code);
+                default -> {
+                    carries = Boolean.parseBoolean(code);
+                    longest = LongestVisit.of(body == null ? null : Integer.valueOf(body));
+                }
             }
         }
         Climate climate = seasons.isEmpty() ? Climate.cold() : new Climate(seasons);
         return new Own(
                 Catalogue.shipped().with(kinds, tasks).without(withdrawn),
                 List.copyOf(intervals),
-                new SeasonRules(climate, carries));
+                new SeasonRules(climate, carries),
+                longest);
     }
 
     public Catalogue catalogue() {

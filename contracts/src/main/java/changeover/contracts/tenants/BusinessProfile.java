@@ -23,6 +23,11 @@ public class BusinessProfile extends Owned {
     /** A QST account: ten digits, TQ, four digits. Source: Revenu Quebec, identification number format. */
     private static final Pattern QST = Pattern.compile("\\d{10} ?TQ ?\\d{4}");
 
+    /** Minutes: shorter, and nothing fits; longer, and it is no bound any more. */
+    public static final int LEAST_VISIT = 30;
+
+    public static final int LONGEST_VISIT = 600;
+
     private @Nullable String tagline;
     private String street = "";
     private String city = "";
@@ -48,13 +53,20 @@ public class BusinessProfile extends Owned {
     @Column(name = "invoice_terms_days")
     private int invoiceTermsDays = 30;
 
+    @Column(name = "visit_minutes_at_most")
+    private @Nullable Integer visitMinutesAtMost;
+
     private String theme = "system";
     private byte @Nullable [] logo;
 
     @Version
     private int version;
 
-    /** Everything that the business writes about itself, as typed on the page of its own matters. */
+    /**
+     * Everything that the business writes about itself, as typed on the page of its own matters.
+     *
+     * @param visitMinutesAtMost how long a visit may be when a year is laid; null for as long as its work
+     */
     public record Facts(
             @Nullable String tagline,
             String street,
@@ -70,7 +82,8 @@ public class BusinessProfile extends Owned {
             boolean smallSupplier,
             boolean carryOpenSeason,
             int invoiceTermsDays,
-            String theme) {}
+            String theme,
+            @Nullable Integer visitMinutesAtMost) {}
 
     static BusinessProfile write(Facts facts) {
         var profile = new BusinessProfile();
@@ -99,6 +112,7 @@ public class BusinessProfile extends Owned {
         carryOpenSeason = facts.carryOpenSeason();
         invoiceTermsDays = facts.invoiceTermsDays();
         theme = facts.theme();
+        visitMinutesAtMost = facts.visitMinutesAtMost();
     }
 
     public void hang(byte @Nullable [] newLogo) {
@@ -119,6 +133,10 @@ public class BusinessProfile extends Owned {
         if (facts.invoiceTermsDays() < 0 || facts.invoiceTermsDays() > 365) {
             refusals.add(Refusal.of("business.terms-days").at("invoiceTermsDays"));
         }
+        if (facts.visitMinutesAtMost() != null
+                && (facts.visitMinutesAtMost() < LEAST_VISIT || facts.visitMinutesAtMost() > LONGEST_VISIT)) {
+            refusals.add(Refusal.of("business.visit-minutes").at("visitMinutesAtMost"));
+        }
         return refusals;
     }
 
@@ -138,7 +156,8 @@ public class BusinessProfile extends Owned {
                 smallSupplier,
                 carryOpenSeason,
                 invoiceTermsDays,
-                theme);
+                theme,
+                visitMinutesAtMost);
     }
 
     public Optional<byte[]> logo() {

@@ -58,7 +58,8 @@ public class Businesses {
                 facts.smallSupplier(),
                 true,
                 30,
-                "system")));
+                "system",
+                null)));
         rows.flush();
         opened.fire(new BusinessOpened(business.id(), business.country(), business.region(), business.language(), day));
         return business;

@@ -107,7 +107,8 @@ public class DemoShop {
                         false,
                         true,
                         30,
-                        "system"));
+                        "system",
+                        null));
         for (Hand hand : hands) {
             Examples.Worker worker = hand.worker();
             people.add(Membership.begin(

@@ -6,6 +6,7 @@ import changeover.contracts.calendar.Term;
 import changeover.contracts.calendar.Window;
 import changeover.contracts.catalogue.Cadence;
 import changeover.contracts.catalogue.History;
+import changeover.contracts.catalogue.LongestVisit;
 import changeover.contracts.catalogue.SeasonRules;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -26,28 +27,31 @@ final class ExtraVisits {
 
     private ExtraVisits() {}
 
-    static List<VisitDraft> added(List<VisitDraft> drafts, int sold, Term term, SeasonRules rules) {
+    static List<VisitDraft> added(
+            List<VisitDraft> drafts, int sold, Term term, SeasonRules rules, LongestVisit longest) {
         List<VisitDraft> all = keptInSeasons(
                 drafts,
                 sold,
-                seasons(rules.climate().changeovers().stream().map(Season::code).toList(), term, rules));
+                seasons(rules.climate().changeovers().stream().map(Season::code).toList(), term, rules),
+                longest);
         List<Window> midwinter = rules.climate().find(Climate.MIDWINTER).stream()
                 .flatMap(season -> seasons(List.of(season.code()), term, rules).stream())
                 .toList();
         for (Window season : midwinter) {
             if (all.size() < sold
                     && all.stream().noneMatch(draft -> draft.window().meets(season))) {
-                all.add(VisitDraft.in(season));
+                all.add(VisitDraft.in(season, longest));
             }
         }
         while (all.size() < sold) {
-            all.add(VisitDraft.in(longestStretch(all, term)));
+            all.add(VisitDraft.in(longestStretch(all, term), longest));
         }
         return all;
     }
 
     /** Each changeover takes the narrowest visit that can be in it; where there is none it gets one of its own. */
-    private static List<VisitDraft> keptInSeasons(List<VisitDraft> drafts, int sold, List<Window> changeovers) {
+    private static List<VisitDraft> keptInSeasons(
+            List<VisitDraft> drafts, int sold, List<Window> changeovers, LongestVisit longest) {
         Map<VisitDraft, Window> taken = new HashMap<>();
         List<Window> without = new ArrayList<>();
         for (Window season : changeovers) {
@@ -62,7 +66,7 @@ final class ExtraVisits {
                 .toList());
         for (Window season : without) {
             if (all.size() < sold) {
-                all.add(VisitDraft.in(season));
+                all.add(VisitDraft.in(season, longest));
             }
         }
         return all;

@@ -3,16 +3,58 @@ package changeover.scheduling.visits;
 import changeover.contracts.calendar.Window;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.List;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 
 /**
  * The fewest days that touch every window: go on the last day of the window that closes first, cross off all it touches,
- * and again. Where only so many days may be used, the days that touch the most windows.
+ * and again; with n windows in the order of n log n. Where only so many days may be used, the days that touch the most
+ * windows.
  */
 final class FewestVisits {
 
     private FewestVisits() {}
+
+    /** Visits as long as their work: those that have their day take all they can, since it costs nothing. */
+    static Packed packed(Packing asked) {
+        NavigableMap<LocalDate, Integer> pinOn = new TreeMap<>();
+        List<List<Owed>> toPins = new ArrayList<>();
+        for (VisitDraft pin : asked.pins()) {
+            if (pin.takesMore()) {
+                pinOn.putIfAbsent(pin.window().from(), toPins.size());
+            }
+            toPins.add(new ArrayList<>());
+        }
+        List<Owed> open = new ArrayList<>();
+        for (Owed task : asked.tasks()) {
+            var pin = pinOn.isEmpty() ? null : pinOn.ceilingEntry(task.window().from());
+            if (pin != null && pin.getKey().isBefore(task.window().until())) {
+                toPins.get(pin.getValue()).add(task);
+            } else {
+                open.add(task);
+            }
+        }
+        List<LocalDate> days = touchingMost(open.stream().map(Owed::window).toList(), asked.atMost());
+        List<List<Owed>> made = new ArrayList<>();
+        days.forEach(_ -> made.add(new ArrayList<>()));
+        List<Owed> left = new ArrayList<>();
+        for (Owed task : open) {
+            int at = firstOnOrAfter(task.window().from(), days);
+            if (at < days.size() && task.window().contains(days.get(at))) {
+                made.get(at).add(task);
+            } else {
+                left.add(task);
+            }
+        }
+        return new Packed(toPins, made, left, Proof.FEWEST);
+    }
+
+    private static int firstOnOrAfter(LocalDate day, List<LocalDate> days) {
+        int found = Collections.binarySearch(days, day);
+        return found < 0 ? -found - 1 : found;
+    }
 
     /** Days in order; each is the last day of some window. */
     static List<LocalDate> touchingAll(List<Window> windows) {
@@ -35,24 +77,25 @@ final class FewestVisits {
     private static final class Choice {
 
         private final List<LocalDate> days;
+
+        /** Windows touched on a day that the chosen day before it did not touch; the first row has no day before. */
         private final int[][] gained;
 
         Choice(List<Window> windows) {
             days = windows.stream().map(Window::last).distinct().sorted().toList();
             gained = new int[days.size() + 1][days.size()];
-            for (int before = -1; before < days.size(); before++) {
-                for (int day = before + 1; day < days.size(); day++) {
-                    gained[before + 1][day] = touchedFirst(windows, before, day);
+            for (Window window : windows) {
+                int first = firstOnOrAfter(window.from(), days);
+                int last = firstOnOrAfter(window.last(), days);
+                for (int day = first; day <= last; day++) {
+                    gained[first][day]++;
                 }
             }
-        }
-
-        /** Windows touched on a day that the chosen day before it did not touch. */
-        private int touchedFirst(List<Window> windows, int before, int day) {
-            return (int) windows.stream()
-                    .filter(window -> window.contains(days.get(day)))
-                    .filter(window -> before < 0 || !window.contains(days.get(before)))
-                    .count();
+            for (int before = days.size() - 1; before >= 0; before--) {
+                for (int day = 0; day < days.size(); day++) {
+                    gained[before][day] += gained[before + 1][day];
+                }
+            }
         }
 
         List<LocalDate> days(int atMost) {
@@ -87,7 +130,7 @@ final class FewestVisits {
                 chosen.add(days.get(day));
                 day = previous[used][day];
             }
-            chosen.sort(Comparator.naturalOrder());
+            Collections.sort(chosen);
             return chosen;
         }
     }

@@ -11,7 +11,8 @@ import java.util.List;
  */
 final class FitTasks {
 
-    private record Held(Owed task, VisitDraft at) {}
+    /** @param days how long the task's window is */
+    private record Held(Owed task, VisitDraft at, long days) {}
 
     private FitTasks() {}
 
@@ -30,10 +31,13 @@ final class FitTasks {
         List<Held> all = new ArrayList<>();
         for (VisitDraft draft : drafts) {
             if (!draft.isPinned()) {
-                draft.tasks().forEach(task -> all.add(new Held(task, draft)));
+                draft.tasks()
+                        .forEach(task -> all.add(new Held(task, draft, task.window().days())));
             }
         }
-        all.sort(Comparator.comparingLong((Held held) -> -held.task.window().days()));
+        all.sort((one, other) -> one.days == other.days
+                ? Integer.compare(one.task.rank(), other.task.rank())
+                : Long.compare(other.days, one.days));
         return all;
     }
 

@@ -2,13 +2,11 @@ package changeover.scheduling.visits;
 
 import changeover.contracts.agreements.OfferForecast;
 import changeover.contracts.calendar.Term;
-import changeover.contracts.calendar.Window;
 import changeover.contracts.catalogue.Catalogue;
 import changeover.contracts.catalogue.Due;
 import changeover.contracts.catalogue.NoLongerThisYear;
 import changeover.contracts.catalogue.OwnCatalogue;
 import changeover.contracts.catalogue.Task;
-import changeover.contracts.catalogue.Who;
 import changeover.contracts.words.Wording;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
@@ -24,17 +22,13 @@ final class Forecast {
 
     static OfferForecast of(Term term, int visits, List<PromisedTask> tasks, OwnCatalogue.Own own) {
         List<Promise> promises = Promises.in(term, tasks, own.seasons());
-        VisitPlan plan = VisitPlan.of(promises, visits, term, List.of(), own.seasons());
-        List<Window> owed = promises.stream()
-                .filter(promise -> promise.who() == Who.TECHNICIAN)
-                .map(Promise::window)
-                .toList();
+        VisitPlan plan = VisitPlan.of(promises, visits, term, List.of(), own.seasons(), own.longestVisit());
         return new OfferForecast(
                 plan.visits().stream()
                         .map(visit -> new OfferForecast.Visit(
                                 visit.window(), visit.minutes(), visit.tasks().size()))
                         .toList(),
-                FewestVisits.touchingAll(owed).size(),
+                VisitsNeeded.of(promises, own.longestVisit()).visits(),
                 plan.visits().stream().mapToInt(PlannedVisit::minutes).sum(),
                 plan.unkept().stream()
                         .map(unkept -> notKept(unkept, own.catalogue()))

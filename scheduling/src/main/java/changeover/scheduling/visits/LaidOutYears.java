@@ -2,6 +2,7 @@ package changeover.scheduling.visits;
 
 import changeover.contracts.calendar.Term;
 import changeover.contracts.catalogue.Catalogue;
+import changeover.contracts.catalogue.LongestVisit;
 import changeover.contracts.catalogue.OwnCatalogue;
 import changeover.contracts.catalogue.SeasonRules;
 import java.util.ArrayList;
@@ -22,6 +23,7 @@ final class LaidOutYears {
 
     private final Catalogue catalogue;
     private final SeasonRules rules;
+    private final LongestVisit longest;
 
     private final Map<Alike, VisitPlan> plans = new LinkedHashMap<>(64, 0.75f, true) {
         @Override
@@ -33,6 +35,7 @@ final class LaidOutYears {
     LaidOutYears(OwnCatalogue.Own own) {
         catalogue = own.catalogue();
         rules = own.seasons();
+        longest = own.longestVisit();
     }
 
     Catalogue catalogue() {
@@ -65,6 +68,6 @@ final class LaidOutYears {
 
     private VisitPlan plan(Alike year) {
         return VisitPlan.of(
-                Promises.in(year.term(), year.tasks(), rules), year.visits(), year.term(), List.of(), rules);
+                Promises.in(year.term(), year.tasks(), rules), year.visits(), year.term(), List.of(), rules, longest);
     }
 }

@@ -1,12 +1,11 @@
 package changeover.scheduling.visits;
 
 import changeover.contracts.calendar.Term;
-import changeover.contracts.calendar.Window;
 import changeover.contracts.catalogue.Due;
 import changeover.contracts.catalogue.History;
+import changeover.contracts.catalogue.LongestVisit;
 import changeover.contracts.catalogue.SeasonRules;
 import changeover.contracts.catalogue.Task;
-import changeover.contracts.catalogue.Who;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -18,14 +17,14 @@ import java.util.TreeMap;
  * Does a plan keep its promises with so many visits for this equipment, and if not, what is missing; and what a year of
  * it takes. Nothing is known of the past: every interval counts from the first day of the term.
  *
- * @param visitsNeeded the fewest visits that keep every promise
+ * @param needed the fewest visits that keep every promise
  * @param visits the year as it would be laid out
  * @param technicianMinutes planning minutes on site of what is kept
  * @param householdMinutes planning minutes of the household's own tasks
  * @param parts quantity a year by kind of part, of what is used each time
  */
 public record PlanTrial(
-        int visitsNeeded,
+        VisitsNeeded needed,
         VisitPlan visits,
         int technicianMinutes,
         int householdMinutes,
@@ -35,7 +34,8 @@ public record PlanTrial(
      * @param tasks of the plan, with the cadences it promises; a task that no machine asks for is left out
      * @param sold visits a term
      */
-    public static PlanTrial of(List<Task> tasks, List<Machine> machines, int sold, Term term, SeasonRules rules) {
+    public static PlanTrial of(
+            List<Task> tasks, List<Machine> machines, int sold, Term term, SeasonRules rules, LongestVisit longest) {
         List<PromisedTask> promised = new ArrayList<>();
         for (Machine machine : machines) {
             tasks.stream()
@@ -43,15 +43,24 @@ public record PlanTrial(
                     .forEach(task -> promised.add(PromisedTask.of(machine.id(), task, History.NONE)));
         }
         List<Promise> promises = Promises.in(term, promised, rules);
-        VisitPlan plan = VisitPlan.of(promises, sold, term, List.of(), rules);
+        VisitPlan plan = VisitPlan.of(promises, sold, term, List.of(), rules, longest);
         List<Promise> kept =
                 plan.visits().stream().flatMap(visit -> visit.tasks().stream()).toList();
         return new PlanTrial(
-                FewestVisits.touchingAll(technicianWindows(promises)).size(),
+                VisitsNeeded.of(promises, longest),
                 plan,
                 minutes(kept),
                 minutes(plan.household()),
                 parts(kept, plan.household(), tasks));
+    }
+
+    /** Visits as long as their work. */
+    public static PlanTrial of(List<Task> tasks, List<Machine> machines, int sold, Term term, SeasonRules rules) {
+        return of(tasks, machines, sold, term, rules, LongestVisit.ANY);
+    }
+
+    public int visitsNeeded() {
+        return needed.visits();
     }
 
     public boolean keepsItsPromises() {
@@ -60,13 +69,6 @@ public record PlanTrial(
 
     public List<Unkept> missing() {
         return visits.unkept();
-    }
-
-    private static List<Window> technicianWindows(List<Promise> promises) {
-        return promises.stream()
-                .filter(promise -> promise.who() == Who.TECHNICIAN)
-                .map(Promise::window)
-                .toList();
     }
 
     private static int minutes(List<Promise> promises) {

@@ -36,7 +36,11 @@ record StandingVisit(UUID id, Window window, @Nullable LocalDate day, boolean be
     /** As the plan sees it when it is not to be moved; work comes to it from tomorrow on. */
     Pin pinned(LocalDate today) {
         LocalDate on = day == null ? window.last() : day;
-        return new Pin(id, on, !begun && on.isAfter(today));
+        return new Pin(
+                id,
+                on,
+                !begun && on.isAfter(today),
+                tasks.stream().map(StandingTask::promise).toList());
     }
 
     /** The rows of the tasks by their promises, each promise itself, not its like. */

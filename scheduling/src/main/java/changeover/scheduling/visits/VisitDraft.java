@@ -1,6 +1,7 @@
 package changeover.scheduling.visits;
 
 import changeover.contracts.calendar.Window;
+import changeover.contracts.catalogue.LongestVisit;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -14,32 +15,49 @@ final class VisitDraft {
 
     private final @Nullable Pin pin;
     private final Window frame;
+    private final LongestVisit longest;
     private final List<Owed> tasks = new ArrayList<>();
     private LocalDate from;
     private LocalDate until;
+    private long minutes;
 
     /** @param frame days the visit may be on before any promise narrows it */
-    private VisitDraft(@Nullable Pin pin, Window frame) {
+    private VisitDraft(@Nullable Pin pin, Window frame, LongestVisit longest) {
         this.pin = pin;
         this.frame = frame;
+        this.longest = longest;
         this.from = frame.from();
         this.until = frame.until();
     }
 
-    static VisitDraft pinned(Pin pin) {
-        return new VisitDraft(pin, Window.ofDay(pin.day()));
+    /** With what it holds already, before all that may come to it. */
+    static VisitDraft pinned(Pin pin, LongestVisit longest) {
+        VisitDraft draft = new VisitDraft(pin, Window.ofDay(pin.day()), longest);
+        int place = -pin.holds().size();
+        for (Promise held : pin.holds()) {
+            draft.add(new Owed(place, place++, held));
+        }
+        return draft;
     }
 
-    static VisitDraft in(Window frame) {
-        return new VisitDraft(null, frame);
+    static VisitDraft in(Window frame, LongestVisit longest) {
+        return new VisitDraft(null, frame, longest);
     }
 
     boolean isPinned() {
         return pin != null;
     }
 
+    boolean takesMore() {
+        return pin == null || pin.takesMore();
+    }
+
     List<Owed> tasks() {
         return tasks;
+    }
+
+    long minutes() {
+        return minutes;
     }
 
     Window window() {
@@ -48,11 +66,14 @@ final class VisitDraft {
 
     void add(Owed task) {
         tasks.add(task);
+        minutes += task.minutes();
         narrow(task.window());
     }
 
     void remove(Owed task) {
-        tasks.removeIf(held -> held.place() == task.place());
+        if (tasks.removeIf(held -> held.place() == task.place())) {
+            minutes -= task.minutes();
+        }
         if (!task.window().from().isBefore(from) || !task.window().until().isAfter(until)) {
             from = frame.from();
             until = frame.until();
@@ -60,11 +81,12 @@ final class VisitDraft {
         }
     }
 
-    /** Whether it can take the promise and still has a day. */
+    /** Whether it can take the promise, still has a day and is not too long. */
     boolean canTake(Owed task) {
-        return (pin == null || pin.takesMore())
+        return takesMore()
                 && from.isBefore(task.window().until())
-                && task.window().from().isBefore(until);
+                && task.window().from().isBefore(until)
+                && longest.holds(tasks.size() + 1, minutes + task.minutes());
     }
 
     /** The days it would lose by taking the promise. */
@@ -81,9 +103,18 @@ final class VisitDraft {
     /** The same visit with its promises, kept inside a season where it can be. */
     VisitDraft keptIn(Window season) {
         Optional<Window> common = pin == null ? window().common(season) : Optional.empty();
-        VisitDraft kept = new VisitDraft(pin, common.orElse(frame));
-        tasks.forEach(kept::add);
-        return kept;
+        return filled(common.orElse(frame));
+    }
+
+    /** The same visit with its promises, to be filled in another way. */
+    VisitDraft copy() {
+        return filled(frame);
+    }
+
+    private VisitDraft filled(Window within) {
+        VisitDraft same = new VisitDraft(pin, within, longest);
+        tasks.forEach(same::add);
+        return same;
     }
 
     PlannedVisit planned() {
@@ -91,11 +122,15 @@ final class VisitDraft {
         return new PlannedVisit(
                 pin == null ? null : pin.visitId(),
                 window(),
-                tasks.stream().map(Owed::promise).toList());
+                tasks.stream().map(Owed::promise).toList(),
+                longest);
     }
 
+    /** A visit that has its day keeps it, whatever it holds. */
     private void narrow(Window window) {
-        from = window.from().isAfter(from) ? window.from() : from;
-        until = window.until().isBefore(until) ? window.until() : until;
+        if (pin == null) {
+            from = window.from().isAfter(from) ? window.from() : from;
+            until = window.until().isBefore(until) ? window.until() : until;
+        }
     }
 }

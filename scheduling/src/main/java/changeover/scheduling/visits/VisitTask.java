@@ -1,6 +1,9 @@
 package changeover.scheduling.visits;
 
 import changeover.contracts.calendar.Window;
+import changeover.contracts.catalogue.CatalogueJson;
+import changeover.contracts.catalogue.Grounds;
+import changeover.contracts.catalogue.OwnCatalogue;
 import changeover.contracts.catalogue.Task;
 import changeover.contracts.tenants.Ids;
 import changeover.contracts.tenants.OwnedWithGivenId;
@@ -141,6 +144,12 @@ public class VisitTask extends OwnedWithGivenId {
 
     public String basis() {
         return basis;
+    }
+
+    /** What it rests on, with its source where that is still known. */
+    public Grounds grounds(OwnCatalogue.Own own) {
+        return Grounds.kept(
+                taskCode, equipmentId, basis, body().map(json -> CatalogueJson.read(json, Task.class)), own);
     }
 
     /** The task as the business wrote it itself, as JSON; empty when the shipped catalogue has it under its code. */

@@ -1,6 +1,7 @@
 package changeover.scheduling.visits;
 
 import changeover.contracts.calendar.Term;
+import changeover.contracts.catalogue.LongestVisit;
 import changeover.contracts.catalogue.SeasonRules;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -50,6 +51,7 @@ record YearAgain(List<Kept> visits, List<Unkept> unkept, List<Promise> household
             List<StandingVisit> standing,
             List<PromisedTask> tasks,
             SeasonRules rules,
+            LongestVisit longest,
             LocalDate day) {
         PromisesLeft left = PromisesLeft.of(term, tasks, rules, day);
         Map<Promise, UUID> rows = StandingVisit.rows(standing);
@@ -58,7 +60,7 @@ record YearAgain(List<Kept> visits, List<Unkept> unkept, List<Promise> household
             List<StandingVisit> free = standing.stream()
                     .filter(visit -> visit.isFree(day) && (moves.test(visit) || visit.isOver(day)))
                     .toList();
-            VisitPlan plan = plan(standing, free, left, sold, PromisesLeft.rest(term, day), rules, day);
+            VisitPlan plan = plan(standing, free, left, sold, PromisesLeft.rest(term, day), rules, longest, day);
             boolean pushesOut = plan.unkept().stream().anyMatch(one -> rows.containsKey(one.promise()));
             if (!pushesOut
                     && (best == null
@@ -79,6 +81,7 @@ record YearAgain(List<Kept> visits, List<Unkept> unkept, List<Promise> household
             int sold,
             Term rest,
             SeasonRules rules,
+            LongestVisit longest,
             LocalDate day) {
         List<Pin> pins = standing.stream()
                 .filter(visit -> !free.contains(visit))
@@ -87,7 +90,7 @@ record YearAgain(List<Kept> visits, List<Unkept> unkept, List<Promise> household
         List<Promise> promises = new ArrayList<>();
         free.forEach(visit -> visit.tasks().forEach(task -> promises.add(task.promise())));
         promises.addAll(left.ahead());
-        return VisitPlan.of(promises, Math.max(sold, standing.size()), rest, pins, rules);
+        return VisitPlan.of(promises, Math.max(sold, standing.size()), rest, pins, rules, longest);
     }
 
     /** Visits laid out anew take the places of the free ones in the order of their days; what is over is left out. */

@@ -68,19 +68,14 @@ final class YearAgainRows {
     private void keep(YearToPlan year, Kept kept, Map<Promise, UUID> stood) {
         StandingVisit before = kept.stood();
         UUID id = before == null ? Ids.next() : before.id();
-        List<Promise> work = new ArrayList<>();
         StandingVisit stays = kept.visit().pinned() == null ? null : before;
-        if (stays != null) {
-            stays.tasks().forEach(task -> work.add(task.promise()));
-        }
-        work.addAll(kept.visit().tasks());
         int position = 0;
         int minutes = 0;
         Window window = stays != null ? stays.window() : kept.visit().window();
-        for (Promise promise : work) {
+        for (Promise promise : kept.visit().tasks()) {
             UUID row = stood.get(promise);
             if (row == null) {
-                rows.addLine(year, id, promise, promise.equipmentId(), position);
+                rows.addLine(year, id, YearRows.said(kept.visit(), promise), promise.equipmentId(), position);
             } else {
                 tasks.add(new MovedTask(row, id, position));
             }
@@ -88,7 +83,7 @@ final class YearAgainRows {
             minutes += promise.minutes();
             window = stays != null ? window.common(promise.window()).orElse(window) : window;
         }
-        if (work.isEmpty()) {
+        if (kept.visit().tasks().isEmpty()) {
             minutes = rows.addLookOver(id, window);
         }
         if (before == null) {

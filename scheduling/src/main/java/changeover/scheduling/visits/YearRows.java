@@ -23,10 +23,6 @@ final class YearRows {
     /** The task of a visit that the plan sells and for which nothing is promised. */
     static final String LOOK_OVER = "visit-look-over";
 
-    private static final Wording NOTHING_ELSE = new Wording(
-            "Your plan gives this visit; nothing else falls due at it.",
-            "Votre formule comprend cette visite; rien d’autre n’y est prévu.");
-
     /** What many visits have in common. */
     private record Going(Window window, int minutes) {}
 
@@ -106,9 +102,14 @@ final class YearRows {
         addVisit(year.of(), id, visit.window(), minutes);
         int position = 0;
         for (Promise promise : visit.tasks()) {
-            addLine(year.of(), id, promise, year.unit(promise), position++);
+            addLine(year.of(), id, said(visit, promise), year.unit(promise), position++);
         }
         return Math.max(1, position);
+    }
+
+    /** Where a task has a visit of its own because it is longer than a visit may be, its reason says so. */
+    static Promise said(PlannedVisit visit, Promise promise) {
+        return visit.longer().map(promise::because).orElse(promise);
     }
 
     void addVisit(YearToPlan year, UUID id, Window window, int minutes) {
@@ -127,7 +128,7 @@ final class YearRows {
     int addLookOver(UUID visit, Window window) {
         Task task = catalogue.task(LOOK_OVER);
         Due any = new Due(window, window.from(), Due.Act.DO);
-        lines.add(new Line(task, task.basis(), task.minutes(), any, NOTHING_ELSE), ids(visit, null), 0);
+        lines.add(new Line(task, task.basis(), task.minutes(), any, PlannedVisit.NOTHING_ELSE), ids(visit, null), 0);
         return task.minutes();
     }
 

@@ -100,7 +100,8 @@ public class Years implements CanItBeKept {
             List<PromisedTask> tasks = year.tasks().stream()
                     .filter(task -> one.machines().contains(task.equipmentId()))
                     .toList();
-            YearAgain again = YearAgain.of(year.term(), year.visits(), standing, tasks, own.seasons(), one.day());
+            YearAgain again = YearAgain.of(
+                    year.term(), year.visits(), standing, tasks, own.seasons(), own.longestVisit(), one.day());
             rows.add(year, again, standing);
         }
         rows.store(connection);

@@ -3,33 +3,28 @@ package changeover.scheduling.visits;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import changeover.contracts.calendar.Climate;
 import changeover.contracts.calendar.Term;
 import changeover.contracts.calendar.Window;
-import changeover.contracts.catalogue.Due;
 import changeover.contracts.catalogue.SeasonRules;
-import changeover.contracts.catalogue.Who;
-import changeover.contracts.words.Wording;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Random;
 import java.util.Set;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 
 class VisitPlanTest {
 
-    private static final LocalDate FIRST = LocalDate.of(2026, 3, 1);
-    private static final SeasonRules NO_SEASONS = new SeasonRules(new Climate(List.of()), true);
-    private static final int HORIZON = 14;
+    private static final LocalDate FIRST = SmallYears.FIRST;
+    private static final SeasonRules NO_SEASONS = SmallYears.NO_SEASONS;
+    private static final int HORIZON = SmallYears.HORIZON;
 
     private final Term term = Term.ofYear(FIRST);
 
     @Test
     void asManyVisitsAsBruteForceFindsAndNoPromiseLost() {
-        eachSmallCase(8_000, (promises, random) -> {
+        SmallYears.each(8_000, 7, (promises, random) -> {
             VisitPlan plan = VisitPlan.of(promises, HORIZON, term, List.of(), NO_SEASONS);
             assertSound(plan, promises);
             long withTasks = plan.visits().stream()
@@ -46,7 +41,7 @@ class VisitPlanTest {
 
     @Test
     void withTooFewVisitsNoOtherChoiceOfDaysKeepsMore() {
-        eachSmallCase(8_000, (promises, random) -> {
+        SmallYears.each(8_000, 7, (promises, random) -> {
             int sold = random.nextInt(Math.max(1, fewest(promises)));
             VisitPlan plan = VisitPlan.of(promises, sold, term, List.of(), NO_SEASONS);
             assertSound(plan, promises);
@@ -57,7 +52,7 @@ class VisitPlanTest {
 
     @Test
     void visitsWithADayNeverMoveAndAreUsedFirst() {
-        eachSmallCase(4_000, (promises, random) -> {
+        SmallYears.each(4_000, 7, (promises, random) -> {
             List<Pin> pins = new ArrayList<>();
             for (int pin = 0; pin < random.nextInt(3); pin++) {
                 pins.add(new Pin(new UUID(7, pin), FIRST.plusDays(random.nextInt(HORIZON)), random.nextBoolean()));
@@ -85,44 +80,12 @@ class VisitPlanTest {
 
     @Test
     void theSameQuestionGivesTheSameAnswer() {
-        eachSmallCase(
+        SmallYears.each(
                 500,
+                7,
                 (promises, random) -> assertEquals(
                         VisitPlan.of(promises, 4, term, List.of(), SeasonRules.USUAL),
                         VisitPlan.of(promises, 4, term, List.of(), SeasonRules.USUAL)));
-    }
-
-    private interface Check {
-        void on(List<Promise> promises, Random random);
-    }
-
-    private static void eachSmallCase(int usual, Check check) {
-        int cases = Boolean.getBoolean("changeover.deep") ? usual * 20 : usual;
-        for (int seed = 0; seed < cases; seed++) {
-            Random random = new Random(seed);
-            List<Promise> promises = new ArrayList<>();
-            for (int number = 0; number < 1 + random.nextInt(7); number++) {
-                int from = random.nextInt(HORIZON);
-                int days = 1 + random.nextInt(HORIZON - from);
-                promises.add(promise(number, from, random.nextInt(3) == 0 ? days : Math.min(days, 4)));
-            }
-            try {
-                check.on(promises, random);
-            } catch (AssertionError failed) {
-                throw new AssertionError("seed " + seed + ": " + promises, failed);
-            }
-        }
-    }
-
-    private static Promise promise(int number, int from, int days) {
-        Window window = new Window(FIRST.plusDays(from), FIRST.plusDays(from + days));
-        return new Promise(
-                new UUID(1, number % 3),
-                "task-" + number,
-                Who.TECHNICIAN,
-                10,
-                new Due(window, window.from(), Due.Act.DO),
-                new Wording("because", "parce que"));
     }
 
     /** Every promise is at one visit or named as not kept; a visit has a day, and on each of its days keeps all its tasks. */

@@ -56,7 +56,7 @@ public class BusinessApi {
     /**
      * Writes the paper anew, whole, on the edition that If-Match names: {@code street, city, region, postal, country,
      * invoiceTermsDays, theme} (system, day, night), optionally {@code tagline, phone, email, licence, gstNumber,
-     * qstNumber, smallSupplier, carryOpenSeason}.
+     * qstNumber, smallSupplier, carryOpenSeason, visitMinutesAtMost} (30 to 600; it counts from the next year that is laid).
      */
     @PUT
     @RolesAllowed("owner")
@@ -90,7 +90,11 @@ public class BusinessApi {
                 asked.yes("smallSupplier"),
                 asked.yes("carryOpenSeason"),
                 asked.whole("invoiceTermsDays", 0, 365),
-                asked.oneOf("theme", Set.of("system", "day", "night")));
+                asked.oneOf("theme", Set.of("system", "day", "night")),
+                asked.value("visitMinutesAtMost") == null
+                        ? null
+                        : asked.whole(
+                                "visitMinutesAtMost", BusinessProfile.LEAST_VISIT, BusinessProfile.LONGEST_VISIT));
     }
 
     private BusinessDocument document() {

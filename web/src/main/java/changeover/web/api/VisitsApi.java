@@ -3,6 +3,7 @@ package changeover.web.api;
 import changeover.billing.documents.DocumentsToMake;
 import changeover.billing.documents.PaperKind;
 import changeover.contracts.calendar.Window;
+import changeover.contracts.catalogue.OwnCatalogue;
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.tenants.Today;
 import changeover.scheduling.dayplan.Appointments;
@@ -40,13 +41,21 @@ public class VisitsApi {
     /** A visit with its checklist. */
     public record VisitDocument(VisitLists.Row visit, List<TaskDocument> tasks) {}
 
+    /**
+     * A line of the checklist with why it is there: between which days, by which rule, on what basis, from which source.
+     *
+     * @param latest the last day, in
+     */
     public record TaskDocument(
             UUID id,
             @Nullable UUID unit,
             String task,
             String words,
             String reason,
+            LocalDate earliest,
+            LocalDate latest,
             String basis,
+            @Nullable String source,
             String act,
             @Nullable String ticket,
             int minutes) {}
@@ -75,6 +84,9 @@ public class VisitsApi {
 
     @Inject
     Today today;
+
+    @Inject
+    OwnCatalogue catalogue;
 
     @Inject
     Tongue tongue;
@@ -108,8 +120,9 @@ public class VisitsApi {
     @Path("{id}")
     @Transactional
     public VisitDocument one(@PathParam("id") UUID id) {
+        OwnCatalogue.Own own = catalogue.read();
         return new VisitDocument(
-                seen(id), visits.tasksOf(id).stream().map(this::task).toList());
+                seen(id), visits.tasksOf(id).stream().map(task -> task(task, own)).toList());
     }
 
     /** Gives a day or moves it: {@code technician, day, starts}, optionally {@code ends}. */
@@ -158,14 +171,17 @@ public class VisitsApi {
         return identity.hasRole("technician") ? current.person() : null;
     }
 
-    private TaskDocument task(VisitTask task) {
+    private TaskDocument task(VisitTask task, OwnCatalogue.Own own) {
         return new TaskDocument(
                 task.id(),
                 task.equipmentId().orElse(null),
                 task.taskCode(),
                 task.wording().in(tongue.locale()),
                 task.reason().in(tongue.locale()),
+                task.due().from(),
+                task.due().last(),
                 task.basis(),
+                task.grounds(own).source(),
                 task.act(),
                 task.ticket().orElse(null),
                 task.minutes());

@@ -1,6 +1,7 @@
 package changeover.web.office;
 
 import changeover.contracts.catalogue.Cadence;
+import changeover.contracts.catalogue.Grounds;
 import changeover.contracts.catalogue.Interval;
 import changeover.contracts.catalogue.OwnCatalogue;
 import changeover.contracts.catalogue.Task;
@@ -38,27 +39,8 @@ public class HowOften {
                 task.wording().in(locale),
                 task.cadence().sentence(own.seasons().climate()).in(locale),
                 task.who() == Who.HOUSEHOLD,
-                basis(task.basis(), locale),
+                Grounds.of(task).basisIn(locale),
                 ofItsOwn,
                 task.cadence() instanceof Cadence.EveryMonths every ? String.valueOf(every.months()) : "");
-    }
-
-    /** The bases that the shipped catalogue names in plain words; the name of a standard is the same in every language. */
-    private static String basis(String basis, Locale locale) {
-        if (!locale.getLanguage().equals("fr")) {
-            return basis;
-        }
-        return switch (basis) {
-            case "common practice" -> "usage du métier";
-            case "nameplate" -> "plaque signalétique";
-            case "published advice" -> "conseil publié";
-            case "label on the machine" -> "étiquette de l’appareil";
-            case "new home warranty care guides" -> "guides d’entretien des garanties de maisons neuves";
-            case "Ohm’s law" -> "loi d’Ohm";
-            case "Natural Resources Canada" -> "Ressources naturelles Canada";
-            case "NB Power" -> "Énergie NB";
-            case "CMHC" -> "SCHL";
-            default -> basis;
-        };
     }
 }

@@ -133,7 +133,11 @@ public class ShopPages {
                 typed.ticked("smallSupplier"),
                 typed.ticked("carryOpenSeason"),
                 typed.whole("invoiceTermsDays", 0, 365),
-                typed.oneOf("theme", Set.of("system", "day", "night")));
+                typed.oneOf("theme", Set.of("system", "day", "night")),
+                typed.line("visitMinutesAtMost", 10) == null
+                        ? null
+                        : typed.whole(
+                                "visitMinutesAtMost", BusinessProfile.LEAST_VISIT, BusinessProfile.LONGEST_VISIT));
     }
 
     private static Map<String, String> fields(BusinessProfile.Facts facts) {
@@ -153,6 +157,9 @@ public class ShopPages {
         fields.put("carryOpenSeason", facts.carryOpenSeason() ? "yes" : "");
         fields.put("invoiceTermsDays", String.valueOf(facts.invoiceTermsDays()));
         fields.put("theme", facts.theme());
+        fields.put(
+                "visitMinutesAtMost",
+                facts.visitMinutesAtMost() == null ? "" : String.valueOf(facts.visitMinutesAtMost()));
         return fields;
     }
 

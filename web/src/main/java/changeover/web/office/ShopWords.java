@@ -64,6 +64,13 @@ public interface ShopWords {
     @Message("Days a customer has to pay")
     String terms();
 
+    @Message("Minutes of a visit, at most")
+    String visit_minutes();
+
+    @Message(
+            "30 to 600; empty for as long as its work. A longer task has a visit of its own. It counts from the next year that is laid; visits that stand stay.")
+    String visit_minutes_hint();
+
     @Message("A season that is open on a plan’s first day is still given in that term")
     String carry();
 

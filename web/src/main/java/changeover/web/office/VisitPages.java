@@ -1,12 +1,9 @@
 package changeover.web.office;
 
-import changeover.contracts.customers.AllEquipment;
-import changeover.contracts.customers.Equipment;
 import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Today;
 import changeover.scheduling.dayplan.Appointments;
 import changeover.scheduling.visits.VisitLists;
-import changeover.scheduling.visits.VisitTask;
 import changeover.scheduling.visits.Visits;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
@@ -34,8 +31,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
-import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 
 /** One visit for the office: why it exists, its day, its end. */
 @Path("/{slug}/visits/{id}")
@@ -43,36 +38,13 @@ import org.jspecify.annotations.Nullable;
 @RolesAllowed({"owner", "office"})
 public class VisitPages {
 
-    /** A visit in words. */
-    public record View(
-            UUID id,
-            UUID homeId,
-            String home,
-            @Nullable UUID agreementId,
-            String kind,
-            String first,
-            String last,
-            int minutes,
-            String day,
-            String starts,
-            String technician,
-            String how,
-            String endedOn,
-            String why,
-            String seen,
-            String note,
-            List<Task> tasks) {}
-
-    /** @param ticket refrigerant, gas or electrical; empty for none */
-    public record Task(String machine, String words, String reason, String ticket, int minutes) {}
-
     public record Technician(UUID person, String name) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
-        static native TemplateInstance visit(Frame frame, View view, List<Technician> technicians, Said form);
+        static native TemplateInstance visit(Frame frame, VisitInWords.View view, List<Technician> technicians, Said form);
 
-        static native TemplateInstance visitending(Frame frame, View view, Said form);
+        static native TemplateInstance visitending(Frame frame, VisitInWords.View view, Said form);
 
         private Pages() {}
     }
@@ -96,10 +68,10 @@ public class VisitPages {
     Appointments appointments;
 
     @Inject
-    AllEquipment equipment;
+    People people;
 
     @Inject
-    People people;
+    VisitInWords inWords;
 
     @GET
     @Transactional
@@ -158,7 +130,7 @@ public class VisitPages {
     @Transactional
     public TemplateInstance ending(@PathParam("id") UUID id) {
         Frame frame = frames.of(Tab.SEASON);
-        return Pages.visitending(frame, view(found(id), frame), Said.blank());
+        return Pages.visitending(frame, inWords.of(found(id), frame), Said.blank());
     }
 
     @POST
@@ -183,7 +155,7 @@ public class VisitPages {
                 refusals -> {
                     Frame frame = frames.of(Tab.SEASON);
                     return Pages.visitending(
-                            frame, view(found(id), frame), Said.again(typed, refusals, frame.locale()));
+                            frame, inWords.of(found(id), frame), Said.again(typed, refusals, frame.locale()));
                 });
     }
 
@@ -195,46 +167,6 @@ public class VisitPages {
         List<Technician> technicians = people.technicians(frame.today()).stream()
                 .map(member -> new Technician(member.personId(), member.name()))
                 .toList();
-        return Pages.visit(frame, view(row, frame), technicians, form);
-    }
-
-    private View view(VisitLists.Row row, Frame frame) {
-        List<VisitTask> tasks = visits.tasksOf(row.id());
-        Map<UUID, String> machines =
-                equipment
-                        .all(tasks.stream()
-                                .flatMap(task -> task.equipmentId().stream())
-                                .distinct()
-                                .toList())
-                        .stream()
-                        .collect(Collectors.toMap(Equipment::id, Equipment::name));
-        String why = visits.ending(row.id()).flatMap(ending -> ending.why()).orElse("");
-        return new View(
-                row.id(),
-                row.homeId(),
-                row.street() + ", " + row.city(),
-                row.agreementId(),
-                row.kind(),
-                frame.inWords(row.first()),
-                frame.inWords(row.last()),
-                row.minutes(),
-                row.day() == null ? "" : frame.inWords(row.day()),
-                row.starts() == null ? "" : row.starts().toString(),
-                row.technician() == null ? "" : row.technician(),
-                row.how() == null ? "" : row.how(),
-                row.endedOn() == null ? "" : frame.inWords(row.endedOn()),
-                why,
-                SeenDay.of(row).text(),
-                visits.find(row.id()).flatMap(visit -> visit.note()).orElse(""),
-                tasks.stream().map(task -> task(task, machines, frame)).toList());
-    }
-
-    private static Task task(VisitTask task, Map<UUID, String> machines, Frame frame) {
-        return new Task(
-                task.equipmentId().map(id -> machines.getOrDefault(id, "")).orElse(""),
-                task.wording().in(frame.locale()),
-                task.reason().in(frame.locale()),
-                task.ticket().map(Object::toString).orElse(""),
-                task.minutes());
+        return Pages.visit(frame, inWords.of(row, frame), technicians, form);
     }
 }

@@ -34,6 +34,15 @@ public interface VisitWords {
     @Message("Why")
     String why();
 
+    @Message("Any day")
+    String due();
+
+    @Message("from {from} to {until}")
+    String due_between(String from, String until);
+
+    @Message("It rests on: {grounds}")
+    String rests_on(String grounds);
+
     @Message("Ticket:")
     String ticket();
 

@@ -55,6 +55,22 @@ class BusinessApiTest {
     }
 
     @Test
+    void the_bound_of_a_visit_is_kept_and_judged() {
+        var shop = shops.open("CA-QC", "fr");
+        String path = shop.api("business");
+        var paper = new HashMap<>(PAPER);
+        paper.put("visitMinutesAtMost", 180);
+        Sending.put(shop.owner(), path, "\"0\"", paper).statusCode(200).body("paper.visitMinutesAtMost", equalTo(180));
+        for (Object wrong : new Object[] {29, 601, -1, "soon", 45.5}) {
+            paper.put("visitMinutesAtMost", wrong);
+            Sending.put(shop.owner(), path, "\"1\"", paper)
+                    .statusCode(422)
+                    .body("refusals.field", hasItems("visitMinutesAtMost"));
+        }
+        Sending.put(shop.owner(), path, "\"1\"", PAPER).statusCode(200).body("paper.visitMinutesAtMost", equalTo(null));
+    }
+
+    @Test
     void what_is_wrong_is_said_in_the_readers_language() {
         var wrong = new HashMap<>(PAPER);
         wrong.put("gstNumber", "12345");

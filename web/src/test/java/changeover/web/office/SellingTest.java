@@ -112,6 +112,22 @@ class SellingTest {
                 .statusCode(303);
     }
 
+    /** Which task, between which days, by which rule, resting on what. */
+    private static void saysWhy(AShop.Shop shop, String visit) {
+        var task = as(shop.office())
+                .get(shop.api("visits/" + visit))
+                .then()
+                .statusCode(200)
+                .body("tasks[0].earliest", containsString("20"))
+                .body("tasks[0].latest", containsString("20"))
+                .extract();
+        String reason = task.path("tasks[0].reason");
+        String page = as(shop.office()).get(shop.at("visits/" + visit)).asString();
+        assertTrue(page.contains(reason.substring(0, 12)), page);
+        assertTrue(page.contains("It rests on: ") || page.contains("Cela repose sur\u00a0: "), page);
+        assertTrue(page.contains("from ") || page.contains("du "), page);
+    }
+
     private static void visit(AShop.Shop shop, String home, LocalDate day) {
         List<String> visits = as(shop.owner())
                 .get(shop.api("homes/" + home + "/year"))
@@ -121,6 +137,7 @@ class SellingTest {
         assertTrue(visits.size() >= 2);
         String visit = shop.at("visits/" + visits.getFirst());
         as(shop.office()).get(visit).then().statusCode(200).body(containsString("Mika Tarn"));
+        saysWhy(shop, visits.getFirst());
         post(
                         shop.office(),
                         visit + "/appointment",

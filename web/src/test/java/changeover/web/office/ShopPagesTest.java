@@ -59,6 +59,25 @@ class ShopPagesTest {
     }
 
     @Test
+    void the_owner_bounds_a_visit_and_takes_the_bound_away_again() {
+        var shop = shops.open("CA-QC", "fr");
+        var typed = new HashMap<>(PAPER);
+        typed.put("visitMinutesAtMost", "20");
+        post(shop.owner(), shop.at("shop"), typed).statusCode(422).body(containsString("value=\"20\""));
+        typed.put("visitMinutesAtMost", "180");
+        post(shop.owner(), shop.at("shop"), typed).statusCode(303);
+        as(shop.owner())
+                .get(shop.at("shop"))
+                .then()
+                .body(containsString("Minutes d’une visite, au plus"))
+                .body(containsString("value=\"180\""));
+        typed.put("visitMinutesAtMost", "");
+        typed.put("version", "1");
+        post(shop.owner(), shop.at("shop"), typed).statusCode(303);
+        as(shop.owner()).get(shop.at("shop")).then().body(not(containsString("value=\"180\"")));
+    }
+
+    @Test
     void the_second_editor_is_told_of_the_first() {
         var shop = shops.open("CA-ON", "en");
         post(shop.owner(), shop.at("shop"), PAPER).statusCode(303);

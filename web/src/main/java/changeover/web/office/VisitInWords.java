@@ -1,0 +1,112 @@
+package changeover.web.office;
+
+import changeover.contracts.catalogue.OwnCatalogue;
+import changeover.contracts.customers.AllEquipment;
+import changeover.contracts.customers.Equipment;
+import changeover.scheduling.visits.VisitLists;
+import changeover.scheduling.visits.VisitTask;
+import changeover.scheduling.visits.Visits;
+import changeover.web.session.Frame;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** A visit as the office reads it: its day, its end, and of each task the window, the rule and the source. */
+@ApplicationScoped
+public class VisitInWords {
+
+    /** A visit in words. */
+    public record View(
+            UUID id,
+            UUID homeId,
+            String home,
+            @Nullable UUID agreementId,
+            String kind,
+            String first,
+            String last,
+            int minutes,
+            String day,
+            String starts,
+            String technician,
+            String how,
+            String endedOn,
+            String why,
+            String seen,
+            String note,
+            List<Task> tasks) {}
+
+    /**
+     * A line of the checklist, and why it is there.
+     *
+     * @param first the first day it may be done on
+     * @param reason the rule in words: how often, and when the last time was
+     * @param grounds what the rule rests on, with its source
+     * @param ticket refrigerant, gas or electrical; empty for none
+     */
+    public record Task(
+            String machine,
+            String words,
+            String first,
+            String last,
+            String reason,
+            String grounds,
+            String ticket,
+            int minutes) {}
+
+    @Inject
+    Visits visits;
+
+    @Inject
+    AllEquipment equipment;
+
+    @Inject
+    OwnCatalogue catalogue;
+
+    View of(VisitLists.Row row, Frame frame) {
+        List<VisitTask> tasks = visits.tasksOf(row.id());
+        Map<UUID, String> machines =
+                equipment
+                        .all(tasks.stream()
+                                .flatMap(task -> task.equipmentId().stream())
+                                .distinct()
+                                .toList())
+                        .stream()
+                        .collect(Collectors.toMap(Equipment::id, Equipment::name));
+        OwnCatalogue.Own own = catalogue.read();
+        String why = visits.ending(row.id()).flatMap(ending -> ending.why()).orElse("");
+        return new View(
+                row.id(),
+                row.homeId(),
+                row.street() + ", " + row.city(),
+                row.agreementId(),
+                row.kind(),
+                frame.inWords(row.first()),
+                frame.inWords(row.last()),
+                row.minutes(),
+                row.day() == null ? "" : frame.inWords(row.day()),
+                row.starts() == null ? "" : row.starts().toString(),
+                row.technician() == null ? "" : row.technician(),
+                row.how() == null ? "" : row.how(),
+                row.endedOn() == null ? "" : frame.inWords(row.endedOn()),
+                why,
+                SeenDay.of(row).text(),
+                visits.find(row.id()).flatMap(visit -> visit.note()).orElse(""),
+                tasks.stream().map(task -> task(task, machines, own, frame)).toList());
+    }
+
+    private static Task task(VisitTask task, Map<UUID, String> machines, OwnCatalogue.Own own, Frame frame) {
+        return new Task(
+                task.equipmentId().map(id -> machines.getOrDefault(id, "")).orElse(""),
+                task.wording().in(frame.locale()),
+                frame.inWords(task.due().from()),
+                frame.inWords(task.due().last()),
+                task.reason().in(frame.locale()),
+                task.grounds(own).in(frame.locale()),
+                task.ticket().map(Object::toString).orElse(""),
+                task.minutes());
+    }
+}
