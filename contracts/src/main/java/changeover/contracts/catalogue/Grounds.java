@@ -31,8 +31,7 @@ public record Grounds(String basis, @Nullable String source) {
         }
         return own.intervals().stream()
                 .filter(one -> one.taskCode().equals(taskCode) && one.basis().equals(basis))
-                .filter(one ->
-                        one.equipmentId() == null || one.equipmentId().equals(equipmentId))
+                .filter(one -> one.equipmentId() == null || one.equipmentId().equals(equipmentId))
                 .findFirst()
                 .map(one -> new Grounds(basis, one.source()))
                 .orElse(new Grounds(basis, null));
@@ -46,19 +45,22 @@ public record Grounds(String basis, @Nullable String source) {
 
     /** The bases that the shipped catalogue names in plain words; the name of a standard is the same in every language. */
     public String basisIn(Locale locale) {
-        return new Wording(basis, switch (basis) {
-                    case "common practice" -> "usage du métier";
-                    case "nameplate" -> "plaque signalétique";
-                    case "published advice" -> "conseil publié";
-                    case "label on the machine" -> "étiquette de l’appareil";
-                    case "your plan" -> "votre formule";
-                    case "new home warranty care guides" -> "guides d’entretien des garanties de maisons neuves";
-                    case "Ohm’s law" -> "loi d’Ohm";
-                    case "Natural Resources Canada" -> "Ressources naturelles Canada";
-                    case "NB Power" -> "Énergie NB";
-                    case "CMHC" -> "SCHL";
-                    default -> basis;
-                })
+        return new Wording(
+                        basis,
+                        switch (basis) {
+                            case "common practice" -> "usage du métier";
+                            case "nameplate" -> "plaque signalétique";
+                            case "published advice" -> "conseil publié";
+                            case "label on the machine" -> "étiquette de l’appareil";
+                            case "your plan" -> "votre formule";
+                            case "new home warranty care guides" ->
+                                "guides d’entretien des garanties de maisons neuves";
+                            case "Ohm’s law" -> "loi d’Ohm";
+                            case "Natural Resources Canada" -> "Ressources naturelles Canada";
+                            case "NB Power" -> "Énergie NB";
+                            case "CMHC" -> "SCHL";
+                            default -> basis;
+                        })
                 .in(locale);
     }
 

@@ -45,8 +45,7 @@ record PinnedAsked(List<Promise> promises, VisitsSaid said) {
                 return promise;
             }
         }
-        throw new IllegalArgumentException(
-                "Nothing promised is called " + name + ", or a visit holds it already; the visit of " + day
-                        + " cannot hold it.");
+        throw new IllegalArgumentException("Nothing promised is called " + name
+                + ", or a visit holds it already; the visit of " + day + " cannot hold it.");
     }
 }

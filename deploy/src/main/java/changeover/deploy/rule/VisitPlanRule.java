@@ -58,8 +58,7 @@ final class VisitPlanRule implements Rule {
         question.parts("promises").forEach(part -> promises.add(promise(part, said)));
         VisitsNeeded needed = VisitsNeeded.of(promises, longest);
         List<Pin> pins = new PinnedAsked(promises, said).taken(question.parts("pinned"));
-        return said.answer(
-                VisitPlan.of(promises, question.number("visits"), term, pins, rules, longest), needed);
+        return said.answer(VisitPlan.of(promises, question.number("visits"), term, pins, rules, longest), needed);
     }
 
     private static List<PromisedTask> tasks(Question question, VisitsSaid said) {

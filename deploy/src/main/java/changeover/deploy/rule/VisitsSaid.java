@@ -80,8 +80,7 @@ final class VisitsSaid {
                 .put("minutes", promise.minutes())
                 .set("reason", Answers.wording(promise.reason()));
         Grounds asked = own.get(promise);
-        Optional<Task> shipped =
-                asked == null ? Catalogue.shipped().findTask(promise.taskCode()) : Optional.empty();
+        Optional<Task> shipped = asked == null ? Catalogue.shipped().findTask(promise.taskCode()) : Optional.empty();
         shipped.ifPresent(task -> said.set("rule", cadence(task)));
         Grounds grounds = asked == null ? shipped.map(Grounds::of).orElse(ASKED) : asked;
         return said.put("basis", grounds.basis()).put("source", grounds.source());

@@ -43,7 +43,8 @@ class VisitPlanRuleTest {
     @Test
     void noVisitIsLongerThanTheBoundSaveTheOneTaskThatIs() {
         String year = "{\"visits\": %d, \"term\": {\"from\": \"2027-04-01\"}, \"minutesAtMost\": 90, \"promises\": ["
-                + work("burner", 120) + "," + work("coil", 60) + "," + work("drain", 45) + "," + work("pads", 30) + "]}";
+                + work("burner", 120) + "," + work("coil", 60) + "," + work("drain", 45) + "," + work("pads", 30)
+                + "]}";
         JsonNode answer = Asked.answer("visitplan", year.formatted(3));
         List<Integer> minutes = new ArrayList<>();
         answer.get("visits").forEach(visit -> {
@@ -62,7 +63,8 @@ class VisitPlanRuleTest {
     }
 
     private static String work(String name, int minutes) {
-        return "{\"name\":\"" + name + "\",\"from\":\"2027-05-01\",\"until\":\"2027-06-01\",\"minutes\":" + minutes + "}";
+        return "{\"name\":\"" + name + "\",\"from\":\"2027-05-01\",\"until\":\"2027-06-01\",\"minutes\":" + minutes
+                + "}";
     }
 
     @Test
@@ -79,9 +81,10 @@ class VisitPlanRuleTest {
             question.set("promises", shuffled);
             assertEquals(answer, Asked.answer("visitplan", question.toString()), question.toString());
             ArrayNode pinned = question.putArray("pinned");
-            answer.get("visits").forEach(visit -> pinned.addObject()
-                    .put("day", visit.get("from").asText())
-                    .<ObjectNode>set("tasks", visit.get("tasks")));
+            answer.get("visits")
+                    .forEach(visit -> pinned.addObject()
+                            .put("day", visit.get("from").asText())
+                            .<ObjectNode>set("tasks", visit.get("tasks")));
             JsonNode again = Asked.answer("visitplan", question.toString());
             assertEquals(unkept(answer), unkept(again), question.toString());
             assertEquals(held(answer), held(again), question.toString());
@@ -90,8 +93,7 @@ class VisitPlanRuleTest {
 
     private static List<String> held(JsonNode answer) {
         List<String> held = new ArrayList<>();
-        answer.get("visits")
-                .forEach(visit -> held.add(visit.get("from").asText() + " " + visit.get("tasks")));
+        answer.get("visits").forEach(visit -> held.add(visit.get("from").asText() + " " + visit.get("tasks")));
         Collections.sort(held);
         return held;
     }

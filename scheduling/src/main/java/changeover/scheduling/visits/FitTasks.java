@@ -32,7 +32,8 @@ final class FitTasks {
         for (VisitDraft draft : drafts) {
             if (!draft.isPinned()) {
                 draft.tasks()
-                        .forEach(task -> all.add(new Held(task, draft, task.window().days())));
+                        .forEach(task ->
+                                all.add(new Held(task, draft, task.window().days())));
             }
         }
         all.sort((one, other) -> one.days == other.days

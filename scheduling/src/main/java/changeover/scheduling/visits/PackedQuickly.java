@@ -14,9 +14,8 @@ import java.util.List;
 final class PackedQuickly {
 
     private static final Comparator<Owed> CLOSING = Comparator.comparing(Owed::window);
-    private static final Comparator<Owed> OPENING = Comparator.comparing(
-                    (Owed task) -> task.window().from())
-            .reversed();
+    private static final Comparator<Owed> OPENING =
+            Comparator.comparing((Owed task) -> task.window().from()).reversed();
     private static final Comparator<Owed> LONGEST =
             Comparator.comparingInt(Owed::minutes).reversed();
     private static final Comparator<Owed> SHORTEST = Comparator.comparingInt(Owed::minutes);

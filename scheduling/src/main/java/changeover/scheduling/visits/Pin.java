@@ -15,8 +15,8 @@ public record Pin(UUID visitId, LocalDate day, boolean takesMore, List<Promise> 
 
     static final Comparator<Pin> BY_DAY = Comparator.comparing(Pin::day)
             .thenComparing(pin -> !pin.takesMore())
-            .thenComparingLong(pin ->
-                    pin.holds().stream().mapToLong(Promise::minutes).sum())
+            .thenComparingLong(
+                    pin -> pin.holds().stream().mapToLong(Promise::minutes).sum())
             .thenComparing(Pin::visitId);
 
     public Pin {

@@ -37,6 +37,7 @@ public record Unkept(Promise promise, Wording why) {
                         NO_ROOM.en().formatted(task.minutes(), from.en(), last.en(), longest.minutes()),
                         NO_ROOM.fr().formatted(task.minutes(), from.fr(), last.fr(), longest.minutes()))
                 : new Wording(
-                        ONE_MORE.en().formatted(from.en(), last.en()), ONE_MORE.fr().formatted(from.fr(), last.fr()));
+                        ONE_MORE.en().formatted(from.en(), last.en()),
+                        ONE_MORE.fr().formatted(from.fr(), last.fr()));
     }
 }

@@ -13,9 +13,8 @@ import java.util.TreeMap;
  */
 final class VisitsAtLeast {
 
-    private static final Comparator<Owed> LATEST_FIRST = Comparator.comparing(
-                    (Owed task) -> task.window().from())
-            .reversed();
+    private static final Comparator<Owed> LATEST_FIRST =
+            Comparator.comparing((Owed task) -> task.window().from()).reversed();
 
     private final Packing asked;
     private final List<VisitDraft> pins;

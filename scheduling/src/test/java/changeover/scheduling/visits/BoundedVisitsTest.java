@@ -68,8 +68,8 @@ class BoundedVisitsTest {
                             .toList(),
                     promises.size(),
                     longest);
-            int fewest =
-                    EveryWay.of(promises, pins, promises.size(), longest.minutes()).made();
+            int fewest = EveryWay.of(promises, pins, promises.size(), longest.minutes())
+                    .made();
             assertTrue(VisitsAtLeast.of(asked) <= fewest);
             Packed quick = PackedQuickly.of(asked);
             assertTrue(quick.isWithin(asked));
@@ -89,7 +89,7 @@ class BoundedVisitsTest {
     @Test
     void aboveFourteenItIsWithinOneVisitOrSaysSo() {
         int[] said = new int[Proof.values().length];
-        for (int seed = 0; seed < (Boolean.getBoolean("changeover.deep") ? 20_000 : 300); seed++) {
+        for (int seed = 0; seed < (Boolean.getBoolean("changeover.deep") ? 5_000 : 300); seed++) {
             Random random = new Random(seed);
             List<Promise> promises = SmallYears.promises(15 + random.nextInt(60), random);
             List<Pin> pins = SmallYears.pins(random);
@@ -122,7 +122,11 @@ class BoundedVisitsTest {
         assertEquals(
                 "This task takes 240\u00a0minutes, more than the 90 that a visit may last: it has a visit of its own.",
                 alone.longer().orElseThrow().en());
-        assertEquals(1, plan.visits().stream().filter(visit -> visit.longer().isPresent()).count());
+        assertEquals(
+                1,
+                plan.visits().stream()
+                        .filter(visit -> visit.longer().isPresent())
+                        .count());
     }
 
     @Test
@@ -171,7 +175,9 @@ class BoundedVisitsTest {
 
     static Map<Promise, Integer> counted(List<Promise> promises) {
         Map<Promise, Integer> counted = new HashMap<>();
-        promises.stream().sorted(Comparator.comparing(Promise::taskCode)).forEach(one -> counted.merge(one, 1, Integer::sum));
+        promises.stream()
+                .sorted(Comparator.comparing(Promise::taskCode))
+                .forEach(one -> counted.merge(one, 1, Integer::sum));
         return counted;
     }
 }

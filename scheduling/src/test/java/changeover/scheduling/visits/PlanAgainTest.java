@@ -22,7 +22,13 @@ class PlanAgainTest {
             List.of(LongestVisit.ANY, new LongestVisit(45), new LongestVisit(90), new LongestVisit(150));
 
     private interface Check {
-        void on(List<Promise> promises, List<Pin> pins, int sold, SeasonRules rules, LongestVisit longest, Random random);
+        void on(
+                List<Promise> promises,
+                List<Pin> pins,
+                int sold,
+                SeasonRules rules,
+                LongestVisit longest,
+                Random random);
     }
 
     private static void each(int usual, Check check) {
@@ -60,8 +66,10 @@ class PlanAgainTest {
             VisitPlan plan = VisitPlan.of(promises, sold, SmallYears.TERM, pins, rules, longest);
             List<Pin> all = new ArrayList<>();
             for (PlannedVisit visit : plan.visits()) {
-                LocalDate day = visit.window().from().plusDays(random.nextInt((int) visit.window().days()));
-                boolean taking = pins.stream().noneMatch(pin -> pin.visitId().equals(visit.pinned()) && !pin.takesMore());
+                LocalDate day = visit.window().from().plusDays(random.nextInt((int)
+                        visit.window().days()));
+                boolean taking =
+                        pins.stream().noneMatch(pin -> pin.visitId().equals(visit.pinned()) && !pin.takesMore());
                 UUID id = visit.pinned() == null ? new UUID(9, all.size()) : visit.pinned();
                 all.add(new Pin(id, day, taking, visit.tasks()));
             }
@@ -78,8 +86,7 @@ class PlanAgainTest {
                 assertEquals(pin.day(), visit.window().from());
                 assertEquals(pin.holds(), visit.tasks());
             }
-            assertEquals(
-                    BoundedVisitsTest.counted(promisesOf(plan)), BoundedVisitsTest.counted(promisesOf(again)));
+            assertEquals(BoundedVisitsTest.counted(promisesOf(plan)), BoundedVisitsTest.counted(promisesOf(again)));
         });
     }
 
@@ -107,7 +114,9 @@ class PlanAgainTest {
                 StandingVisit stood = kept.stood();
                 if (stood != null && !stood.tasks().isEmpty()) {
                     assertEquals(
-                            stood.tasks().stream().map(StandingVisit.StandingTask::promise).toList(),
+                            stood.tasks().stream()
+                                    .map(StandingVisit.StandingTask::promise)
+                                    .toList(),
                             kept.visit().tasks());
                     assertEquals(stood.id(), kept.visit().pinned());
                 } else {

@@ -122,7 +122,8 @@ public class VisitsApi {
     public VisitDocument one(@PathParam("id") UUID id) {
         OwnCatalogue.Own own = catalogue.read();
         return new VisitDocument(
-                seen(id), visits.tasksOf(id).stream().map(task -> task(task, own)).toList());
+                seen(id),
+                visits.tasksOf(id).stream().map(task -> task(task, own)).toList());
     }
 
     /** Gives a day or moves it: {@code technician, day, starts}, optionally {@code ends}. */
