@@ -42,7 +42,8 @@ public class VisitPages {
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
-        static native TemplateInstance visit(Frame frame, VisitInWords.View view, List<Technician> technicians, Said form);
+        static native TemplateInstance visit(
+                Frame frame, VisitInWords.View view, List<Technician> technicians, Said form);
 
         static native TemplateInstance visitending(Frame frame, VisitInWords.View view, Said form);
 
