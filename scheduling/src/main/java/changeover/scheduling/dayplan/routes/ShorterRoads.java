@@ -98,7 +98,7 @@ final class ShorterRoads {
 
     /** Rounds after which a day of this size has hardly a shorter road left: a small one is finished before its time. */
     long enough() {
-        return 5L * day.stops * day.stops * day.stops;
+        return 5_000 + 5L * day.stops * day.stops * day.stops;
     }
 
     /** Searches for so long and gives the best it saw: the fewest stops out, then the shortest roads. */
