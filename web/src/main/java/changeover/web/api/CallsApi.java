@@ -14,6 +14,7 @@ import changeover.scheduling.calls.NewCallers;
 import changeover.scheduling.calls.NewCallers.NewCaller;
 import changeover.scheduling.calls.Risk;
 import changeover.scheduling.calls.Trouble;
+import changeover.scheduling.calls.Urgency;
 import changeover.web.session.Once;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.annotation.security.RolesAllowed;
@@ -115,6 +116,7 @@ public class CallsApi {
             Call.Facts facts = facts(asked, home == null ? new UUID(0, 0) : home);
             NewCaller newcomer = newcomer(asked, home, facts);
             asked.nothingElse();
+            judge(asked, facts);
             if (home != null) {
                 var _ = homes.get(home).orElseThrow(NotFoundException::new);
             }
@@ -171,6 +173,20 @@ public class CallsApi {
                         ? null
                         : asked.money("told", businesses.current().currency()),
                 asked.line("toldWords", 500));
+    }
+
+    /** What the call itself would refuse, said at the API's own members. */
+    private void judge(Asked asked, Call.Facts facts) {
+        if (facts.urgency() == Urgency.LIFE && !facts.toldToLeave()) {
+            asked.refuse(Refusal.of("call.life-first").at("toldToLeave"));
+        }
+        if (facts.rangAt().isAfter(today.now())) {
+            asked.refuse(Refusal.of("call.ahead").at("rangAt"));
+        }
+        Instant promised = facts.promisedBy();
+        if (promised != null && promised.isBefore(facts.rangAt())) {
+            asked.refuse(Refusal.of("call.promise-before-ring").at("promisedBy"));
+        }
     }
 
     private static String word(String heat) {

@@ -96,6 +96,7 @@ class CallsApiTest {
         send(shop.office(), shop.api("calls"), said)
                 .statusCode(422)
                 .body("refusals.code", hasItems("call.life-first"))
+                .body("refusals.field", hasItems("toldToLeave"))
                 .body("refusal", containsString("numéro d’urgence"));
         said.put("toldToLeave", true);
         send(shop.office(), shop.api("calls"), said).statusCode(201).body("urgency", equalTo("life"));
@@ -135,6 +136,12 @@ class CallsApiTest {
         var ahead = said();
         ahead.put("rangAt", "2031-01-11T06:40:00-05:00");
         send(shop.office(), shop.api("calls"), ahead).statusCode(422).body("refusals.code", hasItems("call.ahead"));
+        var early = said();
+        early.put("rangAt", "2026-01-11T06:40:00-05:00");
+        early.put("promisedBy", "2026-01-11T06:00:00-05:00");
+        send(shop.office(), shop.api("calls"), early)
+                .statusCode(422)
+                .body("refusals.field", hasItems("promisedBy"));
         as(shop.office()).get(shop.api("calls?state=lost")).then().statusCode(422);
     }
 
