@@ -19,13 +19,18 @@ public final class CallInWords {
         }
         Risk.of(facts.trouble(), facts.risks())
                 .forEach(risk -> said.add(risk.wording().in(locale) + "."));
-        said.add(facts.words());
+        said.add(sentence(facts.words()));
         boolean french = locale.getLanguage().equals("fr");
         said.add((french ? "A appelé\u00a0: " : "Rang: ") + facts.caller()
                 + (facts.phone() == null ? "" : ", " + facts.phone()) + ".");
         if (facts.toldWords() != null) {
-            said.add((french ? "A été dit du prix\u00a0: " : "Was told of the price: ") + facts.toldWords());
+            said.add((french ? "A été dit du prix\u00a0: " : "Was told of the price: ") + sentence(facts.toldWords()));
         }
         return said.stream().collect(Collectors.joining(" "));
+    }
+
+    /** Whoever wrote no full stop meant one. */
+    private static String sentence(String said) {
+        return said.isEmpty() || !Character.isLetterOrDigit(said.codePointBefore(said.length())) ? said : said + ".";
     }
 }
