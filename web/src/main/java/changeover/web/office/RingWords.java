@@ -13,7 +13,8 @@ public interface RingWords {
     @Message("Everybody leaves the home now. Touch no switch, light nothing, do not look for the cause.")
     String life_leave();
 
-    @Message("From outside, call {number}, or where there is none the local emergency number. For a gas smell, call the gas distributor too.")
+    @Message(
+            "From outside, call {number}, or where there is none the local emergency number. For a gas smell, call the gas distributor too.")
     String life_number(String number);
 
     @Message("From outside, call the emergency number. For a gas smell, call the gas distributor too.")

@@ -139,9 +139,7 @@ class CallsApiTest {
         var early = said();
         early.put("rangAt", "2026-01-11T06:40:00-05:00");
         early.put("promisedBy", "2026-01-11T06:00:00-05:00");
-        send(shop.office(), shop.api("calls"), early)
-                .statusCode(422)
-                .body("refusals.field", hasItems("promisedBy"));
+        send(shop.office(), shop.api("calls"), early).statusCode(422).body("refusals.field", hasItems("promisedBy"));
         as(shop.office()).get(shop.api("calls?state=lost")).then().statusCode(422);
     }
 
