@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A day's roads made shorter: again and again strings of neighbouring stops are taken out of their turns and put back
@@ -41,6 +42,8 @@ final class ShorterRoads {
     private final int[] keptIn;
     private final int[] touched;
     private int touchedCount;
+    private @Nullable List<int[]> toBeat;
+    private long toBeatTravel;
     private int round;
 
     ShorterRoads(DayFigures day) {
@@ -85,14 +88,21 @@ final class ShorterRoads {
         putBack(0);
     }
 
-    /** Begins from whichever of two orders is left with the fewest stops out, then with the shorter roads. */
-    void beginFromTheBetter(List<int[]> one, List<int[]> other) {
-        begin(one);
+    /**
+     * Begins anew beside orders that somebody else found, which are what there is to beat; from them only when insertion
+     * leaves more stops out, since a search that begins in another's valley seldom climbs out of it.
+     */
+    void beginBeside(List<int[]> others) {
+        begin(others);
+        List<int[]> known = tours.copy();
         int out = outCount;
         long travel = tours.travel();
-        begin(other);
-        if (out < outCount || (out == outCount && travel < tours.travel())) {
-            begin(one);
+        begin(day.noOrders());
+        if (out < outCount) {
+            begin(others);
+        } else if (out == outCount && travel < tours.travel()) {
+            toBeat = known;
+            toBeatTravel = travel;
         }
     }
 
@@ -104,9 +114,9 @@ final class ShorterRoads {
     /** Searches for so long and gives the best it saw: the fewest stops out, then the shortest roads. */
     List<int[]> search(long nanoseconds, long rounds) {
         long until = System.nanoTime() + nanoseconds;
-        List<int[]> found = tours.copy();
+        List<int[]> found = toBeat == null ? tours.copy() : toBeat;
         int fewest = outCount;
-        long shortest = tours.travel();
+        long shortest = toBeat == null ? tours.travel() : toBeatTravel;
         long current = price();
         double warm = tours.travel() / Math.max(1.0, day.stops);
         double temperature = warm;

@@ -12,7 +12,7 @@ import java.util.concurrent.TimeUnit;
 
 /**
  * The solver's own process: reads a day, writes the orders of its stops, ends. The routing library finds a first answer
- * under all the rules, and {@link ShorterRoads} works on the better of that and of plain insertion until the time is over.
+ * under all the rules, and {@link ShorterRoads} has the rest of the time to beat it.
  */
 final class SolverChild {
     /** The library gets one part in so many of the time, and no more than so much. */
@@ -48,7 +48,7 @@ final class SolverChild {
         long part = Math.max(1, Math.min(AT_MOST_MILLIS, millis / PART));
         Optional<List<int[]>> first = new RoadSolver(figures).solve(part);
         ShorterRoads search = new ShorterRoads(figures);
-        search.beginFromTheBetter(figures.noOrders(), first.orElseGet(figures::noOrders));
+        search.beginBeside(first.orElseGet(figures::noOrders));
         return search.search(until - System.nanoTime(), search.enough());
     }
 }
