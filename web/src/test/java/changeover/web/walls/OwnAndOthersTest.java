@@ -24,8 +24,13 @@ import org.junit.jupiter.api.Test;
 class OwnAndOthersTest {
 
     /** Addresses that are nothing without a question, or have nothing to show when all letters have been printed. */
-    private static final Set<String> NOTHING_TO_SHOW =
-            Set.of("/api/v1/{slug}/agreements", "/api/v1/{slug}/payments", "/{slug}/shop/mail/letters.pdf");
+    private static final Set<String> NOTHING_TO_SHOW = Set.of(
+            "/api/v1/{slug}/agreements",
+            "/api/v1/{slug}/payments",
+            "/{slug}/money/earned/agreements",
+            "/{slug}/money/journal/postings",
+            "/{slug}/money/tax-report/documents",
+            "/{slug}/shop/mail/letters.pdf");
 
     @Inject
     Routes routes;
