@@ -2,6 +2,7 @@ package changeover.billing.ledger;
 
 import changeover.contracts.words.Wording;
 import java.util.Arrays;
+import java.util.Map;
 
 /**
  * What the journal moves. Each tax has a role of its own beside these, {@code tax gst 123456789 RT0001}: its code and the
@@ -25,6 +26,13 @@ public enum AccountRole {
     /** How the role of a tax begins. */
     public static final String TAX = "tax ";
 
+    /** As the tax offices write them; a tax of a business's own is called by its code. */
+    private static final Map<String, Wording> TAXES = Map.of(
+            "gst", new Wording("GST", "TPS"),
+            "hst", new Wording("HST", "TVH"),
+            "qst", new Wording("QST", "TVQ"),
+            "pst", new Wording("PST", "TVP"));
+
     private final Wording wording;
 
     AccountRole(Wording wording) {
@@ -35,14 +43,15 @@ public enum AccountRole {
         return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
     }
 
-    /** The role in words; a tax by its code and number. */
+    /** The role in words; a tax by its name and number. */
     public static Wording wording(String role) {
         if (role.startsWith(TAX)) {
             String tax = role.substring(TAX.length());
             int space = tax.indexOf(' ');
             String code = space < 0 ? tax : tax.substring(0, space);
             String number = space < 0 ? "" : tax.substring(space);
-            return new Wording("Tax " + code + number, "Taxe " + code + number);
+            Wording name = TAXES.getOrDefault(code, new Wording("Tax " + code, "Taxe " + code));
+            return new Wording(name.en() + number, name.fr() + number);
         }
         return Arrays.stream(values())
                 .filter(one -> one.code().equals(role))

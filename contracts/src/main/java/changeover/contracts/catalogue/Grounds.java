@@ -40,7 +40,10 @@ public record Grounds(String basis, @Nullable String source) {
     /** The basis, and its source where it has one: "nameplate (the machine's own plate and manual)". */
     public String in(Locale locale) {
         String said = basisIn(locale);
-        return source == null || source.isBlank() ? said : said + " (" + sourceIn(source, locale) + ")";
+        if (source == null || source.isBlank()) {
+            return said;
+        }
+        return source.startsWith(basis) ? source : said + " (" + sourceIn(source, locale) + ")";
     }
 
     /** The bases that the shipped catalogue names in plain words; the name of a standard is the same in every language. */
