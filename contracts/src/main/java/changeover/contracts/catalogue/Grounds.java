@@ -14,6 +14,9 @@ import org.jspecify.annotations.Nullable;
  */
 public record Grounds(String basis, @Nullable String source) {
 
+    private static final Wording PLATE =
+            new Wording("the machine’s own plate and manual", "la plaque et le manuel de l’appareil");
+
     public static Grounds of(Task task) {
         return new Grounds(task.basis(), task.source());
     }
@@ -37,13 +40,17 @@ public record Grounds(String basis, @Nullable String source) {
                 .orElse(new Grounds(basis, null));
     }
 
-    /** The basis, and its source where it has one: "nameplate (the machine's own plate and manual)". */
-    public String in(Locale locale) {
-        String said = basisIn(locale);
-        if (source == null || source.isBlank()) {
-            return said;
+    /** The basis in the reader's words; empty where the publication's own name begins with it. */
+    public String wordsIn(Locale locale) {
+        if (!publication().isEmpty() && publication().startsWith(basis)) {
+            return "";
         }
-        return source.startsWith(basis) ? source : said + " (" + sourceIn(source, locale) + ")";
+        return PLATE.en().equals(source) ? basisIn(locale) + " (" + PLATE.in(locale) + ")" : basisIn(locale);
+    }
+
+    /** The name under which it is published, as it stands there, in its own language; empty without one. */
+    public String publication() {
+        return source == null || PLATE.en().equals(source) ? "" : source.strip();
     }
 
     /** The bases that the shipped catalogue names in plain words; the name of a standard is the same in every language. */
@@ -64,15 +71,6 @@ public record Grounds(String basis, @Nullable String source) {
                             case "CMHC" -> "SCHL";
                             default -> basis;
                         })
-                .in(locale);
-    }
-
-    private static String sourceIn(String source, Locale locale) {
-        return new Wording(
-                        source,
-                        source.equals("the machine’s own plate and manual")
-                                ? "la plaque et le manuel de l’appareil"
-                                : source)
                 .in(locale);
     }
 }

@@ -1,5 +1,6 @@
 package changeover.web.office;
 
+import changeover.contracts.catalogue.Grounds;
 import changeover.contracts.catalogue.OwnCatalogue;
 import changeover.contracts.customers.AllEquipment;
 import changeover.contracts.customers.Equipment;
@@ -44,7 +45,8 @@ public class VisitInWords {
      *
      * @param first the first day it may be done on
      * @param reason the rule in words: how often, and when the last time was
-     * @param grounds what the rule rests on, with its source
+     * @param grounds what the rule rests on, in the reader's words
+     * @param publication where that is published, by its own name; empty for nowhere
      * @param ticket refrigerant, gas or electrical; empty for none
      */
     public record Task(
@@ -54,6 +56,7 @@ public class VisitInWords {
             String last,
             String reason,
             String grounds,
+            String publication,
             String ticket,
             int minutes) {}
 
@@ -99,13 +102,15 @@ public class VisitInWords {
     }
 
     private static Task task(VisitTask task, Map<UUID, String> machines, OwnCatalogue.Own own, Frame frame) {
+        Grounds grounds = task.grounds(own);
         return new Task(
                 task.equipmentId().map(id -> machines.getOrDefault(id, "")).orElse(""),
                 task.wording().in(frame.locale()),
                 frame.inWords(task.due().from()),
                 frame.inWords(task.due().last()),
                 task.reason().in(frame.locale()),
-                task.grounds(own).in(frame.locale()),
+                grounds.wordsIn(frame.locale()),
+                grounds.publication(),
                 task.ticket().map(Object::toString).orElse(""),
                 task.minutes());
     }
