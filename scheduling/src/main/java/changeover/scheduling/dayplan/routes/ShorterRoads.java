@@ -111,7 +111,7 @@ final class ShorterRoads {
         return 5_000 + 5L * day.stops * day.stops * day.stops;
     }
 
-    /** Searches for so long and gives the best it saw: the fewest stops out, then the shortest roads. */
+    /** Searches for so long, if any time is left, and gives the best it saw: the fewest stops out, then the shortest roads. */
     List<int[]> search(long nanoseconds, long rounds) {
         long until = System.nanoTime() + nanoseconds;
         List<int[]> found = toBeat == null ? tours.copy() : toBeat;
@@ -122,11 +122,12 @@ final class ShorterRoads {
         double temperature = warm;
         for (long done = 0; done < rounds && day.stops > 0; done++) {
             if (done % ROUNDS_A_LOOK == 0) {
-                double left = Math.min(until - System.nanoTime(), nanoseconds) / (double) nanoseconds;
+                long left = Math.min(until - System.nanoTime(), nanoseconds);
                 if (left <= 0) {
                     break;
                 }
-                temperature = warm * Math.pow(COLD, 1 - Math.min(left, 1 - done / (double) rounds));
+                temperature =
+                        warm * Math.pow(COLD, 1 - Math.min(left / (double) nanoseconds, 1 - done / (double) rounds));
             }
             round++;
             touchedCount = 0;

@@ -41,6 +41,14 @@ class RoutesTest {
     }
 
     @Test
+    void where_the_time_is_over_already_nothing_is_searched() {
+        TravelDay day = KnownCases.read("R101");
+        assertEquals(
+                new InsertedRoutes(Duration.ZERO).of(day).travel(),
+                new InsertedRoutes(Duration.ofMillis(-5)).of(day).travel());
+    }
+
+    @Test
     void whatever_the_day_the_solver_keeps_every_rule() {
         int days = Boolean.getBoolean("changeover.deep") ? 60 : 4;
         for (long seed = 100; seed < 100 + days; seed++) {
