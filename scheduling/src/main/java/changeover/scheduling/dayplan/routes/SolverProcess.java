@@ -7,13 +7,13 @@ import java.io.DataOutputStream;
 import java.io.File;
 import java.io.IOException;
 import java.io.StreamCorruptedException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 
 /**
  * Asks the solver in a process of its own, so that a crash of native code takes no page down. It is given the time it may
@@ -91,6 +91,7 @@ record SolverProcess(Duration grace, Consumer<Process> begun) {
                 "-Xmx384m",
                 "-XX:+UseSerialGC",
                 "-XX:ActiveProcessorCount=1",
+                "-XX:-UsePerfData",
                 "--enable-native-access=ALL-UNNAMED",
                 "--sun-misc-unsafe-memory-access=allow",
                 "-Djava.io.tmpdir=" + scratch,
@@ -102,13 +103,12 @@ record SolverProcess(Duration grace, Consumer<Process> begun) {
                 Long.toString(limit.toMillis()));
     }
 
-    private static String lastWords(Path said, IOException cause) throws IOException {
-        try (Stream<String> lines = Files.lines(said)) {
-            String first = lines.filter(line -> !line.isBlank()).findFirst().orElse("");
-            if (!first.isEmpty()) {
-                return first;
-            }
-            return cause instanceof StreamCorruptedException ? String.valueOf(cause.getMessage()) : "it was cut off";
-        }
+    /** The first line it complained with; whatever bytes native code wrote there. */
+    static String lastWords(Path said, IOException cause) throws IOException {
+        return new String(Files.readAllBytes(said), StandardCharsets.UTF_8)
+                .lines()
+                .filter(line -> !line.isBlank())
+                .findFirst()
+                .orElse(cause instanceof StreamCorruptedException ? String.valueOf(cause.getMessage()) : "it was cut off");
     }
 }
