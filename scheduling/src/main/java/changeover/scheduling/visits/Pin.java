@@ -22,8 +22,4 @@ public record Pin(UUID visitId, LocalDate day, boolean takesMore, List<Promise> 
     public Pin {
         holds = List.copyOf(holds);
     }
-
-    public Pin(UUID visitId, LocalDate day, boolean takesMore) {
-        this(visitId, day, takesMore, List.of());
-    }
 }

@@ -54,11 +54,6 @@ public record PlanTrial(
                 parts(kept, plan.household(), tasks));
     }
 
-    /** Visits as long as their work. */
-    public static PlanTrial of(List<Task> tasks, List<Machine> machines, int sold, Term term, SeasonRules rules) {
-        return of(tasks, machines, sold, term, rules, LongestVisit.ANY);
-    }
-
     public int visitsNeeded() {
         return needed.visits();
     }

@@ -26,11 +26,6 @@ public record VisitPlan(List<PlannedVisit> visits, List<Unkept> unkept, List<Pro
         household = List.copyOf(household);
     }
 
-    /** Visits as long as their work. */
-    public static VisitPlan of(List<Promise> promises, int sold, Term term, List<Pin> pins, SeasonRules rules) {
-        return of(promises, sold, term, pins, rules, LongestVisit.ANY);
-    }
-
     /**
      * @param promises of all equipment of the home, the household's among them; without those that pins hold
      * @param sold visits that the plan sells for the term, pinned ones included

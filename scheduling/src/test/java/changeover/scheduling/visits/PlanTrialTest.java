@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import changeover.contracts.calendar.Term;
 import changeover.contracts.catalogue.Catalogue;
 import changeover.contracts.catalogue.History;
+import changeover.contracts.catalogue.LongestVisit;
 import changeover.contracts.catalogue.SeasonRules;
 import changeover.contracts.catalogue.Task;
 import java.math.BigDecimal;
@@ -65,7 +66,7 @@ class PlanTrialTest {
     @Test
     void moreVisitsThanNeededStandInTheirSeason() {
         windows("2026-11-16", 3, "2027-01-10..2027-02-28", "2027-05-15..2027-06-15", "2027-09-01..2027-11-15");
-        PlanTrial wide = PlanTrial.of(tasks("coil-dust"), HOME, 2, Term.ofYear(day("2026-12-01")), SeasonRules.USUAL);
+        PlanTrial wide = trial(tasks("coil-dust"), day("2026-12-01"), 2);
         assertEquals(1, wide.visitsNeeded());
         assertEquals(
                 List.of("2027-04-01..2027-06-15", "2027-09-01..2027-11-15"),
@@ -74,8 +75,7 @@ class PlanTrialTest {
 
     @Test
     void aPlanWithNothingForTheHomeStillGivesItsVisits() {
-        PlanTrial trial =
-                PlanTrial.of(tasks("rooftop-belts"), HOME, 2, Term.ofYear(day("2026-12-01")), SeasonRules.USUAL);
+        PlanTrial trial = trial(tasks("rooftop-belts"), day("2026-12-01"), 2);
         assertEquals(0, trial.visitsNeeded());
         assertEquals(2, trial.visits().visits().size());
         assertEquals(0, trial.technicianMinutes());
@@ -83,12 +83,8 @@ class PlanTrialTest {
 
     @Test
     void aYearsMinutesAndParts() {
-        PlanTrial trial = PlanTrial.of(
-                tasks("coil-dust", "humidifier-pad", "filter-deep", "exchanger-core-hrv"),
-                HOME,
-                2,
-                Term.ofYear(day("2026-12-01")),
-                SeasonRules.USUAL);
+        PlanTrial trial =
+                trial(tasks("coil-dust", "humidifier-pad", "filter-deep", "exchanger-core-hrv"), day("2026-12-01"), 2);
         assertEquals(15 + 6 + 2 * 20, trial.technicianMinutes());
         assertEquals(12 * 5, trial.householdMinutes());
         assertEquals(Map.of("filter", new BigDecimal(2), "humidifier-pad", BigDecimal.ONE), trial.parts());
@@ -129,7 +125,11 @@ class PlanTrialTest {
     }
 
     private static PlanTrial trial(LocalDate sold, int visits) {
-        return PlanTrial.of(ALL, HOME, visits, Term.ofYear(sold), SeasonRules.USUAL);
+        return trial(ALL, sold, visits);
+    }
+
+    private static PlanTrial trial(List<Task> tasks, LocalDate sold, int visits) {
+        return PlanTrial.of(tasks, HOME, visits, Term.ofYear(sold), SeasonRules.USUAL, LongestVisit.ANY);
     }
 
     private static List<Task> tasks(String... codes) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import changeover.contracts.calendar.Term;
 import changeover.contracts.calendar.Window;
+import changeover.contracts.catalogue.LongestVisit;
 import changeover.contracts.catalogue.SeasonRules;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -25,14 +26,14 @@ class VisitPlanTest {
     @Test
     void asManyVisitsAsBruteForceFindsAndNoPromiseLost() {
         SmallYears.each(8_000, 7, (promises, random) -> {
-            VisitPlan plan = VisitPlan.of(promises, HORIZON, term, List.of(), NO_SEASONS);
+            VisitPlan plan = plan(promises, HORIZON, List.of(), NO_SEASONS);
             assertSound(plan, promises);
             long withTasks = plan.visits().stream()
                     .filter(visit -> !visit.tasks().isEmpty())
                     .count();
             assertTrue(plan.unkept().isEmpty());
             assertTrue(withTasks >= fewest(promises));
-            VisitPlan exact = VisitPlan.of(promises, fewest(promises), term, List.of(), NO_SEASONS);
+            VisitPlan exact = plan(promises, fewest(promises), List.of(), NO_SEASONS);
             assertSound(exact, promises);
             assertTrue(exact.unkept().isEmpty());
             assertEquals(fewest(promises), exact.visits().size());
@@ -43,7 +44,7 @@ class VisitPlanTest {
     void withTooFewVisitsNoOtherChoiceOfDaysKeepsMore() {
         SmallYears.each(8_000, 7, (promises, random) -> {
             int sold = random.nextInt(Math.max(1, fewest(promises)));
-            VisitPlan plan = VisitPlan.of(promises, sold, term, List.of(), NO_SEASONS);
+            VisitPlan plan = plan(promises, sold, List.of(), NO_SEASONS);
             assertSound(plan, promises);
             assertEquals(sold, plan.visits().size());
             assertEquals(most(promises, sold), promises.size() - plan.unkept().size());
@@ -55,9 +56,10 @@ class VisitPlanTest {
         SmallYears.each(4_000, 7, (promises, random) -> {
             List<Pin> pins = new ArrayList<>();
             for (int pin = 0; pin < random.nextInt(3); pin++) {
-                pins.add(new Pin(new UUID(7, pin), FIRST.plusDays(random.nextInt(HORIZON)), random.nextBoolean()));
+                pins.add(new Pin(
+                        new UUID(7, pin), FIRST.plusDays(random.nextInt(HORIZON)), random.nextBoolean(), List.of()));
             }
-            VisitPlan plan = VisitPlan.of(promises, HORIZON + 3, term, pins, NO_SEASONS);
+            VisitPlan plan = plan(promises, HORIZON + 3, pins, NO_SEASONS);
             assertSound(plan, promises);
             for (Pin pin : pins) {
                 PlannedVisit stands = plan.visits().stream()
@@ -72,7 +74,7 @@ class VisitPlanTest {
                             .noneMatch(
                                     pin -> pin.takesMore() && promise.window().contains(pin.day())))
                     .toList();
-            VisitPlan exact = VisitPlan.of(promises, pins.size() + fewest(open), term, pins, NO_SEASONS);
+            VisitPlan exact = plan(promises, pins.size() + fewest(open), pins, NO_SEASONS);
             assertTrue(exact.unkept().isEmpty());
             assertEquals(pins.size() + fewest(open), exact.visits().size());
         });
@@ -84,8 +86,13 @@ class VisitPlanTest {
                 500,
                 7,
                 (promises, random) -> assertEquals(
-                        VisitPlan.of(promises, 4, term, List.of(), SeasonRules.USUAL),
-                        VisitPlan.of(promises, 4, term, List.of(), SeasonRules.USUAL)));
+                        plan(promises, 4, List.of(), SeasonRules.USUAL),
+                        plan(promises, 4, List.of(), SeasonRules.USUAL)));
+    }
+
+    /** Visits as long as their work. */
+    private VisitPlan plan(List<Promise> promises, int sold, List<Pin> pins, SeasonRules rules) {
+        return VisitPlan.of(promises, sold, term, pins, rules, LongestVisit.ANY);
     }
 
     /** Every promise is at one visit or named as not kept; a visit has a day, and on each of its days keeps all its tasks. */
