@@ -15,7 +15,6 @@ import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -69,9 +68,10 @@ public class Calls {
         return call;
     }
 
-    /** The agreement in force at the home on the day. */
-    public Optional<UUID> agreementOn(UUID homeId, LocalDate day) {
+    /** The agreement in force at the home on the day; of one with another term nothing more need be read. */
+    private Optional<UUID> agreementOn(UUID homeId, LocalDate day) {
         return agreements.of(homeId).stream()
+                .filter(agreement -> agreement.term().contains(day))
                 .filter(agreement -> agreements.state(agreement, day) == AgreementState.IN_FORCE)
                 .map(Agreement::id)
                 .findFirst();
@@ -144,8 +144,7 @@ public class Calls {
     }
 
     private LocalDate day(Instant at) {
-        ZoneId zone = businesses.current().zone();
-        return LocalDate.ofInstant(at, zone);
+        return LocalDate.ofInstant(at, businesses.current().zone());
     }
 
     private static LocalDate later(LocalDate one, LocalDate other) {
