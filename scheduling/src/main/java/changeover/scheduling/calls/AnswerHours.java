@@ -2,7 +2,6 @@ package changeover.scheduling.calls;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.HashMap;
 import java.util.Map;
 
 /**
@@ -11,7 +10,13 @@ import java.util.Map;
  */
 public record AnswerHours(Map<Asked, Integer> own) {
 
-    public record Asked(Urgency urgency, boolean withPlan) {}
+    public record Asked(Urgency urgency, boolean withPlan) {
+
+        /** The name of its field wherever it is typed. */
+        public String code() {
+            return urgency.code() + (withPlan ? "-plan" : "-none");
+        }
+    }
 
     /** The longest answer time, in hours: thirty days. */
     public static final int MOST = 720;
@@ -31,13 +36,8 @@ public record AnswerHours(Map<Asked, Integer> own) {
     }
 
     public int of(Urgency urgency, boolean withPlan) {
-        return all().getOrDefault(new Asked(urgency, withPlan), MOST);
-    }
-
-    public Map<Asked, Integer> all() {
-        var all = new HashMap<Asked, Integer>(USUAL);
-        all.putAll(own);
-        return all;
+        Asked asked = new Asked(urgency, withPlan);
+        return own.getOrDefault(asked, USUAL.getOrDefault(asked, MOST));
     }
 
     /** By when we are there: hours of the clock, also through the night and over a change of the clock. */

@@ -26,9 +26,7 @@ public class AnswerTimes {
         var checks = new Checks();
         hours.forEach((asked, one) -> {
             if (one < 1 || one > AnswerHours.MOST) {
-                checks.refuse(
-                        asked.urgency().code() + (asked.withPlan() ? "-plan" : "-none"),
-                        Refusal.of("call.answer-hours", Map.of("most", AnswerHours.MOST)));
+                checks.refuse(asked.code(), Refusal.of("call.answer-hours", Map.of("most", AnswerHours.MOST)));
             }
         });
         checks.orRefuse();

@@ -125,7 +125,7 @@ public class OnCallPages {
                 () -> {
                     Map<AnswerHours.Asked, Integer> hours = new HashMap<>();
                     for (AnswerHours.Asked asked : asked()) {
-                        hours.put(asked, typed.whole(field(asked), 1, AnswerHours.MOST));
+                        hours.put(asked, typed.whole(asked.code(), 1, AnswerHours.MOST));
                     }
                     typed.understood();
                     times.write(hours);
@@ -145,14 +145,10 @@ public class OnCallPages {
                 .toList();
     }
 
-    private static String field(AnswerHours.Asked asked) {
-        return asked.urgency().code() + (asked.withPlan() ? "-plan" : "-none");
-    }
-
     private Said written() {
         AnswerHours hours = times.hours();
         var fields = new LinkedHashMap<String, String>();
-        asked().forEach(asked -> fields.put(field(asked), String.valueOf(hours.of(asked.urgency(), asked.withPlan()))));
+        asked().forEach(asked -> fields.put(asked.code(), String.valueOf(hours.of(asked.urgency(), asked.withPlan()))));
         return Said.filled(fields);
     }
 
@@ -177,8 +173,8 @@ public class OnCallPages {
                         Arrays.stream(Urgency.values())
                                 .map(urgency -> new Hours(
                                         urgency.wording().in(frame.locale()),
-                                        urgency.code() + "-plan",
-                                        urgency.code() + "-none"))
+                                        new AnswerHours.Asked(urgency, true).code(),
+                                        new AnswerHours.Asked(urgency, false).code()))
                                 .toList()),
                 turn,
                 hours);
