@@ -11,7 +11,6 @@ import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -47,7 +46,7 @@ final class RoutesBench {
     }
 
     private String measure(Map<String, SolomonFile> cases) throws IOException {
-        for (Map.Entry<String, SolomonFile> one : new LinkedHashMap<>(cases).entrySet()) {
+        for (Map.Entry<String, SolomonFile> one : cases.entrySet()) {
             measure(one.getKey(), one.getValue());
         }
         boolean published = !toBest.isEmpty();

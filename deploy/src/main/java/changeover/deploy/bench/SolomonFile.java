@@ -1,5 +1,6 @@
 package changeover.deploy.bench;
 
+import changeover.scheduling.dayplan.routes.Routes;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.BigInteger;
@@ -127,7 +128,7 @@ record SolomonFile(String name, int vehicles, int room, List<Place> places) {
 
     /** A case as it is shipped: the first 25 customers. */
     static SolomonFile shipped(String name) throws IOException, NotInFormat {
-        try (var in = changeover.scheduling.dayplan.routes.Routes.class.getResourceAsStream(name + ".25.txt")) {
+        try (var in = Routes.class.getResourceAsStream(name + ".25.txt")) {
             if (in == null) {
                 throw new IOException("The shipped case " + name + " is missing.");
             }

@@ -7,7 +7,6 @@ import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Table;
 import java.time.Instant;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -150,7 +149,7 @@ public class Call extends OwnedWithGivenId {
                 Trouble.ofCode(trouble),
                 words,
                 Heat.ofCode(heat),
-                risks.stream().map(Risk::ofCode).collect(Collectors.toCollection(LinkedHashSet::new)),
+                risks.stream().map(Risk::ofCode).collect(Collectors.toSet()),
                 toldToLeave,
                 promisedBy,
                 toldMinor == null || currency == null ? null : Money.ofMinor(toldMinor, currency),

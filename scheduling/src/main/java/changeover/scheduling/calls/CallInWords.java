@@ -3,7 +3,6 @@ package changeover.scheduling.calls;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 
 /** Whoever goes there reads who rang, what is wrong, whether there is heat and who is at risk, before the caller's own words. */
 public final class CallInWords {
@@ -26,7 +25,7 @@ public final class CallInWords {
         if (facts.toldWords() != null) {
             said.add((french ? "A été dit du prix\u00a0: " : "Was told of the price: ") + sentence(facts.toldWords()));
         }
-        return said.stream().collect(Collectors.joining(" "));
+        return String.join(" ", said);
     }
 
     /** Whoever wrote no full stop meant one. */

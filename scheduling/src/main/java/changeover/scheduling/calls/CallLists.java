@@ -117,7 +117,8 @@ public class CallLists {
                           from call c
                           left join call_outcome o on (o.tenant_id, o.call_id) = (c.tenant_id, c.id)
                           left join visit_ending e on (e.tenant_id, e.visit_id) = (o.tenant_id, o.visit_id)
-                         where c.tenant_id = current_tenant() and (o.id is null or o.how = 'visit' and e.id is null)""", Tuple.class)
+                         where c.tenant_id = current_tenant()
+                        """ + " and " + WAITS, Tuple.class)
                 .setParameter("now", now)
                 .getSingleResult();
         return new Counts(

@@ -2,6 +2,7 @@ package changeover.scheduling.calls;
 
 import changeover.contracts.words.Wording;
 import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -48,6 +49,6 @@ public enum Risk {
     static Set<Risk> of(Trouble trouble, Set<Risk> said) {
         return Arrays.stream(values())
                 .filter(risk -> said.contains(risk) || risk == ALARM && trouble == Trouble.ALARM)
-                .collect(Collectors.toCollection(java.util.LinkedHashSet::new));
+                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 }

@@ -3,6 +3,7 @@ package changeover.scheduling.dayplan;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -51,7 +52,7 @@ public final class AfterHours {
         return Math.toIntExact(Duration.between(arrived, left).minus(covered).toMinutes());
     }
 
-    private static Instant instant(LocalDate day, java.time.LocalTime time, ZoneId zone) {
+    private static Instant instant(LocalDate day, LocalTime time, ZoneId zone) {
         return day.atTime(time).atZone(zone).toInstant();
     }
 

@@ -109,6 +109,9 @@ record SolverProcess(Duration grace, Consumer<Process> begun) {
                 .lines()
                 .filter(line -> !line.isBlank())
                 .findFirst()
-                .orElse(cause instanceof StreamCorruptedException ? String.valueOf(cause.getMessage()) : "it was cut off");
+                .orElse(
+                        cause instanceof StreamCorruptedException
+                                ? String.valueOf(cause.getMessage())
+                                : "it was cut off");
     }
 }
