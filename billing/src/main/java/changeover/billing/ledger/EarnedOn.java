@@ -60,16 +60,12 @@ public record EarnedOn(LocalDate day, Currency currency, List<Plan> plans, Span 
 
         /** Invoiced and not yet earned: owed to the customer as service, or to be given back. */
         public Money prepaid() {
-            return aboveNought(invoiced.minus(earned.ever()));
+            return invoiced.minus(earned.ever()).aboveNought();
         }
 
         /** Earned and not yet invoiced. */
         public Money ahead() {
-            return aboveNought(earned.ever().minus(invoiced));
-        }
-
-        private static Money aboveNought(Money amount) {
-            return amount.isNegative() ? Money.zero(amount.currency()) : amount;
+            return earned.ever().minus(invoiced).aboveNought();
         }
     }
 

@@ -27,11 +27,11 @@ public record JournalEntry(
     public record Posting(String role, Money amount) {
 
         public Money debit() {
-            return amount.isPositive() ? amount : Money.zero(amount.currency());
+            return amount.aboveNought();
         }
 
         public Money credit() {
-            return amount.isNegative() ? amount.negated() : Money.zero(amount.currency());
+            return amount.negated().aboveNought();
         }
     }
 

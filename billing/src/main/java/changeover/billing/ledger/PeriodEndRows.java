@@ -39,13 +39,11 @@ final class PeriodEndRows {
     record State(Money invoiced, Money earned) {
 
         Money prepaid() {
-            Money left = invoiced.minus(earned);
-            return left.isPositive() ? left : Money.zero(left.currency());
+            return invoiced.minus(earned).aboveNought();
         }
 
         Money ahead() {
-            Money more = earned.minus(invoiced);
-            return more.isPositive() ? more : Money.zero(more.currency());
+            return earned.minus(invoiced).aboveNought();
         }
 
         static State of(SoldPlan plan, LocalDate day, Currency currency) {

@@ -53,7 +53,7 @@ public record Refund(RefundPolicy policy, Settled chosen, List<Settled> ways) {
 
     private static Settled settled(Cancelled cancelled, RefundWay way) {
         Money kept = cancelled.kept(way);
-        Money credit = aboveNought(cancelled.billed().minus(kept));
+        Money credit = cancelled.billed().minus(kept).aboveNought();
         Money nought = Money.zero(credit.currency());
         List<TaxBack> taxes = cancelled.taxes().stream()
                 .map(line -> new TaxBack(
@@ -68,12 +68,8 @@ public record Refund(RefundPolicy policy, Settled chosen, List<Settled> ways) {
                 credit,
                 taxes,
                 total,
-                aboveNought(cancelled.paid().minus(owed)),
-                aboveNought(owed.minus(cancelled.paid())),
-                aboveNought(kept.minus(cancelled.billed())));
-    }
-
-    private static Money aboveNought(Money amount) {
-        return amount.isNegative() ? Money.zero(amount.currency()) : amount;
+                cancelled.paid().minus(owed).aboveNought(),
+                owed.minus(cancelled.paid()).aboveNought(),
+                kept.minus(cancelled.billed()).aboveNought());
     }
 }

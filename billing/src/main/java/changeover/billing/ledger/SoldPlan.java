@@ -94,7 +94,7 @@ record SoldPlan(
         LocalDate last = ended;
         LocalDate known = over && last != null ? last.minusDays(1) : day;
         Money price = sum(asked.stream().filter(one -> one.stands(known)), currency);
-        return Recognition.of(price.isNegative() ? Money.zero(currency) : price, head.term(), promised, List.of());
+        return Recognition.of(price.aboveNought(), head.term(), promised, List.of());
     }
 
     private static Money sum(Stream<Asked> asked, Currency currency) {

@@ -145,6 +145,11 @@ public record Money(long minor, Currency currency) implements Comparable<Money> 
         return minor < 0;
     }
 
+    /** This amount, nought when it is below. */
+    public Money aboveNought() {
+        return isNegative() ? zero(currency) : this;
+    }
+
     public BigDecimal amount() {
         return BigDecimal.valueOf(minor, currency.getDefaultFractionDigits());
     }
