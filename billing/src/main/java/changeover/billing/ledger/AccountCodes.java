@@ -11,6 +11,7 @@ import java.sql.SQLException;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
@@ -29,9 +30,8 @@ public class AccountCodes {
         Set<String> roles = new LinkedHashSet<>();
         Arrays.stream(AccountRole.values()).map(AccountRole::code).forEach(roles::add);
         try (Connection connection = datasource.getConnection();
-                PreparedStatement select = connection.prepareStatement("""
-                        select distinct concat_ws(' ', 'tax', code, coalesce(registration, region)) from invoice_tax
-                         order by 1""");
+                PreparedStatement select = connection.prepareStatement(
+                        "select distinct " + AccountRole.OF_TAX + " from invoice_tax t order by 1");
                 ResultSet row = select.executeQuery()) {
             while (row.next()) {
                 roles.add(row.getString(1));
@@ -59,26 +59,24 @@ public class AccountCodes {
 
     /** Sets these roles' codes; an empty one takes the role's code away. */
     public void set(Map<String, String> codes) {
-        Set<String> roles = roles();
+        if (!roles().containsAll(codes.keySet())) {
+            throw Refusal.of("account.role-unknown").thrown();
+        }
+        Object[] roles = codes.keySet().toArray();
+        Object[] stripped = codes.values().stream().map(String::strip).toArray();
         try (Connection connection = datasource.getConnection();
-                PreparedStatement write = connection.prepareStatement("""
-                        insert into account_code (role, code) values (?, ?)
+                PreparedStatement gone = connection.prepareStatement("""
+                        delete from account_code a using unnest(?::text[], ?::text[]) as r(role, code)
+                         where a.role = r.role and r.code = ''""");
+                PreparedStatement kept = connection.prepareStatement("""
+                        insert into account_code (role, code)
+                        select r.role, r.code from unnest(?::text[], ?::text[]) as r(role, code) where r.code <> ''
                         on conflict (tenant_id, role) do update set code = excluded.code
-                          where account_code.code <> excluded.code""");
-                PreparedStatement gone = connection.prepareStatement("delete from account_code where role = ?")) {
-            for (Map.Entry<String, String> one : codes.entrySet()) {
-                String code = one.getValue().strip();
-                if (!roles.contains(one.getKey())) {
-                    throw Refusal.of("account.role-unknown").thrown();
-                }
-                if (code.isEmpty()) {
-                    gone.setString(1, one.getKey());
-                    gone.executeUpdate();
-                } else {
-                    write.setString(1, one.getKey());
-                    write.setString(2, code);
-                    write.executeUpdate();
-                }
+                          where account_code.code <> excluded.code""")) {
+            for (PreparedStatement one : List.of(gone, kept)) {
+                one.setArray(1, connection.createArrayOf("text", roles));
+                one.setArray(2, connection.createArrayOf("text", stripped));
+                one.executeUpdate();
             }
         } catch (SQLException cause) {
             throw new IllegalStateException("the account codes could not be kept", cause);

@@ -2,7 +2,10 @@ package changeover.billing.ledger;
 
 import changeover.contracts.words.Wording;
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * What the journal moves. Each tax has a role of its own beside these, {@code tax gst 123456789 RT0001}: its code and the
@@ -23,8 +26,16 @@ public enum AccountRole {
     DEBIT(new Wording("Direct debit", "Prélèvement")),
     OTHER(new Wording("Other ways of paying", "Autres moyens de paiement"));
 
+    /** As the roles stand in their enumeration, then the taxes. */
+    static final Comparator<String> ORDER = Comparator.comparingInt(
+                    (String role) -> of(role).map(Enum::ordinal).orElse(values().length))
+            .thenComparing(Comparator.naturalOrder());
+
+    /** The role of a row {@code t} of {@code invoice_tax}. */
+    static final String OF_TAX = "concat_ws(' ', 'tax', t.code, coalesce(t.registration, t.region))";
+
     /** How the role of a tax begins. */
-    public static final String TAX = "tax ";
+    private static final String TAX = "tax ";
 
     /** As the tax offices write them; a tax of a business's own is called by its code. */
     private static final Map<String, Wording> TAXES = Map.of(
@@ -40,7 +51,7 @@ public enum AccountRole {
     }
 
     public String code() {
-        return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** The role in words; a tax by its name and number. */
@@ -53,10 +64,10 @@ public enum AccountRole {
             Wording name = TAXES.getOrDefault(code, new Wording("Tax " + code, "Taxe " + code));
             return new Wording(name.en() + number, name.fr() + number);
         }
-        return Arrays.stream(values())
-                .filter(one -> one.code().equals(role))
-                .findFirst()
-                .map(one -> one.wording)
-                .orElse(new Wording(role, role));
+        return of(role).map(one -> one.wording).orElse(new Wording(role, role));
+    }
+
+    private static Optional<AccountRole> of(String code) {
+        return Arrays.stream(values()).filter(one -> one.code().equals(code)).findFirst();
     }
 }

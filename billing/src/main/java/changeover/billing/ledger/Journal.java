@@ -8,6 +8,7 @@ import jakarta.inject.Inject;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Currency;
 import java.util.List;
 import java.util.Map;
@@ -41,7 +42,7 @@ public class Journal {
         List<JournalEntry> entries = new ArrayList<>();
         entries.addAll(JournalRows.documents(connection, period, currency));
         entries.addAll(JournalRows.payments(connection, period, currency));
-        entries.sort(java.util.Comparator.comparing(JournalEntry::day));
+        entries.sort(Comparator.comparing(JournalEntry::day));
         entries.addAll(PeriodEndRows.earned(connection, period, currency));
         entries.addAll(PeriodEndRows.kept(connection, period, currency));
         return List.copyOf(entries);
@@ -49,7 +50,7 @@ public class Journal {
 
     /** Each role's movements, the roles in the order of their enumeration, taxes last. */
     public static List<Moved> moved(List<JournalEntry> entries) {
-        Map<String, Moved> moved = new TreeMap<>(java.util.Comparator.comparing(Journal::place));
+        Map<String, Moved> moved = new TreeMap<>(AccountRole.ORDER);
         for (JournalEntry entry : entries) {
             for (JournalEntry.Posting one : entry.postings()) {
                 moved.merge(
@@ -60,14 +61,5 @@ public class Journal {
             }
         }
         return List.copyOf(moved.values());
-    }
-
-    private static String place(String role) {
-        for (AccountRole one : AccountRole.values()) {
-            if (one.code().equals(role)) {
-                return "%03d".formatted(one.ordinal());
-            }
-        }
-        return "999 " + role;
     }
 }

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /** What documents and payments of a period move, as entries in the order of their days: two statements. */
 final class JournalRows {
@@ -30,7 +31,7 @@ final class JournalRows {
                 from invoice_line l join invoice_issue s on s.tenant_id = l.tenant_id and s.invoice_id = l.invoice_id
                where s.day between ? and ?
               union all
-              select t.invoice_id, 3, concat_ws(' ', 'tax', t.code, coalesce(t.registration, t.region)), -t.amount_minor
+              select t.invoice_id, 3, %s, -t.amount_minor
                 from invoice_tax t join invoice_issue s on s.tenant_id = t.tenant_id and s.invoice_id = t.invoice_id
                where s.day between ? and ?)
             select s.day, s.label, s.kind, coalesce(c.name, ''), s.invoice_id, p.role,
@@ -40,7 +41,7 @@ final class JournalRows {
               left join customer c on c.tenant_id = s.tenant_id and c.id = s.customer_id
              group by s.day, s.series, s.number, s.label, s.kind, c.name, s.invoice_id, p.turn, p.role
             having sum(p.minor) <> 0
-             order by s.day, s.series, s.number, p.turn, p.role""";
+             order by s.day, s.series, s.number, p.turn, p.role""".formatted(AccountRole.OF_TAX);
 
     private static final String PAYMENTS = """
             select m.day, coalesce(m.reference, ''), m.kind, m.undone, coalesce(c.name, ''), m.way, m.amount_minor,
@@ -83,8 +84,7 @@ final class JournalRows {
         return entries;
     }
 
-    private static void close(
-            List<JournalEntry> entries, @org.jspecify.annotations.Nullable JournalEntry head, List<Posting> postings) {
+    private static void close(List<JournalEntry> entries, @Nullable JournalEntry head, List<Posting> postings) {
         if (head != null) {
             entries.add(new JournalEntry(head.day(), head.document(), head.words(), head.invoiceId(), postings));
             postings.clear();
