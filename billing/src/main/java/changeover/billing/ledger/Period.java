@@ -20,7 +20,7 @@ public record Period(LocalDate from, LocalDate until) {
 
     /** The last quarter of the calendar that is over on the day. */
     public static Period lastQuarter(LocalDate today) {
-        LocalDate begun = today.withDayOfMonth(1).withMonth(today.get(IsoFields.QUARTER_OF_YEAR) * 3 - 2);
+        LocalDate begun = today.with(IsoFields.DAY_OF_QUARTER, 1);
         return new Period(begun.minusMonths(3), begun.minusDays(1));
     }
 }

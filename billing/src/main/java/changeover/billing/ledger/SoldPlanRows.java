@@ -1,6 +1,7 @@
 package changeover.billing.ledger;
 
 import changeover.contracts.calendar.Term;
+import changeover.contracts.money.Money;
 import changeover.contracts.words.Wording;
 import java.math.BigDecimal;
 import java.sql.Connection;
@@ -15,7 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 
-/** Reads every accepted agreement that something was asked for, with what was done for it: five statements however many. */
+/** Reads every accepted agreement that something was asked for, with what was done for it: six statements however many. */
 final class SoldPlanRows {
 
     private static final String AGREEMENTS = """
@@ -156,7 +157,8 @@ final class SoldPlanRows {
                 ResultSet row = select.executeQuery()) {
             while (row.next()) {
                 UUID id = row.getObject(1, UUID.class);
-                if (!asked.containsKey(id)) {
+                List<SoldPlan.Asked> asks = asked.get(id);
+                if (asks == null) {
                     continue;
                 }
                 Term term = new Term(row.getObject(9, LocalDate.class), row.getObject(10, LocalDate.class));
@@ -165,7 +167,8 @@ final class SoldPlanRows {
                         parts.getOrDefault(id, List.of()),
                         row.getInt(11),
                         row.getBoolean(12));
-                StandAlone split = StandAlone.of(facts, prices.hour(term.from()), prices.parts(term.from()), currency);
+                Map<String, Money> alone = prices.on(term.from());
+                StandAlone split = StandAlone.of(facts, alone.get(SplitPrices.HOUR), alone, currency);
                 plans.add(new SoldPlan(
                         new SoldPlan.Head(
                                 id,
@@ -179,7 +182,7 @@ final class SoldPlanRows {
                         split.promised(),
                         split.basis(),
                         SoldPlan.known(done.getOrDefault(id, Map.of()), split.promised()),
-                        List.copyOf(asked.getOrDefault(id, List.of())),
+                        List.copyOf(asks),
                         row.getObject(13, LocalDate.class)));
             }
         }

@@ -13,16 +13,17 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The price book's answers when a plan's price is split: the price on the first day of the term, or the first one after it; of
  * several parts of a kind the one that costs least.
  */
-record SplitPrices(List<Entry> entries, Currency currency) {
+final class SplitPrices {
 
-    /** @param kind the kind of part as plans name it; empty for an hour of labour */
-    record Entry(String kind, String item, LocalDate from, long minor) {}
+    /** What an hour of labour stands under. */
+    static final String HOUR = "";
+
+    private record Entry(LocalDate from, long minor) {}
 
     private static final String PRICES = """
             select p.item_code, p.valid_from, p.price_minor, case when p.item_kind = 'part' then coalesce(t.fits_key, p.item_code)
@@ -31,35 +32,42 @@ record SplitPrices(List<Entry> entries, Currency currency) {
               left join part t on t.tenant_id = p.tenant_id and t.code = p.item_code and p.item_kind = 'part'
              where p.item_kind = 'part' or (p.item_kind = 'labour' and p.item_code = 'hour')""";
 
+    /** By the kind of part as plans name it, and by the item of the price book. */
+    private final Map<String, Map<String, List<Entry>>> entries = new HashMap<>();
+
+    private final Currency currency;
+
+    private SplitPrices(Currency currency) {
+        this.currency = currency;
+    }
+
     static SplitPrices of(Connection connection, Currency currency) throws SQLException {
-        List<Entry> entries = new ArrayList<>();
+        SplitPrices prices = new SplitPrices(currency);
         try (PreparedStatement select = connection.prepareStatement(PRICES);
                 ResultSet row = select.executeQuery()) {
             while (row.next()) {
+                String item = row.getString(1);
                 String kind = row.getString(4);
-                Entry entry = new Entry(kind, row.getString(1), row.getObject(2, LocalDate.class), row.getLong(3));
-                entries.add(entry);
-                if (!kind.isEmpty() && !kind.equals(entry.item())) {
-                    entries.add(new Entry(entry.item(), entry.item(), entry.from(), entry.minor()));
+                Entry entry = new Entry(row.getObject(2, LocalDate.class), row.getLong(3));
+                prices.add(kind, item, entry);
+                if (!kind.equals(HOUR) && !kind.equals(item)) {
+                    prices.add(item, item, entry);
                 }
             }
         }
-        return new SplitPrices(List.copyOf(entries), currency);
+        return prices;
     }
 
-    @Nullable
-    Money hour(LocalDate day) {
-        return parts(day).get("");
+    private void add(String kind, String item, Entry entry) {
+        entries.computeIfAbsent(kind, one -> new HashMap<>())
+                .computeIfAbsent(item, one -> new ArrayList<>())
+                .add(entry);
     }
 
-    /** By kind; the hour of labour stands under the empty one. */
-    Map<String, Money> parts(LocalDate day) {
-        Map<String, Map<String, List<Entry>>> byItem = new HashMap<>();
-        entries.forEach(entry -> byItem.computeIfAbsent(entry.kind(), one -> new HashMap<>())
-                .computeIfAbsent(entry.item(), one -> new ArrayList<>())
-                .add(entry));
+    /** By kind; the hour of labour stands under {@link #HOUR}. */
+    Map<String, Money> on(LocalDate day) {
         Map<String, Money> prices = new HashMap<>();
-        byItem.forEach((kind, items) -> items.values().stream()
+        entries.forEach((kind, items) -> items.values().stream()
                 .map(list -> on(list, day))
                 .min(Comparator.comparing(Entry::minor))
                 .ifPresent(entry -> prices.put(kind, new Money(entry.minor(), currency))));
