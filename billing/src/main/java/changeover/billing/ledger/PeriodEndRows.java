@@ -7,6 +7,7 @@ import static changeover.billing.ledger.AccountRole.REVENUE_PLAN;
 import static changeover.billing.ledger.AccountRole.UNBILLED;
 
 import changeover.billing.ledger.JournalEntry.Posting;
+import changeover.billing.payments.KeptCredits;
 import changeover.contracts.money.Money;
 import changeover.contracts.words.Wording;
 import java.sql.Connection;

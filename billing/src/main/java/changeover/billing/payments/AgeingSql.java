@@ -1,38 +1,45 @@
 package changeover.billing.payments;
 
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
 /**
  * The age of what is owed, counted from the day it was to be paid: not due yet, 1 to 30 days late, 31 to 60, 61 to 90,
  * and more. A customer's credit is what they paid beyond what they owe.
  */
 final class AgeingSql {
 
+    /** What a customer owes less what they have paid, after {@link Owed#OPEN}; below nought for a credit. */
+    static final String BALANCE = """
+            , moved as (
+              select customer_id, sum(case kind when 'credit' then -total_minor else total_minor end) as minor
+                from invoice_issue where day <= ?::date group by customer_id
+              union all
+              select p.customer_id, sum(case p.kind when 'payment' then -p.amount_minor else p.amount_minor end)
+                from payment p
+                left join payment_undoing u
+                  on u.tenant_id = p.tenant_id and u.payment_id = p.id and u.day <= ?::date
+               where p.day <= ?::date and u.id is null group by p.customer_id),
+            balance as (select customer_id, sum(minor)::bigint as minor from moved group by customer_id)
+            """;
+
+    /** How often the balance asks for the day. */
+    static final int BALANCE_DAYS = 3;
+
     /** How often the day is asked for, after the days of {@link Owed#OPEN}. */
-    static final int DAYS = 9;
+    static final int DAYS = BALANCE_DAYS + Age.values().length + 1;
 
     private static final String LATE = "open_minor > 0 and ?::date - due_day ";
 
     private AgeingSql() {}
 
     static String of(boolean oneCustomer, boolean together) {
-        String balances = """
-                , moved as (
-                  select customer_id, sum(case kind when 'credit' then -total_minor else total_minor end) as minor
-                    from invoice_issue where day <= ?::date group by customer_id
-                  union all
-                  select p.customer_id, sum(case p.kind when 'payment' then -p.amount_minor else p.amount_minor end)
-                    from payment p
-                    left join payment_undoing u
-                      on u.tenant_id = p.tenant_id and u.payment_id = p.id and u.day <= ?::date
-                   where p.day <= ?::date and u.id is null group by p.customer_id),
-                balance as (select customer_id, sum(minor)::bigint as minor from moved group by customer_id),
-                aged as (
+        String ages = Arrays.stream(Age.values()).map(AgeingSql::open).collect(Collectors.joining(", "));
+        String balances = BALANCE + """
+                , aged as (
                   select customer_id, count(*) filter (where open_minor > 0) as documents,
-                         coalesce(sum(open_minor), 0)::bigint as open,
-                         coalesce(sum(open_minor) filter (where %s<= 0), 0)::bigint as not_due,
-                         coalesce(sum(open_minor) filter (where %sbetween 1 and 30), 0)::bigint as late_30,
-                         coalesce(sum(open_minor) filter (where %sbetween 31 and 60), 0)::bigint as late_60,
-                         coalesce(sum(open_minor) filter (where %sbetween 61 and 90), 0)::bigint as late_90,
-                         coalesce(sum(open_minor) filter (where %s> 90), 0)::bigint as older,
+                         coalesce(sum(open_minor), 0)::bigint as open, %s,
                          count(*) filter (where %s> 0) as late_documents,
                          min(due_day) filter (where open_minor > 0) as oldest
                     from item group by customer_id),
@@ -45,9 +52,14 @@ final class AgeingSql {
                     from balance b
                     left join aged a on a.customer_id = b.customer_id
                     left join customer c on c.id = b.customer_id)
-                """.formatted(LATE, LATE, LATE, LATE, LATE, LATE);
+                """.formatted(ages, LATE);
         String where = oneCustomer ? " where customer_id = ?" : " where open > 0 or credit > 0";
         return balances + (together ? TOGETHER + where : EACH + where + " order by oldest nulls last, name");
+    }
+
+    private static String open(Age age) {
+        return "coalesce(sum(open_minor) filter (where %sbetween %s and %s), 0)::bigint as %s"
+                .formatted(LATE, age.least(), age.most(), age.name().toLowerCase(Locale.ROOT));
     }
 
     private static final String EACH = """

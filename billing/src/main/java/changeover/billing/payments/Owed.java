@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
 @ApplicationScoped
 public class Owed {
 
-    /** Issued invoices with what is still to be paid of each, at the end of the day given three times. */
+    /** Issued invoices with what is still to be paid of each, at the end of the day given {@link #OPEN_DAYS} times. */
     static final String OPEN = """
             with paid as (
               select a.invoice_id, sum(a.amount_minor)::bigint as minor
@@ -111,10 +111,7 @@ public class Owed {
         try (Connection connection = datasource.getConnection();
                 PreparedStatement select =
                         connection.prepareStatement(OPEN + AgeingSql.of(customer != null, together))) {
-            bindDays(select, day);
-            for (int at = 1; at <= AgeingSql.DAYS; at++) {
-                select.setObject(OPEN_DAYS + at, day);
-            }
+            bindDays(select, day, OPEN_DAYS + AgeingSql.DAYS);
             if (customer != null) {
                 select.setObject(OPEN_DAYS + AgeingSql.DAYS + 1, customer);
             }
@@ -129,7 +126,11 @@ public class Owed {
     }
 
     static void bindDays(PreparedStatement select, LocalDate day) throws SQLException {
-        for (int at = 1; at <= OPEN_DAYS; at++) {
+        bindDays(select, day, OPEN_DAYS);
+    }
+
+    static void bindDays(PreparedStatement select, LocalDate day, int times) throws SQLException {
+        for (int at = 1; at <= times; at++) {
             select.setObject(at, day);
         }
     }
