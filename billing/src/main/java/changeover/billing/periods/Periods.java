@@ -103,7 +103,7 @@ public class Periods {
         }
     }
 
-    /** Opens what that closing closed; what an earlier closing closed stays closed. */
+    /** Opens what that closing closed; what an earlier closing closed stays closed, and a later one is opened first. */
     public void reopen(UUID close, String why) {
         Close found = all().stream()
                 .filter(one -> one.id().equals(close))
@@ -119,6 +119,9 @@ public class Periods {
                 PreparedStatement insert =
                         connection.prepareStatement("insert into period_reopening (close_id, why) values (?, ?)")) {
             lock(connection);
+            if (closedUntil().filter(found.until()::isBefore).isPresent()) {
+                throw Refusal.of("period.later-first").thrown();
+            }
             insert.setObject(1, close);
             insert.setString(2, why.strip());
             insert.executeUpdate();

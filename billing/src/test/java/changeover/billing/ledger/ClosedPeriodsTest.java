@@ -116,6 +116,19 @@ class ClosedPeriodsTest {
     }
 
     @Test
+    void the_last_closing_is_opened_before_an_earlier_one() {
+        business.in(business.quebec(), () -> {
+            UUID april = ends.close(CLOSED);
+            UUID may = ends.close(CLOSED.plusMonths(1));
+            refused("period.later-first", () -> periods.reopen(april, "A late letter of the bank"));
+            assertEquals(CLOSED.plusMonths(1), periods.closedUntil().orElseThrow());
+            periods.reopen(may, "A late letter of the bank");
+            periods.reopen(april, "A late letter of the bank");
+            assertTrue(periods.closedUntil().isEmpty());
+        });
+    }
+
+    @Test
     void a_visit_amended_into_a_closed_month_is_earned_in_the_next() {
         business.in(business.quebec(), () -> {
             Sold sold = plans.of("Jo Poe", 0, 0);
