@@ -16,7 +16,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>What the plan promised is included; other minutes use up the plan's included ones first; a part is included up to
  * its cap; the rest is billed less the plan's discount. Labour is counted up to the next quarter hour. A return visit
- * for our own work costs nothing; on a call the minutes outside working hours cost the after-hours rate where one is set, nor does a part under its maker's warranty. An item without a price gives a line that waits for one.
+ * for our own work costs nothing, nor does a part under its maker's warranty. On a call the minutes outside working hours
+ * cost the after-hours rate where one is set. An item without a price gives a line that waits for one.
  */
 public final class Charges {
 

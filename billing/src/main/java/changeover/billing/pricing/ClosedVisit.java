@@ -15,11 +15,6 @@ import java.util.List;
 public record ClosedVisit(
         LocalDate day, VisitKind kind, int promisedMinutes, int extraMinutes, int nightMinutes, List<UsedPart> parts) {
 
-    /** A visit within the working hours. */
-    public ClosedVisit(LocalDate day, VisitKind kind, int promisedMinutes, int extraMinutes, List<UsedPart> parts) {
-        this(day, kind, promisedMinutes, extraMinutes, 0, parts);
-    }
-
     /**
      * @param kind what of a machine it fits (filter, pad…), as the plan's included parts name it
      * @param unit UN/ECE Recommendation 20

@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /** Drafts of a plan for one home, for tests: one line an amount. */
 public final class SomeDrafts {
@@ -25,16 +26,32 @@ public final class SomeDrafts {
     public static Draft on(LocalDate day, UUID customer, UUID home, String... amounts) {
         List<DraftLine> lines =
                 Arrays.stream(amounts).map(amount -> line(home, amount)).toList();
+        return draft(day, customer, home, null, null, lines);
+    }
+
+    /** An agreement's, one of as many as its number. */
+    public static Draft instalment(
+            LocalDate day, UUID customer, UUID home, UUID agreement, int instalment, String amount) {
+        return draft(day, customer, home, agreement, instalment, List.of(line(home, agreement, day, amount)));
+    }
+
+    private static Draft draft(
+            LocalDate day,
+            UUID customer,
+            UUID home,
+            @Nullable UUID agreement,
+            @Nullable Integer instalment,
+            List<DraftLine> lines) {
         return new Draft(
                 DocumentKind.PLAN,
                 null,
                 customer,
                 home,
+                agreement,
                 null,
                 null,
-                null,
-                null,
-                null,
+                instalment,
+                instalment,
                 "fr",
                 lines.getFirst().net().currency(),
                 day,
@@ -46,13 +63,17 @@ public final class SomeDrafts {
     }
 
     static DraftLine line(UUID home, String amount) {
+        return line(home, null, DAY, amount);
+    }
+
+    private static DraftLine line(UUID home, @Nullable UUID agreement, LocalDate day, String amount) {
         Money net = Money.of(amount, "CAD");
         return new DraftLine(
                 home,
+                agreement,
                 null,
                 null,
-                null,
-                DAY,
+                day,
                 "plan",
                 null,
                 null,

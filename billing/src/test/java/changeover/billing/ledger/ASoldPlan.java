@@ -1,19 +1,11 @@
 package changeover.billing.ledger;
 
 import changeover.billing.ABusiness;
-import changeover.billing.invoices.DocumentKind;
-import changeover.billing.invoices.Draft;
-import changeover.billing.invoices.DraftLine;
 import changeover.billing.invoices.Drafts;
 import changeover.billing.invoices.Invoices;
-import changeover.billing.pricing.Charge.Covered;
-import changeover.billing.tax.ContractForm;
-import changeover.billing.tax.Work;
-import changeover.contracts.money.Money;
-import changeover.contracts.words.Wording;
+import changeover.billing.invoices.SomeDrafts;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
@@ -88,45 +80,8 @@ class ASoldPlan {
 
     /** The draft of a document about the plan. */
     UUID draft(Sold sold, LocalDate day, int instalment, String net) {
-        Money amount = Money.of(net, "CAD");
-        DraftLine line = new DraftLine(
-                sold.home(),
-                sold.id(),
-                null,
-                null,
-                day,
-                "plan",
-                null,
-                null,
-                Covered.BILLABLE,
-                Work.MAINTENANCE,
-                ContractForm.PLAN,
-                new Wording("Plan Comfort", "Formule Confort"),
-                new Wording("Agreement.", "Contrat."),
-                BigDecimal.ONE,
-                "C62",
-                amount,
-                BigDecimal.ZERO,
-                Money.zero(amount.currency()),
-                amount);
-        return drafts.write(List.of(new Draft(
-                        DocumentKind.PLAN,
-                        null,
-                        sold.customer(),
-                        sold.home(),
-                        sold.id(),
-                        null,
-                        null,
-                        instalment,
-                        instalment,
-                        "fr",
-                        amount.currency(),
-                        day,
-                        false,
-                        null,
-                        30,
-                        null,
-                        List.of(line))))
+        return drafts.write(
+                        List.of(SomeDrafts.instalment(day, sold.customer(), sold.home(), sold.id(), instalment, net)))
                 .getFirst();
     }
 

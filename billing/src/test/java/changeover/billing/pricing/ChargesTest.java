@@ -208,7 +208,7 @@ class ChargesTest {
     }
 
     private static ClosedVisit visit(VisitKind kind, int promised, int extra, UsedPart... parts) {
-        return new ClosedVisit(DAY, kind, promised, extra, Arrays.asList(parts));
+        return new ClosedVisit(DAY, kind, promised, extra, 0, Arrays.asList(parts));
     }
 
     private static UsedPart part(String code, String kind, String quantity) {
