@@ -56,6 +56,29 @@ class MoneyTest {
     }
 
     @Test
+    void anAmountKnowsItsSideOfNought() {
+        side("-0.01", true, false, false, "0.00", "0.01");
+        side("0.00", false, true, false, "0.00", "0.00");
+        side("0.01", false, false, true, "0.01", "-0.01");
+    }
+
+    @Test
+    void amountsAreComparedInOneCurrency() {
+        assertEquals(0, Money.of("1.10", "CAD").compareTo(Money.of("1.1", "CAD")));
+        assertEquals(-1, Money.of("-1.00", "CAD").compareTo(Money.of("0.99", "CAD")));
+        assertEquals(1, Money.of("1.00", "CAD").compareTo(Money.of("0.99", "CAD")));
+        assertThrows(IllegalArgumentException.class, () -> Money.of("1", "CAD").compareTo(Money.of("1", "USD")));
+    }
+
+    @Test
+    void aCountOfAnAmountIsExact() {
+        assertEquals("62.25", Money.of("20.75", "CAD").times(3).decimal());
+        assertThrows(ArithmeticException.class, () -> new Money(Long.MAX_VALUE, CAD).times(2));
+        assertThrows(ArithmeticException.class, () -> new Money(Long.MIN_VALUE, CAD).negated());
+        assertEquals("20.75 CAD", Money.of("20.75", "CAD").toString());
+    }
+
+    @Test
     void peopleReadItInTheirLanguage() {
         format("1234.56", "CAD", "$1,234.56", "1\u00a0234,56\u00a0$");
         format("0.05", "CAD", "$0.05", "0,05\u00a0$");
@@ -81,6 +104,14 @@ class MoneyTest {
         assertEquals("0.00", Money.zero(CAD).decimal());
         assertEquals(
                 "2.88", Money.of("1.15", "CAD").times(new BigDecimal("2.5")).decimal());
+    }
+
+    private static void side(
+            String amount, boolean below, boolean nought, boolean above, String aboveNought, String negated) {
+        Money money = Money.of(amount, "CAD");
+        assertEquals(List.of(below, nought, above), List.of(money.isNegative(), money.isZero(), money.isPositive()));
+        assertEquals(Money.of(aboveNought, "CAD"), money.aboveNought());
+        assertEquals(Money.of(negated, "CAD"), money.negated());
     }
 
     private static void percent(String of, String percent, String expected) {
