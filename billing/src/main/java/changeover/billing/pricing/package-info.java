@@ -1,5 +1,6 @@
 /**
- * What a part, an hour or a trip costs on a day, and what of a closed visit is included, discounted or billable.
+ * What a part, an hour or a trip costs on a day, what of a closed visit is included, discounted or billable, and what a
+ * year of a plan costs to keep.
  * Never here: a tax, a document number, or a payment.
  */
 @NullMarked

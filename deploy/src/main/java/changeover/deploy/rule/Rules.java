@@ -26,7 +26,8 @@ public final class Rules {
             new ReadingAsked(),
             new IntervalRule(),
             new RecognitionRule(),
-            new RefundRule());
+            new RefundRule(),
+            new PlanCostRule());
 
     private final InputStream in;
     private final PrintStream out;

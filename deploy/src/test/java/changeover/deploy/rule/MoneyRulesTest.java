@@ -3,6 +3,7 @@ package changeover.deploy.rule;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -114,5 +115,44 @@ class MoneyRulesTest {
         }) {
             Asked.refusedInASentence("refund", wrong);
         }
+    }
+
+    /**
+     * The furnace and filter in two visits; 57.00 an hour, 15 minutes of set-up, 39 minutes there and back, a filter at 15.75,
+     * a fifth of overhead, and a price that leaves 35 % of itself.
+     */
+    @Test
+    void a_plan_costs_what_its_visits_take() {
+        JsonNode answer = Asked.answer("plancost", new PlanCostRule().example());
+        assertEquals(2, answer.get("visits").size());
+        int tasks = answer.get("visits").get(0).asInt()
+                + answer.get("visits").get(1).asInt();
+        assertEquals(tasks, answer.at("/minutes/tasks").asInt());
+        assertEquals(30, answer.at("/minutes/setUp").asInt());
+        assertEquals(78, answer.at("/minutes/travel").asInt());
+        assertEquals("28.50", answer.at("/causes/set-up").asText());
+        assertEquals("74.10", answer.at("/causes/travel").asText());
+        assertEquals(0, answer.get("missing").size());
+        BigDecimal sum = BigDecimal.ZERO;
+        for (JsonNode cause : answer.get("causes")) {
+            sum = sum.add(new BigDecimal(cause.asText()));
+        }
+        assertEquals(sum.toPlainString(), answer.get("cost").asText());
+        assertEquals(1, answer.at("/spread/visits").asInt());
+        assertEquals(true, answer.at("/spread/restsOnLittle").asBoolean());
+        assertEquals(answer, Asked.answer("plancost", new PlanCostRule().example()));
+    }
+
+    @Test
+    void a_plan_of_which_nothing_is_known_costs_nothing_silently_never() {
+        JsonNode answer = Asked.answer("plancost", """
+                {"visits": 1, "term": {"from": "2027-04-01"}, "margin": "30", "equipment": [{"kind": "gas-furnace"}]}""");
+        assertEquals(
+                "[\"hour\",\"set-up\",\"trip\",\"overhead\"]",
+                answer.get("missing").toString());
+        assertEquals(true, answer.get("priceForMargin").isNull());
+        Asked.refusedInASentence("plancost", """
+                {"visits": 1, "term": {"from": "2027-04-01"}, "hour": "57", "setUpMinutes": 0, "trip": "0", "overheadPercent": "0",
+                 "margin": "100", "equipment": [{"kind": "gas-furnace"}]}""");
     }
 }

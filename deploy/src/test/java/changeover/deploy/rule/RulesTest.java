@@ -27,6 +27,7 @@ class RulesTest {
                         "notice",
                         "recognition",
                         "refund",
+                        "plancost",
                         "reading")));
     }
 
