@@ -50,3 +50,6 @@ insert into period_close (until_day) values ('1999-12-31');
 insert into period_reopening (close_id, why) select id, 'A late letter of the bank' from period_close limit 1;
 insert into earned_at_close (close_id, agreement_id, invoiced_minor, earned_minor)
   select c.id, a.id, 0, 0 from period_close c, agreement a limit 1;
+insert into fee (kind, region, from_day, amount_minor, currency, source)
+  values ('returned', 'CA-QC', '2099-01-01', 2000, 'CAD', 'Agreement, clause 9');
+insert into fee_charged (fee_id, invoice_id, payment_id) select f.id, i.id, p.id from fee f, invoice i, payment p limit 1;

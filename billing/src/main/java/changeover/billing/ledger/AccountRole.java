@@ -18,6 +18,7 @@ public enum AccountRole {
     UNBILLED(new Wording("Plans earned, not yet invoiced", "Formules gagnées, pas encore facturées")),
     REVENUE_PLAN(new Wording("Revenue of plans", "Produits des formules")),
     REVENUE_VISIT(new Wording("Revenue of visits", "Produits des visites")),
+    FEES(new Wording("Fees charged", "Frais facturés")),
     ROUNDING(new Wording("Cash rounding", "Arrondi du comptant")),
     CASH(new Wording("Cash", "Comptant")),
     CARD(new Wording("Card", "Carte")),

@@ -27,7 +27,7 @@ final class JournalRows {
               union all
               select l.invoice_id, 2, case when l.kind = 'plan' and l.agreement_id is not null then 'deferred'
                        when l.kind = 'plan' then 'revenue-plan' when l.kind = 'deposit' then 'deposits'
-                       else 'revenue-visit' end, -l.net_minor
+                       when l.work = 'fee' then 'fees' else 'revenue-visit' end, -l.net_minor
                 from invoice_line l join invoice_issue s on s.tenant_id = l.tenant_id and s.invoice_id = l.invoice_id
                where s.day between ? and ?
               union all
@@ -45,13 +45,13 @@ final class JournalRows {
 
     private static final String PAYMENTS = """
             select m.day, coalesce(m.reference, ''), m.kind, m.undone, coalesce(c.name, ''), m.way, m.amount_minor,
-                   m.rounding_minor
-              from (select p.tenant_id, p.day, p.id, p.reference, p.kind, false as undone, p.customer_id, p.way,
+                   m.rounding_minor, m.how
+              from (select p.tenant_id, p.day, p.id, p.reference, p.kind, false as undone, '' as how, p.customer_id, p.way,
                            p.amount_minor, p.rounding_minor
                       from payment p where p.day between ? and ?
                     union all
-                    select p.tenant_id, u.day, p.id, p.reference, p.kind, true, p.customer_id, p.way, p.amount_minor,
-                           p.rounding_minor
+                    select p.tenant_id, u.day, p.id, p.reference, p.kind, true, u.how, p.customer_id, p.way,
+                           p.amount_minor, p.rounding_minor
                       from payment_undoing u join payment p on p.tenant_id = u.tenant_id and p.id = u.payment_id
                      where u.day between ? and ?) m
               left join customer c on c.tenant_id = m.tenant_id and c.id = m.customer_id
@@ -117,7 +117,7 @@ final class JournalRows {
                 entries.add(new JournalEntry(
                         row.getObject(1, LocalDate.class),
                         row.getString(2),
-                        payment(refund, undone, row.getString(5)),
+                        payment(refund, undone, row.getString(9).equals("bounced"), row.getString(5)),
                         null,
                         postings));
             }
@@ -125,11 +125,11 @@ final class JournalRows {
         return entries;
     }
 
-    private static Wording payment(boolean refund, boolean undone, String customer) {
+    private static Wording payment(boolean refund, boolean undone, boolean returned, String customer) {
         Wording what = refund ? new Wording("Refund", "Remboursement") : new Wording("Payment", "Paiement");
+        Wording then = new Wording(returned ? " returned, " : " undone, ", returned ? " retourné, " : " annulé, ");
         return new Wording(
-                what.en() + (undone ? " undone, " : ", ") + customer,
-                what.fr() + (undone ? " annulé, " : ", ") + customer);
+                what.en() + (undone ? then.en() : ", ") + customer, what.fr() + (undone ? then.fr() : ", ") + customer);
     }
 
     private static void bind(PreparedStatement select, Period period, int times) throws SQLException {

@@ -46,9 +46,11 @@ public class Payment extends Owned {
         return payment;
     }
 
-    static Payment refunded(UUID customer, LocalDate day, Way way, Money amount, @Nullable String note) {
-        Payment payment = of("refund", customer, day, way, amount);
-        payment.note = note;
+    static Payment refunded(NewRefund refund, Money counted, Money rounding) {
+        Payment payment = of("refund", refund.customerId(), refund.day(), refund.way(), counted);
+        payment.roundingMinor = rounding.minor();
+        payment.reference = refund.reference();
+        payment.note = refund.note();
         return payment;
     }
 

@@ -20,16 +20,43 @@ public final class PaymentChecks {
                      p.kind = 'refund' and u.minor is not null))
               from payment p left join used u on u.tenant_id = p.tenant_id and u.payment_id = p.id""";
 
+    /**
+     * No customer got back more than they had paid beyond what their payments pay; what was undone after it went back counts
+     * as paid then.
+     */
+    private static final String REFUNDS = """
+            with moved as (
+              select p.tenant_id, p.customer_id,
+                     coalesce(sum(p.amount_minor) filter (where p.kind = 'payment'), 0) as taken,
+                     coalesce(sum(p.amount_minor) filter (where p.kind = 'refund' and u.id is null), 0) as given,
+                     coalesce(sum(a.minor) filter (where u.id is null), 0) as pays
+                from payment p
+                left join payment_undoing u on u.tenant_id = p.tenant_id and u.payment_id = p.id
+                left join (select tenant_id, payment_id, sum(amount_minor) as minor from payment_allocation group by 1, 2) a
+                  on a.tenant_id = p.tenant_id and a.payment_id = p.id
+               group by 1, 2)
+            select count(*) filter (where given > 0), count(*) filter (where given > 0 and given + pays > taken)
+              from moved""";
+
     private PaymentChecks() {}
 
     /** @param bad how many do not hold; nought is well */
     public record Found(String name, long rows, long bad) {}
 
     public static Found of(Connection connection) throws SQLException {
+        return counted(connection, "payments", PAYMENTS);
+    }
+
+    /** The rows are the customers who got something back. */
+    public static Found refunds(Connection connection) throws SQLException {
+        return counted(connection, "refunds", REFUNDS);
+    }
+
+    private static Found counted(Connection connection, String name, String sql) throws SQLException {
         try (Statement statement = connection.createStatement();
-                ResultSet row = statement.executeQuery(PAYMENTS)) {
+                ResultSet row = statement.executeQuery(sql)) {
             row.next();
-            return new Found("payments", row.getLong(1), row.getLong(2));
+            return new Found(name, row.getLong(1), row.getLong(2));
         }
     }
 }

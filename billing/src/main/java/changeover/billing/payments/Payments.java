@@ -11,7 +11,6 @@ import jakarta.persistence.EntityManager;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -49,7 +48,7 @@ public class Payments {
             throw Refusal.of("payment.day-to-come").at("day").thrown();
         }
         periods.check(payment.day());
-        queue(payment.customerId());
+        CustomersTurn.wait(session, payment.customerId());
         Wanted wanted = wanted(payment);
         Money rounding = payment.amount().minus(wanted.counted());
         Payment row = Payment.taken(payment, wanted.counted(), rounding);
@@ -120,24 +119,8 @@ public class Payments {
     /** Uses the customer's credit for what is open, the oldest first, and answers how much of it was used. */
     public Money settle(UUID customer, LocalDate day) {
         periods.check(day);
-        queue(customer);
+        CustomersTurn.wait(session, customer);
         return settling.settle(customer, day);
-    }
-
-    /** Money given back; never more than the customer's credit on the day. */
-    public UUID refund(UUID customer, LocalDate day, Way way, Money amount, @Nullable String note) {
-        periods.check(day);
-        queue(customer);
-        Money credit = owed.of(customer, day).credit();
-        if (amount.compareTo(credit) > 0) {
-            throw Refusal.of("payment.refund-beyond-credit", Map.of("credit", credit.decimal()))
-                    .at("amount")
-                    .thrown();
-        }
-        Payment row = Payment.refunded(customer, day, way, amount, note);
-        session.persist(row);
-        session.flush();
-        return row.id();
     }
 
     /** The bank sent it back, or it was a mistake: what it paid is open again. */
@@ -169,13 +152,5 @@ public class Payments {
                         "from Payment where customerId = :customer order by day desc, id desc", Payment.class)
                 .setParameter("customer", customer)
                 .getResultList();
-    }
-
-    /** Two payments of one customer are noted one after the other, so that both see what is open. */
-    private void queue(UUID customer) {
-        session.flush();
-        session.createNativeQuery("select 1 from pg_advisory_xact_lock(hashtextextended(:customer, 7))")
-                .setParameter("customer", customer.toString())
-                .getSingleResult();
     }
 }

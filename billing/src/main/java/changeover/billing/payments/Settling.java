@@ -88,7 +88,7 @@ class Settling {
         }
     }
 
-    /** Refunds are taken from the oldest free money first, so that what went back cannot pay anything. */
+    /** Refunds are taken from the oldest free money first, so that what went back cannot pay anything, nor on an earlier day. */
     private static List<Free> free(Connection connection, UUID customer, LocalDate day) throws SQLException {
         List<Free> free = new ArrayList<>();
         try (PreparedStatement select = connection.prepareStatement("""
@@ -97,7 +97,7 @@ class Settling {
                           where a.tenant_id = p.tenant_id and a.payment_id = p.id), 0)
                   from payment p
                   left join payment_undoing u on u.tenant_id = p.tenant_id and u.payment_id = p.id
-                 where p.customer_id = ? and p.day <= ? and u.id is null order by p.kind desc, p.day, p.id""")) {
+                 where p.customer_id = ? and (p.day <= ? or p.kind = 'refund') and u.id is null order by p.kind desc, p.day, p.id""")) {
             select.setObject(1, customer);
             select.setObject(2, day);
             ResultSet row = select.executeQuery();

@@ -8,9 +8,11 @@ import org.jspecify.annotations.Nullable;
 /**
  * One line of a customer's statement.
  *
- * @param what before (the balance brought forward), invoice, credit, payment, refund or undone
+ * @param what before (the balance brought forward), invoice, credit, payment, refund, returned (by the bank) or undone
  * @param id of the document or the payment; null on the balance brought forward
  * @param said the document's number, or the payment's reference
+ * @param way how the money changed hands; null for a document
+ * @param stands a payment or refund that was not undone
  * @param amount what it adds to the debt, negative when it lessens it
  * @param balance owed after it, negative when the customer has a credit
  */
@@ -19,5 +21,7 @@ public record StatementRow(
         String what,
         @Nullable UUID id,
         @Nullable String said,
+        @Nullable Way way,
+        boolean stands,
         Money amount,
         Money balance) {}

@@ -20,16 +20,20 @@ import java.util.UUID;
 public class Statements {
 
     private static final String MOVES = """
-            select day, what, id, said, minor from (
+            select day, what, id, said, minor, way, stands from (
               select day, case kind when 'credit' then 'credit' else 'invoice' end as what, invoice_id as id,
-                     label as said, case kind when 'credit' then -total_minor else total_minor end as minor, 1 as turn
+                     label as said, case kind when 'credit' then -total_minor else total_minor end as minor, 1 as turn,
+                     null as way, false as stands
                 from invoice_issue where customer_id = ?
               union all
-              select day, kind, id, reference, case kind when 'payment' then -amount_minor else amount_minor end, 2
-                from payment where customer_id = ?
+              select p.day, p.kind, p.id, p.reference, case p.kind when 'payment' then -amount_minor else amount_minor end, 2,
+                     p.way, u.id is null
+                from payment p
+                left join payment_undoing u on u.tenant_id = p.tenant_id and u.payment_id = p.id
+               where p.customer_id = ?
               union all
-              select u.day, 'undone', p.id, p.reference,
-                     case p.kind when 'payment' then p.amount_minor else -p.amount_minor end, 3
+              select u.day, case u.how when 'bounced' then 'returned' else 'undone' end, p.id, p.reference,
+                     case p.kind when 'payment' then p.amount_minor else -p.amount_minor end, 3, p.way, false
                 from payment_undoing u
                 join payment p on p.tenant_id = u.tenant_id and p.id = u.payment_id where p.customer_id = ?) moves
              where day <= ? order by day, turn, said, id""";
@@ -62,7 +66,14 @@ public class Statements {
                 balance = balance.plus(amount);
                 if (!day.isBefore(from)) {
                     rows.add(new StatementRow(
-                            day, row.getString(2), row.getObject(3, UUID.class), row.getString(4), amount, balance));
+                            day,
+                            row.getString(2),
+                            row.getObject(3, UUID.class),
+                            row.getString(4),
+                            row.getString(6) == null ? null : Way.of(row.getString(6)),
+                            row.getBoolean(7),
+                            amount,
+                            balance));
                 }
             }
         } catch (SQLException cause) {
@@ -71,7 +82,7 @@ public class Statements {
         Money before = rows.isEmpty()
                 ? balance
                 : rows.getFirst().balance().minus(rows.getFirst().amount());
-        rows.addFirst(new StatementRow(from, "before", null, null, before, before));
+        rows.addFirst(new StatementRow(from, "before", null, null, null, false, before, before));
         return List.copyOf(rows);
     }
 }

@@ -6,9 +6,11 @@ import changeover.billing.invoices.Drafts;
 import changeover.billing.invoices.Invoices;
 import changeover.billing.invoices.SomeDrafts;
 import changeover.billing.payments.NewPayment;
+import changeover.billing.payments.NewRefund;
 import changeover.billing.payments.OpenItem;
 import changeover.billing.payments.Owed;
 import changeover.billing.payments.Payments;
+import changeover.billing.payments.Refunds;
 import changeover.billing.payments.Undoing;
 import changeover.billing.payments.Way;
 import changeover.contracts.money.Money;
@@ -47,6 +49,9 @@ class AYearOfMoney {
 
     @Inject
     Payments payments;
+
+    @Inject
+    Refunds refunds;
 
     @Inject
     Owed owed;
@@ -126,7 +131,7 @@ class AYearOfMoney {
         } else if (random.nextBoolean()) {
             payments.settle(customer, day);
         } else if (credit.isPositive()) {
-            payments.refund(customer, day, Way.CARD, credit, null);
+            refunds.give(new NewRefund(customer, day, Way.CARD, credit, null, null));
         }
     }
 

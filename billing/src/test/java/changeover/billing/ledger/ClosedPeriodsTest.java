@@ -10,7 +10,9 @@ import changeover.billing.invoices.Invoices;
 import changeover.billing.invoices.SomeDrafts;
 import changeover.billing.ledger.ASoldPlan.Sold;
 import changeover.billing.payments.NewPayment;
+import changeover.billing.payments.NewRefund;
 import changeover.billing.payments.Payments;
+import changeover.billing.payments.Refunds;
 import changeover.billing.payments.Undoing;
 import changeover.billing.payments.Way;
 import changeover.billing.periods.Periods;
@@ -51,6 +53,9 @@ class ClosedPeriodsTest {
     Payments payments;
 
     @Inject
+    Refunds refunds;
+
+    @Inject
     BillingRuns runs;
 
     @Inject
@@ -89,7 +94,9 @@ class ClosedPeriodsTest {
             refused("period.closed", () -> pay(customer, CLOSED));
             refused("period.closed", () -> payments.undo(before, Undoing.How.MISTAKE, CLOSED, "Twice"));
             refused("period.closed", () -> payments.settle(customer, DAY));
-            refused("period.closed", () -> payments.refund(customer, DAY, Way.CARD, Money.of("1.00", "CAD"), null));
+            refused(
+                    "period.closed",
+                    () -> refunds.give(new NewRefund(customer, DAY, Way.CARD, Money.of("1.00", "CAD"), null, null)));
             refused("period.closed-already", () -> ends.close(DAY));
             refused("period.to-come", () -> ends.close(LocalDate.of(9000, 1, 1)));
             refused("period.why", () -> periods.reopen(close, " x "));

@@ -49,6 +49,9 @@ class PaymentsTest {
     Payments payments;
 
     @Inject
+    Refunds refunds;
+
+    @Inject
     Owed owed;
 
     @Inject
@@ -92,8 +95,9 @@ class PaymentsTest {
                     owed.item(id, DAY.plusDays(3)).orElseThrow().paid().decimal());
             assertThrows(
                     Refused.class,
-                    () -> payments.refund(customer, DAY.plusDays(4), Way.CARD, Money.of("13.72", "CAD"), null));
-            payments.refund(customer, DAY.plusDays(4), Way.CARD, Money.of("13.71", "CAD"), null);
+                    () -> refunds.give(
+                            new NewRefund(customer, DAY.plusDays(4), Way.CARD, Money.of("13.72", "CAD"), null, null)));
+            refunds.give(new NewRefund(customer, DAY.plusDays(4), Way.CARD, Money.of("13.71", "CAD"), null, null));
             assertEquals("0.00 credit 0.00", stands(customer, DAY.plusDays(4)));
         });
     }
@@ -121,7 +125,7 @@ class PaymentsTest {
             assertEquals("286.29 credit 0.00", stands(customer, DAY.plusDays(5)));
             assertThrows(Refused.class, () -> payments.undo(cheque, Undoing.How.BOUNCED, DAY.plusDays(6), "Again"));
             assertEquals(
-                    "before 0.00 0.00, invoice 286.29 286.29, payment -286.29 0.00, undone 286.29 286.29",
+                    "before 0.00 0.00, invoice 286.29 286.29, payment -286.29 0.00, returned 286.29 286.29",
                     statements.of(customer, DAY, DAY.plusDays(30)).stream()
                             .map(row -> row.what() + " " + row.amount().decimal() + " "
                                     + row.balance().decimal())

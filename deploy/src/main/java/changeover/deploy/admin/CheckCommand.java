@@ -2,6 +2,7 @@ package changeover.deploy.admin;
 
 import changeover.billing.invoices.ChainCheck;
 import changeover.billing.ledger.LedgerChecks;
+import changeover.billing.payments.PaymentChecks;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -38,6 +39,7 @@ final class CheckCommand implements AdminCommand {
             }
             well &= chain(owner);
             well &= taxes(owner);
+            well &= refunds(owner);
             well &= journal(running, owner);
         }
         System.out.println("check all " + (well ? "ok" : "FAIL"));
@@ -59,6 +61,15 @@ final class CheckCommand implements AdminCommand {
             return true;
         }
         LedgerChecks.Found found = LedgerChecks.taxes(owner);
+        return said(found.name(), found.rows(), found.bad());
+    }
+
+    /** Nobody got back more than they had paid beyond what they owed. */
+    private static boolean refunds(Connection owner) throws SQLException {
+        if (!exists(owner, "payment")) {
+            return true;
+        }
+        PaymentChecks.Found found = PaymentChecks.refunds(owner);
         return said(found.name(), found.rows(), found.bad());
     }
 

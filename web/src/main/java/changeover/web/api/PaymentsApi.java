@@ -5,6 +5,7 @@ import changeover.billing.payments.Owed;
 import changeover.billing.payments.OwedBy;
 import changeover.billing.payments.Payment;
 import changeover.billing.payments.Payments;
+import changeover.billing.payments.Returns;
 import changeover.billing.payments.Undoing;
 import changeover.billing.payments.Way;
 import changeover.contracts.customers.Customers;
@@ -35,9 +36,10 @@ import org.jspecify.annotations.Nullable;
 @RolesAllowed({"owner", "office"})
 public class PaymentsApi {
 
-    /** A payment as the API says it, and what its customer owes after it. */
+    /** A payment, or a refund, as the API says it, and what its customer owes after it. */
     public record PaymentDocument(
             UUID id,
+            String kind,
             UUID customer,
             LocalDate day,
             String way,
@@ -49,6 +51,9 @@ public class PaymentsApi {
 
     @Inject
     Payments payments;
+
+    @Inject
+    Returns returns;
 
     @Inject
     Owed owed;
@@ -118,7 +123,10 @@ public class PaymentsApi {
         });
     }
 
-    /** A payment that did not hold: {@code how} (bounced, mistake) and {@code why}, optionally {@code day}. */
+    /**
+     * A payment that did not hold: {@code how} (bounced, mistake) and {@code why}, optionally {@code day}. For one that the
+     * bank returned the place's fee is drafted.
+     */
     @POST
     @Path("{id}/undoing")
     public Response undo(@PathParam("id") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
@@ -129,11 +137,12 @@ public class PaymentsApi {
             String why = asked.text("why", 500);
             LocalDate day = asked.dayOrNone("day");
             asked.nothingElse().understood();
-            payments.undo(
-                    id,
-                    how.equals("bounced") ? Undoing.How.BOUNCED : Undoing.How.MISTAKE,
-                    day == null ? today.day() : day,
-                    why);
+            LocalDate on = day == null ? today.day() : day;
+            if (how.equals("bounced")) {
+                returns.back(id, on, why);
+            } else {
+                payments.undo(id, Undoing.How.MISTAKE, on, why);
+            }
             return Once.Answer.done(document(payments.of(id).orElseThrow()));
         });
     }
@@ -142,6 +151,7 @@ public class PaymentsApi {
         OwedBy standing = owed.of(payment.customerId(), today.day());
         return new PaymentDocument(
                 payment.id(),
+                payment.isRefund() ? "refund" : "payment",
                 payment.customerId(),
                 payment.day(),
                 payment.way().code(),

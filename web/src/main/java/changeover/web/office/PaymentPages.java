@@ -1,5 +1,6 @@
 package changeover.web.office;
 
+import changeover.billing.payments.CashRounding;
 import changeover.billing.payments.NewPayment;
 import changeover.billing.payments.OpenItem;
 import changeover.billing.payments.Owed;
@@ -50,7 +51,7 @@ import org.jspecify.annotations.Nullable;
 public class PaymentPages {
 
     /** One who owes, or whose statement is shown. */
-    public record Debtor(UUID id, String name, String open, String credit) {}
+    public record Debtor(UUID id, String name, String open, String inCash, String credit) {}
 
     /** An open document that a payment may pay. */
     public record Open(UUID id, String label, String due, String open) {}
@@ -59,7 +60,16 @@ public class PaymentPages {
     public record WayWords(String code, String words) {}
 
     /** One line of a statement. */
-    public record Entry(String day, String what, @Nullable UUID id, String said, String amount, String balance) {}
+    public record Entry(
+            String day,
+            String what,
+            @Nullable UUID id,
+            String said,
+            String way,
+            boolean stands,
+            boolean cash,
+            String amount,
+            String balance) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
@@ -132,14 +142,12 @@ public class PaymentPages {
                     Way way = Way.of(typed.oneOf("way", ways));
                     String reference = typed.line("reference", 140);
                     String note = typed.line("note", 500);
-                    UUID first = typed.idOrNone("invoice");
+                    List<String> chosen = typed.each("invoice");
                     typed.understood();
-                    List<NewPayment.Part> parts = first == null
-                            ? List.of()
-                            : owed.item(first, day).stream()
-                                    .map(item -> new NewPayment.Part(
-                                            first, amount.compareTo(item.open()) < 0 ? amount : item.open()))
-                                    .toList();
+                    List<NewPayment.Part> parts = owed.open(customer, day).stream()
+                            .filter(item -> chosen.contains(item.invoiceId().toString()))
+                            .map(item -> new NewPayment.Part(item.invoiceId(), item.open()))
+                            .toList();
                     payments.take(new NewPayment(customer, day, way, amount, reference, note, parts));
                     return SaidOnce.at("/" + slug + "/money/customers/" + customer, "payment-kept");
                 },
@@ -199,6 +207,9 @@ public class PaymentPages {
                 customer.id(),
                 customer.name(),
                 standing.open().format(frame.locale()),
+                CashRounding.of(standing.open()).equals(standing.open())
+                        ? ""
+                        : CashRounding.of(standing.open()).format(frame.locale()),
                 standing.credit().isZero() ? "" : standing.credit().format(frame.locale()));
     }
 
@@ -216,6 +227,9 @@ public class PaymentPages {
                 row.what(),
                 row.id(),
                 row.said() == null ? "" : row.said(),
+                row.way() == null ? "" : row.way().wording().in(frame.locale()),
+                row.stands(),
+                row.way() == Way.CASH,
                 row.amount().format(frame.locale()),
                 row.balance().format(frame.locale()));
     }

@@ -2,6 +2,7 @@ package changeover.web.office;
 
 import changeover.billing.payments.Payment;
 import changeover.billing.payments.Payments;
+import changeover.billing.payments.Returns;
 import changeover.billing.payments.Undoing;
 import changeover.contracts.tenants.Today;
 import changeover.web.session.Desk;
@@ -23,6 +24,7 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedHashMap;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.Map;
@@ -54,6 +56,9 @@ public class UndoingPages {
     @Inject
     Payments payments;
 
+    @Inject
+    Returns returns;
+
     @GET
     @Transactional
     public TemplateInstance undoing(@PathParam("id") UUID id) {
@@ -71,10 +76,35 @@ public class UndoingPages {
                     var day = typed.day("day");
                     String why = typed.text("why", 500);
                     typed.understood();
-                    payments.undo(id, how.equals("bounced") ? Undoing.How.BOUNCED : Undoing.How.MISTAKE, day, why);
-                    return SaidOnce.at("/" + slug + "/money/customers/" + payment.customerId(), "kept");
+                    boolean fee = false;
+                    if (how.equals("bounced")) {
+                        fee = returns.back(id, day, why).isPresent();
+                    } else {
+                        payments.undo(id, Undoing.How.MISTAKE, day, why);
+                    }
+                    return SaidOnce.at(
+                            "/" + slug + "/money/customers/" + payment.customerId(),
+                            fee ? "payment-returned-fee" : "kept");
                 },
                 refusals -> page(id, Said.again(typed, refusals, frames.locale())));
+    }
+
+    /** In one click: the bank returned it today; what it paid is open again and the place's fee is drafted. */
+    @POST
+    @Path("return")
+    public Response giveBack(@PathParam("slug") String slug, @PathParam("id") UUID id) {
+        return desk.answer(
+                () -> {
+                    Payment payment = payments.of(id).orElseThrow(NotFoundException::new);
+                    String why = frames.locale().getLanguage().equals("fr")
+                            ? "Retourné par la banque"
+                            : "Returned by the bank";
+                    boolean fee = returns.back(id, today.day(), why).isPresent();
+                    return SaidOnce.at(
+                            "/" + slug + "/money/customers/" + payment.customerId(),
+                            fee ? "payment-returned-fee" : "payment-returned");
+                },
+                refusals -> page(id, Said.again(new Typed(new MultivaluedHashMap<>()), refusals, frames.locale())));
     }
 
     private TemplateInstance page(UUID id, Said form) {

@@ -27,6 +27,7 @@ class OwnAndOthersTest {
     private static final Set<String> NOTHING_TO_SHOW = Set.of(
             "/api/v1/{slug}/agreements",
             "/api/v1/{slug}/payments",
+            "/api/v1/{slug}/refunds",
             "/{slug}/money/earned/agreements",
             "/{slug}/money/journal/postings",
             "/{slug}/money/tax-report/documents",

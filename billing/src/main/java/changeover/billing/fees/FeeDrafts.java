@@ -1,0 +1,151 @@
+package changeover.billing.fees;
+
+import changeover.billing.invoices.DocumentKind;
+import changeover.billing.invoices.Draft;
+import changeover.billing.invoices.DraftLine;
+import changeover.billing.invoices.Drafts;
+import changeover.billing.pricing.Charge.Covered;
+import changeover.billing.tax.ContractForm;
+import changeover.billing.tax.TaxQuestion;
+import changeover.billing.tax.Work;
+import changeover.contracts.money.Money;
+import changeover.contracts.words.Wording;
+import io.agroal.api.AgroalDataSource;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.math.BigDecimal;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A fee is asked for by a draft of its own: a line at the home that it is about, whose taxes the tax table answers as for any
+ * line, with what the business may ask it by as its reason.
+ */
+@ApplicationScoped
+public class FeeDrafts {
+
+    @Inject
+    AgroalDataSource datasource;
+
+    @Inject
+    Fees fees;
+
+    @Inject
+    Drafts drafts;
+
+    /** A home and who pays for it, as a draft names them. */
+    private record Place(UUID customerId, UUID homeId, String region, String language, int dueDays) {}
+
+    /** The payment came back; empty where the place has no fee, or it was asked before. */
+    public Optional<UUID> returned(UUID payment, LocalDate day) {
+        Place place = read("""
+                select p.customer_id, h.id, h.country, h.region, c.language, b.invoice_terms_days
+                  from payment p
+                  join customer c on c.tenant_id = p.tenant_id and c.id = p.customer_id
+                  join business_profile b on b.tenant_id = p.tenant_id
+                  join home h on h.tenant_id = p.tenant_id and h.id = coalesce(
+                    (select coalesce(i.home_id, l.home_id)
+                       from payment_allocation a
+                       join invoice i on i.tenant_id = a.tenant_id and i.id = a.invoice_id
+                       left join invoice_line l on l.tenant_id = i.tenant_id and l.invoice_id = i.id and l.position = 1
+                      where a.tenant_id = p.tenant_id and a.payment_id = p.id order by a.id limit 1),
+                    (select q.home_id from home_part q
+                      where q.tenant_id = p.tenant_id and q.customer_id = p.customer_id and q.part = 'pays'
+                      order by q.from_day desc, q.id limit 1))
+                 where p.id = ? and not exists (
+                   select 1 from fee_charged f where f.tenant_id = p.tenant_id and f.payment_id = p.id)""", payment);
+        return ask(
+                FeeKind.RETURNED, place, day, payment, new Wording("Returned by the bank.", "Retourné par la banque."));
+    }
+
+    private Optional<UUID> ask(FeeKind kind, @Nullable Place place, LocalDate day, UUID payment, Wording why) {
+        if (place == null) {
+            return Optional.empty();
+        }
+        return fees.on(kind, place.region(), day).map(fee -> {
+            UUID draft = drafts.write(List.of(draft(fee, place, day, why))).getFirst();
+            keep(fee, draft, payment);
+            return draft;
+        });
+    }
+
+    private static Draft draft(Fee fee, Place place, LocalDate day, Wording why) {
+        Money amount = fee.amount();
+        DraftLine line = new DraftLine(
+                place.homeId(),
+                null,
+                null,
+                null,
+                day,
+                "other",
+                fee.kind().item(),
+                null,
+                Covered.BILLABLE,
+                Work.FEE,
+                ContractForm.SEPARATE,
+                fee.kind().wording(),
+                new Wording(why.en() + " " + fee.source(), why.fr() + " " + fee.source()),
+                BigDecimal.ONE,
+                "C62",
+                amount,
+                BigDecimal.ZERO,
+                Money.zero(amount.currency()),
+                amount);
+        return new Draft(
+                DocumentKind.VISIT,
+                null,
+                place.customerId(),
+                place.homeId(),
+                null,
+                null,
+                null,
+                null,
+                null,
+                place.language(),
+                amount.currency(),
+                day,
+                false,
+                null,
+                place.dueDays(),
+                null,
+                List.of(line));
+    }
+
+    private void keep(Fee fee, UUID draft, UUID payment) {
+        try (Connection connection = datasource.getConnection();
+                PreparedStatement insert = connection.prepareStatement(
+                        "insert into fee_charged (fee_id, invoice_id, payment_id) values (?, ?, ?)")) {
+            insert.setObject(1, fee.id());
+            insert.setObject(2, draft);
+            insert.setObject(3, payment);
+            insert.executeUpdate();
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the fee could not be noted", cause);
+        }
+    }
+
+    private @Nullable Place read(String sql, UUID id) {
+        try (Connection connection = datasource.getConnection();
+                PreparedStatement select = connection.prepareStatement(sql)) {
+            select.setObject(1, id);
+            ResultSet row = select.executeQuery();
+            return row.next()
+                    ? new Place(
+                            row.getObject(1, UUID.class),
+                            row.getObject(2, UUID.class),
+                            TaxQuestion.region(row.getString(3), row.getString(4)),
+                            row.getString(5),
+                            row.getInt(6))
+                    : null;
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the place of the fee could not be read", cause);
+        }
+    }
+}
