@@ -17,6 +17,8 @@ insert into own_interval (task_code, equipment_id, cadence, basis)
 insert into own_tax (region, property_use, work, contract_form, code, label_en, label_fr, category, percent, valid_from,
     source)
   values ('CA-YT', 'any', 'any', 'any', 'gst', 'GST', 'TPS', 'S', 5, '2026-01-01', 'The territory''s own page');
+insert into tax_confirmation (region, property_use, work, contract_form, code, percent, valid_from, source, read_on)
+  values ('CA-PE', 'any', 'any', 'any', 'hst', 15, '2016-10-01', 'The agency''s own page', '2026-01-05');
 insert into part_used (id, visit_id, part_code, quantity, place_id)
   select uuidv7(), visit_id, 'pad-112', 1, place.id from closure, stock_place place limit 1;
 insert into plan_extra (plan_id, kind, included, price_minor) select id, 'ductless-head', 1, 4900 from plan limit 1;

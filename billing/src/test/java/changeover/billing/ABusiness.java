@@ -1,5 +1,7 @@
 package changeover.billing;
 
+import changeover.billing.tax.TaxConfirmation;
+import changeover.billing.tax.TaxTables;
 import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.tenants.NewBusiness;
@@ -28,6 +30,9 @@ public class ABusiness {
     @Inject
     AgroalDataSource datasource;
 
+    @Inject
+    TaxTables taxes;
+
     /** In Quebec, working in French, registered for both taxes. */
     public UUID quebec() {
         return open("CA-QC", "fr", "123456789 RT0001", "1234567890 TQ0001", false);
@@ -55,6 +60,13 @@ public class ABusiness {
                                 smallSupplier),
                         LocalDate.of(2026, 1, 1)));
         return tenant;
+    }
+
+    /** Inside {@link #in}: the owner has read Ontario's rate. */
+    public void confirmsOntario() {
+        taxes.confirm(
+                "CA-ON hst 2010-07-01 any any any",
+                new TaxConfirmation.Facts("The agency's page of rates", LocalDate.of(2026, 1, 5), null));
     }
 
     public <T> T in(UUID tenant, Callable<T> work) {

@@ -2,6 +2,8 @@ package changeover.web;
 
 import static io.restassured.RestAssured.given;
 
+import changeover.billing.tax.TaxConfirmation;
+import changeover.billing.tax.TaxTables;
 import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.tenants.Membership;
@@ -38,6 +40,9 @@ public class AShop {
     @Inject
     People people;
 
+    @Inject
+    TaxTables taxes;
+
     /** One business that a test works in. */
     public record Shop(UUID tenant, String slug, UUID owner, UUID office, UUID technician) {
 
@@ -69,6 +74,9 @@ public class AShop {
                             region.equals("CA-QC") ? "0000-0000-01" : null,
                             false),
                     LocalDate.of(2026, 1, 5));
+            taxes.confirm(
+                    "CA-ON hst 2010-07-01 any any any",
+                    new TaxConfirmation.Facts("The agency's page of rates", LocalDate.of(2026, 1, 5), null));
             people.add(Membership.begin(shop.owner(), "Odile Roe", slug + "-o@example.com", language, Role.OWNER));
             people.add(Membership.begin(shop.office(), "Basil Fenn", slug + "-b@example.com", language, Role.OFFICE));
             return people.add(Membership.begin(

@@ -2,11 +2,9 @@ package changeover.billing.documents;
 
 import changeover.billing.tax.ContractForm;
 import changeover.billing.tax.DocumentTaxes;
-import changeover.billing.tax.OwnTaxes;
 import changeover.billing.tax.PropertyUse;
-import changeover.billing.tax.ShippedTaxes;
 import changeover.billing.tax.TaxQuestion;
-import changeover.billing.tax.TaxTable;
+import changeover.billing.tax.TaxTables;
 import changeover.billing.tax.Taxable;
 import changeover.billing.tax.Work;
 import changeover.contracts.agreements.Agreement;
@@ -62,7 +60,7 @@ public class OfferSheets {
     Homes homes;
 
     @Inject
-    OwnTaxes ownTaxes;
+    TaxTables tables;
 
     @Inject
     Businesses businesses;
@@ -176,8 +174,7 @@ public class OfferSheets {
                 Work.MAINTENANCE,
                 ContractForm.PLAN,
                 agreement.price());
-        TaxTable table = new TaxTable(ShippedTaxes.rows(), ownTaxes.rows());
-        return switch (DocumentTaxes.of(List.of(line), agreement.offeredOn(), table, small)) {
+        return switch (DocumentTaxes.of(List.of(line), agreement.offeredOn(), tables.current(), small)) {
             case DocumentTaxes.Computed computed ->
                 computed.lines().stream()
                         .map(tax -> new InvoiceSheet.TaxLine(

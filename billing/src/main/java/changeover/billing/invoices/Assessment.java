@@ -66,7 +66,16 @@ record Assessment(Seller seller, TaxTable table, LocalDate day) {
         };
     }
 
-    record Taxes(List<PrintedTax> rows, @Nullable Refusal refusal) {}
+    /** @param unconfirmed why they may be shown and not issued: a rate from memory that no owner has confirmed; null if none */
+    record Taxes(
+            List<PrintedTax> rows,
+            @Nullable Refusal refusal,
+            @Nullable Refusal unconfirmed) {
+
+        Taxes(List<PrintedTax> rows, @Nullable Refusal refusal) {
+            this(rows, refusal, null);
+        }
+    }
 
     private Taxes printed(UUID invoice, List<TaxLine> lines) {
         List<PrintedTax> rows = new ArrayList<>();
@@ -93,7 +102,16 @@ record Assessment(Seller seller, TaxTable table, LocalDate day) {
                     line.tax().source(),
                     line.lines()));
         }
-        return new Taxes(rows, null);
+        return new Taxes(rows, null, fromMemory(lines));
+    }
+
+    private static @Nullable Refusal fromMemory(List<TaxLine> lines) {
+        return lines.stream()
+                .map(TaxLine::tax)
+                .filter(tax -> !tax.read())
+                .findFirst()
+                .map(tax -> Refusal.of("tax.from-memory", Map.of("tax", tax.label(), "region", tax.region())))
+                .orElse(null);
     }
 
     /** Canada's own taxes are collected under a number; a tax that the business added says itself whether it has one. */

@@ -51,8 +51,9 @@ class Judging {
             Assessment.Taxes taxes = draft.kind() == DocumentKind.CREDIT
                     ? creditTaxes(draft, credits.get(draft.creditsId()))
                     : assessment.taxes(draft, places, taxDay);
-            if (taxes.refusal() != null) {
-                judged.refused().put(draft.id(), taxes.refusal());
+            Refusal taxRefusal = taxes.refusal() == null && !early ? taxes.unconfirmed() : taxes.refusal();
+            if (taxRefusal != null) {
+                judged.refused().put(draft.id(), taxRefusal);
                 continue;
             }
             List<WorkPlace> works = Assessment.works(draft, places);

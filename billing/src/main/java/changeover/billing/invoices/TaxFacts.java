@@ -1,8 +1,6 @@
 package changeover.billing.invoices;
 
-import changeover.billing.tax.OwnTaxes;
-import changeover.billing.tax.ShippedTaxes;
-import changeover.billing.tax.TaxTable;
+import changeover.billing.tax.TaxTables;
 import changeover.contracts.tenants.Business;
 import changeover.contracts.tenants.BusinessProfile;
 import changeover.contracts.tenants.Businesses;
@@ -18,10 +16,10 @@ class TaxFacts {
     Businesses businesses;
 
     @Inject
-    OwnTaxes ownTaxes;
+    TaxTables tables;
 
     Assessment on(LocalDate day) {
-        return new Assessment(seller(), new TaxTable(ShippedTaxes.rows(), ownTaxes.rows()), day);
+        return new Assessment(seller(), tables.current(), day);
     }
 
     private Seller seller() {

@@ -12,7 +12,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** A tax that the business added for a place, with the day it begins and the source it was read in. */
@@ -21,7 +20,6 @@ import org.jspecify.annotations.Nullable;
 public class OwnTax extends Owned {
 
     private static final String ANY = "any";
-    private static final Set<String> CATEGORIES = Set.of("S", "Z", "E", "AE", "K", "G", "O", "L", "M", "B");
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
 
     private String region = "";
@@ -113,8 +111,11 @@ public class OwnTax extends Owned {
         if (facts.label().en().isBlank() || facts.label().fr().isBlank()) {
             refusals.add(Refusal.of("tax.label-missing").at("label"));
         }
-        if (!CATEGORIES.contains(facts.category())) {
+        TaxCategory category = TaxCategory.of(facts.category()).orElse(null);
+        if (category == null) {
             refusals.add(Refusal.of("tax.category").at("category"));
+        } else if (!category.charges() && facts.percent().signum() != 0) {
+            refusals.add(Refusal.of("tax.category-charges-nothing").at("percent"));
         }
         if (facts.percent().signum() < 0
                 || facts.percent().compareTo(HUNDRED) > 0

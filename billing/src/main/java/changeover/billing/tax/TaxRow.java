@@ -17,6 +17,25 @@ public record TaxRow(
         LocalDate from,
         @Nullable LocalDate until) {
 
+    private static final String ANY = "any";
+
+    /** Names the row in forms and documents: {@code CA-ON hst 2010-07-01 any any any}. */
+    public String key() {
+        return String.join(" ", tax.region(), tax.code(), from.toString(), propertyCode(), workCode(), formCode());
+    }
+
+    String propertyCode() {
+        return property == null ? ANY : property.code();
+    }
+
+    String workCode() {
+        return work == null ? ANY : work.code();
+    }
+
+    String formCode() {
+        return form == null ? ANY : form.code();
+    }
+
     boolean holdsFor(TaxQuestion question) {
         return tax.region().equals(question.region())
                 && !question.day().isBefore(from)

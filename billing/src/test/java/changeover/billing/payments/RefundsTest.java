@@ -52,11 +52,12 @@ class RefundsTest {
     void what_went_back_pays_nothing_any_more_whatever_the_day() {
         business.in(business.quebec(), () -> {
             UUID customer = business.customer("Ida Roe");
-            payments.take(new NewPayment(
-                    customer, DAY, Way.CARD, Money.of("50.02", "CAD"), null, null, List.of()));
+            payments.take(new NewPayment(customer, DAY, Way.CARD, Money.of("50.02", "CAD"), null, null, List.of()));
             refunds.give(new NewRefund(customer, DAY.plusDays(9), Way.CASH, Money.of("50.00", "CAD"), "R-1", null));
             assertEquals(
-                    "0.00", owed.of(customer, DAY.plusDays(9)).credit().decimal(), "the whole credit, rounded to five cents");
+                    "0.00",
+                    owed.of(customer, DAY.plusDays(9)).credit().decimal(),
+                    "the whole credit, rounded to five cents");
             invoices.issue(
                     drafts.write(List.of(SomeDrafts.plan(customer, business.home(customer, "QC"), "10.00")))
                             .getFirst(),

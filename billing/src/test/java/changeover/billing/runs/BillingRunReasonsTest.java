@@ -56,7 +56,7 @@ class BillingRunReasonsTest {
             drafts.write(List.of(
                     SomeDrafts.plan(customer, business.home(customer, "QC"), "100.00"),
                     SomeDrafts.plan(silent, business.home(silent, "QC"), "10.00"),
-                    SomeDrafts.plan(customer, business.home(customer, "AB"), "100.00"),
+                    SomeDrafts.plan(customer, business.home(customer, "XX"), "100.00"),
                     SomeDrafts.on(DAY.plusDays(1), customer, business.home(customer, "QC"), "100.00")));
             business.execute("insert into invoice (kind, customer_id, language, currency, may_issue_from,"
                     + " awaits_first_visit, due_days, subtotal_minor) values ('plan', '" + customer
@@ -95,7 +95,7 @@ class BillingRunReasonsTest {
                 all.add(SomeDrafts.plan(each, business.home(each, "QC"), "1.00"));
                 if (at % 50 == 0) {
                     all.add(SomeDrafts.plan(payer, business.home(payer, "QC"), "10.00"));
-                    all.add(SomeDrafts.plan(payer, business.home(payer, "AB"), "10.00"));
+                    all.add(SomeDrafts.plan(payer, business.home(payer, "XX"), "10.00"));
                 }
             }
             drafts.write(all);

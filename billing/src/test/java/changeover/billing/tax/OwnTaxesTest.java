@@ -19,6 +19,8 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** A place that the shipped table does not know is refused until the owner adds its tax with its source. */
@@ -31,6 +33,9 @@ class OwnTaxesTest {
 
     @Inject
     OwnTaxes taxes;
+
+    @Inject
+    TaxTables tables;
 
     @Inject
     Drafts drafts;
@@ -59,20 +64,22 @@ class OwnTaxesTest {
     void the_owners_row_issues_what_was_refused() {
         business.in(business.quebec(), () -> {
             UUID customer = business.customer("Ida Roe");
-            UUID id = drafts.write(List.of(SomeDrafts.plan(customer, business.home(customer, "AB"), "249.00")))
+            UUID id = drafts.write(List.of(SomeDrafts.plan(customer, business.home(customer, "US", "OH"), "249.00")))
                     .getFirst();
             assertEquals(
                     "tax.place-unknown",
                     assertThrows(Refused.class, () -> invoices.issue(id, SomeDrafts.DAY))
                             .first()
                             .code());
-            OwnTax added = taxes.add(facts("ca-ab", "gst", "5", "Excise Tax Act, s. 165"));
+            OwnTax added = taxes.add(facts("us-oh", "oh_sales", "5", "Ohio Revised Code, as its owner read it"));
             invoices.issue(id, SomeDrafts.DAY);
             InvoiceView view = invoices.view(id).orElseThrow();
             assertEquals("261.45", view.total().decimal());
-            assertEquals("Excise Tax Act, s. 165", view.taxes().getFirst().source());
+            assertEquals(
+                    "Ohio Revised Code, as its owner read it",
+                    view.taxes().getFirst().source());
             taxes.end(added.id(), LocalDate.of(2026, 3, 31));
-            UUID later = drafts.write(List.of(SomeDrafts.plan(customer, business.home(customer, "AB"), "1.00")))
+            UUID later = drafts.write(List.of(SomeDrafts.plan(customer, business.home(customer, "US", "OH"), "1.00")))
                     .getFirst();
             assertThrows(Refused.class, () -> invoices.issue(later, SomeDrafts.DAY));
         });
@@ -88,6 +95,93 @@ class OwnTaxesTest {
             check(facts("CA-AB", "gst", "-1", "x"), "tax.percent");
             check(facts("CA-AB", "gst", "5.00001", "x"), "tax.percent");
         });
+    }
+
+    /** The owner's row for one case outranks ours for all, and leaves the other cases to ours. */
+    @Test
+    void a_row_may_hold_for_one_use_work_and_contract_alone() {
+        business.in(business.quebec(), () -> {
+            OwnTax.Facts all = facts("CA-QC", "gst", "0", "as the owner read it");
+            taxes.add(new OwnTax.Facts(
+                    all.region(),
+                    PropertyUse.COMMERCIAL,
+                    Work.REPAIR,
+                    ContractForm.SEPARATE,
+                    1,
+                    "gst",
+                    all.label(),
+                    "E",
+                    BigDecimal.ZERO,
+                    null,
+                    all.from(),
+                    null,
+                    all.source()));
+            holds(PropertyUse.COMMERCIAL, Work.REPAIR, ContractForm.SEPARATE, "gst E 0");
+            holds(PropertyUse.COMMERCIAL, Work.REPAIR, ContractForm.LUMP_SUM, "gst S 5, qst S 9.975");
+            holds(PropertyUse.RESIDENTIAL, Work.REPAIR, ContractForm.SEPARATE, "gst S 5, qst S 9.975");
+            holds(PropertyUse.COMMERCIAL, Work.MAINTENANCE, ContractForm.SEPARATE, "gst S 5, qst S 9.975");
+        });
+    }
+
+    private void holds(PropertyUse use, Work work, ContractForm form, String expected) {
+        var question = new TaxQuestion("CA-QC", use, work, form, SomeDrafts.DAY);
+        assertEquals(
+                expected,
+                ((TaxAnswer.Known) tables.current().taxesFor(question))
+                        .taxes().stream()
+                                .map(tax -> tax.code() + " " + tax.category() + " "
+                                        + tax.percent().toPlainString())
+                                .collect(Collectors.joining(", ")));
+    }
+
+    /** A rate from memory is shown on a draft; it is issued once the owner has read it, and the document says where. */
+    @Test
+    void a_rate_from_memory_issues_nothing_until_the_owner_has_read_it() {
+        business.in(business.quebec(), () -> {
+            UUID customer = business.customer("Ida Roe");
+            UUID id = drafts.write(List.of(SomeDrafts.plan(customer, business.home(customer, "BC"), "249.00")))
+                    .getFirst();
+            assertEquals("278.88", invoices.preview(id, SomeDrafts.DAY).total().decimal());
+            assertEquals("tax.from-memory", refused(id));
+            confirm("CA-BC gst 2008-01-01 any any any", null);
+            assertEquals("tax.from-memory", refused(id));
+            confirm("CA-BC pst 2013-04-01 any any any", "PST-1234-5678");
+            invoices.issue(id, SomeDrafts.DAY);
+            InvoiceView.Tax pst = invoices.view(id).orElseThrow().taxes().get(1);
+            assertEquals("17.43", pst.amount().decimal());
+            assertEquals("PST-1234-5678", pst.registration());
+            assertEquals("The province's own page (2026-01-05)", pst.source());
+        });
+    }
+
+    @Test
+    void a_confirmation_says_what_was_read_and_when_once() {
+        business.in(business.quebec(), () -> {
+            var unsaid = new TaxConfirmation.Facts(" ", LocalDate.of(2026, 1, 5), null);
+            var toCome = new TaxConfirmation.Facts("The agency's page", LocalDate.of(2226, 1, 5), null);
+            String ontario = "CA-ON hst 2010-07-01 any any any";
+            assertEquals("tax.source-missing", refused(ontario, unsaid));
+            assertEquals("tax.read-to-come", refused(ontario, toCome));
+            assertEquals("tax.nothing-to-confirm", refused("CA-QC gst 2013-01-01 any any any", unsaid));
+            confirm(ontario, null);
+            assertEquals("tax.nothing-to-confirm", refused(ontario, unsaid));
+        });
+    }
+
+    private void confirm(String row, @Nullable String number) {
+        tables.confirm(row, new TaxConfirmation.Facts("The province's own page", LocalDate.of(2026, 1, 5), number));
+    }
+
+    private String refused(String row, TaxConfirmation.Facts facts) {
+        return assertThrows(Refused.class, () -> tables.confirm(row, facts))
+                .first()
+                .code();
+    }
+
+    private String refused(UUID draft) {
+        return assertThrows(Refused.class, () -> invoices.issue(draft, SomeDrafts.DAY))
+                .first()
+                .code();
     }
 
     @Test

@@ -1,5 +1,7 @@
 package changeover.deploy.demo;
 
+import changeover.billing.tax.TaxConfirmation;
+import changeover.billing.tax.TaxTables;
 import changeover.contracts.Examples;
 import changeover.contracts.tenants.BusinessProfile;
 import changeover.contracts.tenants.Businesses;
@@ -46,6 +48,9 @@ public class DemoShop {
 
     @Inject
     DemoShelf shelf;
+
+    @Inject
+    TaxTables taxes;
 
     @Inject
     DemoYear year;
@@ -109,6 +114,12 @@ public class DemoShop {
                         30,
                         "system",
                         null));
+        if (shop.place().equals("CA-ON")) {
+            taxes.confirm(
+                    "CA-ON hst 2010-07-01 any any any",
+                    new TaxConfirmation.Facts(
+                            "Canada Revenue Agency, GST/HST rates by province, as our owner read it", opened, null));
+        }
         for (Hand hand : hands) {
             Examples.Worker worker = hand.worker();
             people.add(Membership.begin(

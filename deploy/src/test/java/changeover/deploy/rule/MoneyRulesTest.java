@@ -68,10 +68,46 @@ class MoneyRulesTest {
         tax("CA-QC", "2026-03-31", "249.00", "12.45", "24.84");
         tax("CA-NS", "2025-03-31", "249.00", "37.35");
         tax("CA-NS", "2025-04-01", "249.00", "34.86");
-        Asked.refusedInASentence("tax", taxed("CA-YT", "2026-03-31", "249.00"));
+        tax("CA-YT", "2026-03-31", "249.00", "12.45");
+        Asked.refusedInASentence("tax", taxed("US-CA", "2026-03-31", "249.00"));
         Asked.refusedInASentence("tax", taxed("nowhere", "2026-03-31", "249.00"));
         Asked.refusedInASentence("tax", taxed("CA-QC", "2026-03-31", "249.001"));
         Asked.refusedInASentence("tax", taxed("CA-QC", "soon", "249.00"));
+    }
+
+    /** Ontario's rate stands in our table from memory, and the answer says so; Quebec's was read. */
+    @Test
+    void a_rate_from_memory_is_said_to_be() {
+        assertEquals(
+                false,
+                Asked.answer("tax", taxed("CA-ON", "2026-03-31", "249.00"))
+                        .at("/taxes/0/read")
+                        .asBoolean(true));
+        assertEquals(
+                true,
+                Asked.answer("tax", taxed("CA-QC", "2026-03-31", "249.00"))
+                        .at("/taxes/0/read")
+                        .asBoolean(false));
+    }
+
+    /** 34 TAC 3.357(b)(9): 4 % of a price for taxable work taxes nothing, 6 % all of it unless papers show the split. */
+    @Test
+    void one_price_for_two_kinds_of_work() {
+        mixed("4.00", false, "0.00");
+        mixed("6.00", false, "8.25");
+        mixed("6.00", true, "0.00", "0.50");
+    }
+
+    private static void mixed(String part, boolean documented, String... expected) {
+        List<String> amounts = new ArrayList<>();
+        Asked.answer(
+                        "tax",
+                        "{\"region\":\"US-TX\",\"property\":\"commercial\",\"currency\":\"USD\",\"day\":\"2026-03-31\",\"lines\":["
+                                + "{\"amount\":\"100.00\",\"mixed\":{\"work\":\"repair\",\"amount\":\"" + part
+                                + "\",\"documented\":" + documented + "}}]}")
+                .get("taxes")
+                .forEach(tax -> amounts.add(tax.get("amount").asText()));
+        assertEquals(List.of(expected), amounts);
     }
 
     private static void tax(String region, String day, String amount, String... expected) {
@@ -108,7 +144,7 @@ class MoneyRulesTest {
         }
         for (String wrong : new String[] {
             "{\"region\":\"CA-QC\",\"price\":\"10\",\"cancelled\":\"2026-05-01\"}",
-            "{\"region\":\"CA-YT\",\"price\":\"10\",\"cancelled\":\"2026-05-01\"," + term + "}",
+            "{\"region\":\"US-CA\",\"price\":\"10\",\"cancelled\":\"2026-05-01\"," + term + "}",
             "{\"region\":\"CA-QC\",\"price\":\"10\",\"billed\":\"11\",\"cancelled\":\"2026-05-01\"," + term + "}",
             "{\"region\":\"CA-QC\",\"price\":\"10\",\"paid\":\"-1\",\"cancelled\":\"2026-05-01\"," + term + "}",
             "{\"region\":\"CA-QC\",\"price\":\"10\",\"cancelled\":\"mayday\"," + term + "}"

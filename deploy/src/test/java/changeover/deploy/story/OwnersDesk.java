@@ -64,6 +64,18 @@ final class OwnersDesk {
         price("labour:hour", "96.00");
     }
 
+    /** Ontario's rate comes from memory; no document carries it before the owner has read it. */
+    void readsTheRate() {
+        if (business.isFrench()) {
+            return;
+        }
+        browser.open(at + "/shop/taxes");
+        browser.fill("row", "CA-ON hst 2010-07-01 any any any");
+        browser.fill("readIn", "Canada Revenue Agency, GST/HST rates by province");
+        browser.follow("form[action$='/shop/taxes/confirmations'] button");
+        assertTrue(browser.text("main").contains("confirmed by you"), () -> browser.text("main"));
+    }
+
     private void price(String item, String amount) {
         browser.fill("item", item);
         browser.fill("price", business.amount(amount));

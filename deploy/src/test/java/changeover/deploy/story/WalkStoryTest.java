@@ -147,6 +147,7 @@ class WalkStoryTest {
         owner.looksAround();
         String password = owner.invitesTheTechnician();
         owner.fillsTheVan();
+        owner.readsTheRate();
         String home = owner.typesAHome();
         owner.warns(home);
         owner.designsAPlan();

@@ -74,7 +74,7 @@ enum Recorded {
             told("roster_hours", "person_id", "weekday"),
             told("day_off", "person_id", "day")),
     PRICES("price", "", "item_code"),
-    TAXES("own_tax", "", "label_*"),
+    TAXES("own_tax", "", "label_*", told("tax_confirmation", "", "source")),
     BUSINESS(
             "business_profile",
             "",

@@ -70,9 +70,6 @@ public interface RowsWords {
     @Message("Category")
     String category();
 
-    @Message("S standard, Z zero, E exempt, O outside (EN 16931)")
-    String category_hint();
-
     @Message("Registration number to print, if any")
     String registration();
 

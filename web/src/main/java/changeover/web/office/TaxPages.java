@@ -1,11 +1,13 @@
 package changeover.web.office;
 
-import changeover.billing.documents.Places;
-import changeover.billing.documents.Words;
+import changeover.billing.tax.ContractForm;
 import changeover.billing.tax.OwnTax;
 import changeover.billing.tax.OwnTaxes;
-import changeover.billing.tax.ShippedTaxes;
-import changeover.billing.tax.TaxRow;
+import changeover.billing.tax.PropertyUse;
+import changeover.billing.tax.TaxCategory;
+import changeover.billing.tax.TaxConfirmation;
+import changeover.billing.tax.TaxTables;
+import changeover.billing.tax.Work;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Wording;
 import changeover.web.session.Desk;
@@ -29,24 +31,25 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.math.BigDecimal;
-import java.util.List;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** The dated taxes, each with its source; a place without a row refuses to issue until the owner adds one. */
+/**
+ * The dated taxes, each with its source; a place without a row refuses to issue until the owner adds one, a rate from memory
+ * until the owner has read it.
+ */
 @Path("/{slug}/shop/taxes")
 @Produces(MediaType.TEXT_HTML)
 @RolesAllowed({"owner", "office"})
 public class TaxPages {
 
-    public record Row(
-            String place, String label, String percent, String from, String until, String source, boolean own) {}
-
     @CheckedTemplate(basePath = "office")
     static class Pages {
-        static native TemplateInstance taxes(Frame frame, List<Row> rows, Said form);
+        static native TemplateInstance taxes(Frame frame, TaxRowsView view, Said form, Said confirming);
 
         private Pages() {}
     }
@@ -63,10 +66,13 @@ public class TaxPages {
     @Inject
     OwnTaxes own;
 
+    @Inject
+    TaxTables tables;
+
     @GET
     @Transactional
     public TemplateInstance list() {
-        return page(Said.filled(Map.of("from", today.day().toString(), "category", "S")));
+        return page(fresh(), freshConfirming());
     }
 
     @POST
@@ -75,53 +81,73 @@ public class TaxPages {
         var typed = new Typed(fields);
         return desk.answer(
                 () -> {
-                    String region = typed.text("region", 10);
-                    String code = typed.text("code", 20);
-                    var label = new Wording(typed.text("labelEn", 60), typed.text("labelFr", 60));
-                    String category =
-                            typed.oneOf("category", Set.of("S", "Z", "E", "AE", "K", "G", "O", "L", "M", "B"));
-                    BigDecimal percent = typed.number("percent", BigDecimal.ZERO, BigDecimal.valueOf(100));
-                    @Nullable String registration = typed.line("registration", 40);
-                    var from = typed.day("from");
-                    String source = typed.text("source", 500);
+                    OwnTax.Facts facts = facts(typed);
                     typed.understood();
-                    own.add(new OwnTax.Facts(
-                            region,
-                            null,
-                            null,
-                            null,
-                            own.all().size() + 1,
-                            code,
-                            label,
-                            category,
-                            percent,
-                            registration,
-                            from,
-                            null,
-                            source));
+                    own.add(facts);
                     return SaidOnce.at("/" + slug + "/shop/taxes", "kept");
                 },
-                refusals -> page(Said.again(typed, refusals, frames.locale())));
+                refusals -> page(Said.again(typed, refusals, frames.locale()), freshConfirming()));
     }
 
-    private TemplateInstance page(Said form) {
+    private OwnTax.Facts facts(Typed typed) {
+        return new OwnTax.Facts(
+                typed.text("region", 10),
+                choice(typed, "property", PropertyUse.values(), PropertyUse::code),
+                choice(typed, "work", Work.values(), Work::code),
+                choice(typed, "form", ContractForm.values(), ContractForm::code),
+                own.all().size() + 1,
+                typed.text("code", 20),
+                new Wording(typed.text("labelEn", 60), typed.text("labelFr", 60)),
+                typed.oneOf(
+                        "category",
+                        Arrays.stream(TaxCategory.values()).map(Enum::name).collect(Collectors.toSet())),
+                typed.number("percent", BigDecimal.ZERO, BigDecimal.valueOf(100)),
+                typed.line("registration", 40),
+                typed.day("from"),
+                typed.dayOrNone("until"),
+                typed.text("source", 500));
+    }
+
+    /** Left open, it holds for all. */
+    private static <T> @Nullable T choice(Typed typed, String field, T[] values, Function<T, String> code) {
+        if (typed.line(field, 20) == null) {
+            return null;
+        }
+        Set<String> codes = Arrays.stream(values).map(code).collect(Collectors.toSet());
+        String chosen = typed.oneOf(field, codes);
+        return Arrays.stream(values)
+                .filter(one -> code.apply(one).equals(chosen))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @POST
+    @Path("confirmations")
+    @RolesAllowed("owner")
+    public Response confirm(@PathParam("slug") String slug, MultivaluedMap<String, String> fields) {
+        var typed = new Typed(fields);
+        return desk.answer(
+                () -> {
+                    String row = typed.text("row", 120);
+                    var facts = new TaxConfirmation.Facts(
+                            typed.text("readIn", 500), typed.day("readOn"), typed.line("number", 40));
+                    typed.understood();
+                    tables.confirm(row, facts);
+                    return SaidOnce.at("/" + slug + "/shop/taxes", "tax-confirmed");
+                },
+                refusals -> page(fresh(), Said.again(typed, refusals, frames.locale())));
+    }
+
+    private Said fresh() {
+        return Said.filled(Map.of("from", today.day().toString(), "category", "S"));
+    }
+
+    private Said freshConfirming() {
+        return Said.filled(Map.of("readOn", today.day().toString()));
+    }
+
+    private TemplateInstance page(Said form, Said confirming) {
         Frame frame = frames.of(Tab.SHOP);
-        List<Row> rows = Stream.concat(
-                        own.rows().stream().map(row -> row(row, frame, true)),
-                        ShippedTaxes.rows().stream().map(row -> row(row, frame, false)))
-                .toList();
-        return Pages.taxes(frame, rows, form);
-    }
-
-    private static Row row(TaxRow row, Frame frame, boolean own) {
-        String percent = row.tax().percent().stripTrailingZeros().toPlainString();
-        return new Row(
-                Places.region(Words.in(frame.locale()), row.tax().region()),
-                row.tax().label().in(frame.locale()),
-                frame.locale().getLanguage().equals("fr") ? percent.replace('.', ',') : percent,
-                frame.brief(row.from()),
-                row.until() == null ? "" : frame.brief(row.until()),
-                row.tax().source(),
-                own);
+        return Pages.taxes(frame, TaxRowsView.of(own.rows(), tables.shipped(), frame), form, confirming);
     }
 }
