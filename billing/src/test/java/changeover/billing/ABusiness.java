@@ -64,8 +64,13 @@ public class ABusiness {
 
     /** Inside {@link #in}: the owner has read Ontario's rate. */
     public void confirmsOntario() {
+        confirms("CA-ON hst 2010-07-01 any any any");
+    }
+
+    /** Inside {@link #in}: the owner has read a rate that we know from memory. */
+    public void confirms(String row) {
         taxes.confirm(
-                "CA-ON hst 2010-07-01 any any any",
+                row,
                 new TaxConfirmation.Facts("The agency's page of rates", LocalDate.of(2026, 1, 5), null));
     }
 

@@ -58,6 +58,7 @@ class AYearOfMoney {
 
     /** Inside the business: what happened, day by day. */
     void goesBy(long seed) {
+        business.confirms("CA-NB hst 2016-07-01 any any any");
         Random random = new Random(seed);
         List<UUID> customers = new ArrayList<>();
         Map<UUID, UUID> homes = new HashMap<>();
