@@ -48,12 +48,13 @@ final class AgeingSql {
                          coalesce(a.not_due, 0) as not_due, coalesce(a.late_30, 0) as late_30,
                          coalesce(a.late_60, 0) as late_60, coalesce(a.late_90, 0) as late_90,
                          coalesce(a.older, 0) as older, coalesce(a.late_documents, 0) as late_documents, a.oldest,
-                         greatest(0, coalesce(a.open, 0) - b.minor) as credit
+                         greatest(0, coalesce(a.open, 0) - b.minor) as credit,
+                         greatest(0, b.minor - coalesce(a.open, 0)) as beyond
                     from balance b
                     left join aged a on a.customer_id = b.customer_id
                     left join customer c on c.id = b.customer_id)
                 """.formatted(ages, LATE);
-        String where = oneCustomer ? " where customer_id = ?" : " where open > 0 or credit > 0";
+        String where = oneCustomer ? " where customer_id = ?" : " where open > 0 or credit > 0 or beyond > 0";
         return balances + (together ? TOGETHER + where : EACH + where + " order by oldest nulls last, name");
     }
 
@@ -64,11 +65,12 @@ final class AgeingSql {
 
     private static final String EACH = """
             select customer_id, name, 1, documents, open, not_due, late_30, late_60, late_90, older, late_documents,
-                   oldest, credit from customer_row""";
+                   oldest, credit, beyond from customer_row""";
 
     private static final String TOGETHER = """
             select null::uuid, null::text, count(*) filter (where open > 0), coalesce(sum(documents), 0),
                    coalesce(sum(open), 0), coalesce(sum(not_due), 0), coalesce(sum(late_30), 0),
                    coalesce(sum(late_60), 0), coalesce(sum(late_90), 0), coalesce(sum(older), 0),
-                   coalesce(sum(late_documents), 0), min(oldest), coalesce(sum(credit), 0) from customer_row""";
+                   coalesce(sum(late_documents), 0), min(oldest), coalesce(sum(credit), 0),
+                   coalesce(sum(beyond), 0) from customer_row""";
 }

@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param lateDocuments open ones whose day has passed
  * @param oldestDue the earliest day on which an open document was to be paid
  * @param credit paid beyond what is owed, kept for the customer
+ * @param beyond given back of a payment that did not hold afterwards: owed to us, and on no document
  */
 public record OwedBy(
         @Nullable UUID customerId,
@@ -33,7 +34,8 @@ public record OwedBy(
         Money older,
         int lateDocuments,
         @Nullable LocalDate oldestDue,
-        Money credit) {
+        Money credit,
+        Money beyond) {
 
     static OwedBy of(ResultSet row, Currency currency) throws SQLException {
         return new OwedBy(
@@ -49,7 +51,13 @@ public record OwedBy(
                 new Money(row.getLong(10), currency),
                 row.getInt(11),
                 row.getObject(12, LocalDate.class),
-                new Money(row.getLong(13), currency));
+                new Money(row.getLong(13), currency),
+                new Money(row.getLong(14), currency));
+    }
+
+    /** Everything owed to us: open documents, and what was given back of payments that did not hold. */
+    public Money all() {
+        return open.plus(beyond);
     }
 
     /** Open and past its day. */

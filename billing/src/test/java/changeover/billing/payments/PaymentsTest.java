@@ -115,6 +115,25 @@ class PaymentsTest {
     }
 
     @Test
+    void money_given_back_of_a_cheque_that_did_not_hold_is_owed_until_it_comes() {
+        business.in(business.quebec(), () -> {
+            UUID customer = business.customer("Ida Roe");
+            invoice(customer, DAY, "249.00");
+            UUID cheque = pay(customer, DAY, Way.CHEQUE, "300.00");
+            payments.refund(customer, DAY.plusDays(1), Way.TRANSFER, Money.of("13.71", "CAD"), null);
+            payments.undo(cheque, Undoing.How.BOUNCED, DAY.plusDays(5), "No funds");
+            assertEquals("286.29 credit 0.00", stands(customer, DAY.plusDays(5)));
+            OwedBy all = owed.all(DAY.plusDays(5));
+            assertEquals(
+                    "13.71 of 300.00",
+                    all.beyond().decimal() + " of " + all.all().decimal());
+            pay(customer, DAY.plusDays(6), Way.CARD, "300.00");
+            assertEquals("0.00 credit 0.00", stands(customer, DAY.plusDays(6)));
+            assertEquals(List.of(), owed.byCustomer(DAY.plusDays(6)));
+        });
+    }
+
+    @Test
     void a_cheque_sent_back_opens_what_it_paid() {
         business.in(business.quebec(), () -> {
             UUID customer = business.customer("Ida Roe");

@@ -54,7 +54,14 @@ public class MoneyPages {
 
     /** How old what is owed is, a line each. */
     public record Age(
-            String notDue, String late30, String late60, String late90, String older, String open, String credit) {}
+            String notDue,
+            String late30,
+            String late60,
+            String late90,
+            String older,
+            String open,
+            String credit,
+            String beyond) {}
 
     /** The page in one piece. */
     public record View(List<Row> ready, List<Row> late, List<Row> open, List<Waiting> waiting, Age age) {}
@@ -187,6 +194,7 @@ public class MoneyPages {
                 owed.late90().format(frame.locale()),
                 owed.older().isZero() ? "" : owed.older().format(frame.locale()),
                 owed.open().format(frame.locale()),
-                owed.credit().isZero() ? "" : owed.credit().format(frame.locale()));
+                owed.credit().isZero() ? "" : owed.credit().format(frame.locale()),
+                owed.beyond().isZero() ? "" : owed.beyond().format(frame.locale()));
     }
 }

@@ -70,6 +70,9 @@ public interface MoneyWords {
     @Message("Kept for customers who paid too much: {amount}.")
     String credit_kept(String amount);
 
+    @Message("Owed without a document: {amount}, given back from a payment that did not hold.")
+    String owed_beyond(String amount);
+
     @Message("Late")
     String late();
 

@@ -51,7 +51,7 @@ import org.jspecify.annotations.Nullable;
 public class PaymentPages {
 
     /** One who owes, or whose statement is shown. */
-    public record Debtor(UUID id, String name, String open, String inCash, String credit) {}
+    public record Debtor(UUID id, String name, String open, String inCash, String credit, String beyond) {}
 
     /** An open document that a payment may pay. */
     public record Open(UUID id, String label, String due, String open) {}
@@ -206,11 +206,12 @@ public class PaymentPages {
         return new Debtor(
                 customer.id(),
                 customer.name(),
-                standing.open().format(frame.locale()),
-                CashRounding.of(standing.open()).equals(standing.open())
+                standing.all().format(frame.locale()),
+                CashRounding.of(standing.all()).equals(standing.all())
                         ? ""
-                        : CashRounding.of(standing.open()).format(frame.locale()),
-                standing.credit().isZero() ? "" : standing.credit().format(frame.locale()));
+                        : CashRounding.of(standing.all()).format(frame.locale()),
+                standing.credit().isZero() ? "" : standing.credit().format(frame.locale()),
+                standing.beyond().isZero() ? "" : standing.beyond().format(frame.locale()));
     }
 
     private static Open open(OpenItem item, Frame frame) {

@@ -131,6 +131,9 @@ public interface YoursWords {
     @Message("We keep {amount} for you")
     String kept(String amount);
 
+    @Message("We gave you back {amount} of a payment that did not hold: this amount is owed to us.")
+    String owed_beyond(String amount);
+
     @Message("PDF")
     String pdf();
 }
