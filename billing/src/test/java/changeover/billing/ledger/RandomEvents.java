@@ -6,9 +6,11 @@ import changeover.billing.invoices.Drafts;
 import changeover.billing.invoices.Invoices;
 import changeover.billing.invoices.SomeDrafts;
 import changeover.billing.payments.NewPayment;
+import changeover.billing.payments.NewRefund;
 import changeover.billing.payments.OpenItem;
 import changeover.billing.payments.Owed;
 import changeover.billing.payments.Payments;
+import changeover.billing.payments.Refunds;
 import changeover.billing.payments.Undoing;
 import changeover.billing.payments.Way;
 import changeover.contracts.money.Money;
@@ -49,6 +51,9 @@ class RandomEvents {
 
     @Inject
     Payments payments;
+
+    @Inject
+    Refunds refunds;
 
     @Inject
     Owed owed;
@@ -167,7 +172,7 @@ class RandomEvents {
             Money credit = owed.of(customer, day).credit();
             if (credit.isPositive()) {
                 long cents = random.nextBoolean() ? credit.minor() : 1 + random.nextLong(credit.minor());
-                payments.refund(customer, day, Way.TRANSFER, Money.ofMinor(cents, "CAD"), null);
+                refunds.give(new NewRefund(customer, day, Way.TRANSFER, Money.ofMinor(cents, "CAD"), null, null));
                 books.givenBack(customer, cents);
             }
         }

@@ -120,7 +120,7 @@ class PaymentsTest {
             UUID customer = business.customer("Ida Roe");
             invoice(customer, DAY, "249.00");
             UUID cheque = pay(customer, DAY, Way.CHEQUE, "300.00");
-            payments.refund(customer, DAY.plusDays(1), Way.TRANSFER, Money.of("13.71", "CAD"), null);
+            refunds.give(new NewRefund(customer, DAY.plusDays(1), Way.TRANSFER, Money.of("13.71", "CAD"), null, null));
             payments.undo(cheque, Undoing.How.BOUNCED, DAY.plusDays(5), "No funds");
             assertEquals("286.29 credit 0.00", stands(customer, DAY.plusDays(5)));
             OwedBy all = owed.all(DAY.plusDays(5));
