@@ -55,3 +55,6 @@ insert into earned_at_close (close_id, agreement_id, invoiced_minor, earned_mino
 insert into fee (kind, region, from_day, amount_minor, currency, source)
   values ('returned', 'CA-QC', '2099-01-01', 2000, 'CAD', 'Agreement, clause 9');
 insert into fee_charged (fee_id, invoice_id, payment_id) select f.id, i.id, p.id from fee f, invoice i, payment p limit 1;
+insert into mark_up (scope, item, valid_from, percent, step_minor, currency) values ('kind', 'filter', '2026-01-01', 90, 5, 'CAD');
+insert into labour_terms (valid_from, step_minutes, minimum_minutes) values ('2026-01-01', 15, 0);
+insert into travel_zone (code, valid_from, name_en, name_fr, postals) values ('river', '2026-01-01', 'River', 'Rivière', '{Z9Z}');

@@ -3,6 +3,7 @@ package changeover.billing.invoices;
 import changeover.billing.pricing.Charge;
 import changeover.billing.pricing.Charges;
 import changeover.billing.pricing.ClosedVisit;
+import changeover.billing.pricing.NoAccessFee;
 import changeover.billing.pricing.PriceBook;
 import changeover.billing.pricing.VisitKind;
 import changeover.billing.tax.ContractForm;
@@ -10,6 +11,7 @@ import changeover.billing.tax.Work;
 import changeover.scheduling.closeout.VisitClosed;
 import java.util.Currency;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A closed visit's draft: every part and minute on a line, those included too, so that the customer reads what the plan
@@ -21,6 +23,17 @@ record VisitCharged(
         VisitClosed closed, int version, VisitFacts facts, PriceBook prices, Currency currency, int dueDays) {
 
     Draft draft() {
+        return draft(lines());
+    }
+
+    /** The fee of a trip that ended at a closed door; empty where none is asked. */
+    Optional<Draft> withoutAccess() {
+        VisitKind kind = VisitKind.of(closed.visitKind());
+        Work work = kind == VisitKind.PLAN ? Work.MAINTENANCE : Work.REPAIR;
+        return NoAccessFee.of(closed.day(), kind, prices, currency).map(fee -> draft(List.of(line(fee, work))));
+    }
+
+    private Draft draft(List<DraftLine> lines) {
         return new Draft(
                 DocumentKind.VISIT,
                 null,
@@ -38,7 +51,7 @@ record VisitCharged(
                 facts.purchaseOrder(),
                 dueDays,
                 null,
-                lines());
+                lines);
     }
 
     List<DraftLine> lines() {
@@ -47,7 +60,13 @@ record VisitCharged(
                 ? Math.min(closed.extraMinutes(), closed.minutesOnSite())
                 : closed.minutesOnSite();
         ClosedVisit visit = new ClosedVisit(
-                closed.day(), kind, closed.minutesOnSite() - extra, extra, facts.nightMinutes(), facts.parts());
+                closed.day(),
+                kind,
+                closed.minutesOnSite() - extra,
+                extra,
+                facts.outside(),
+                facts.parts(),
+                facts.zone());
         Work work = kind == VisitKind.PLAN ? Work.MAINTENANCE : Work.REPAIR;
         return Charges.of(visit, facts.coverage(), prices, currency).stream()
                 .map(charge -> line(charge, work))

@@ -32,6 +32,15 @@ class VisitDrafts {
 
     /** Empty, and said in the log, when the home has nobody who could be asked to pay. */
     Optional<Draft> of(VisitClosed closed, int version) {
+        return charged(closed, version).map(VisitCharged::draft);
+    }
+
+    /** What a trip to a closed door costs: empty where the business asks nothing for it, or nobody could be asked. */
+    Optional<Draft> withoutAccess(VisitClosed atTheDoor) {
+        return charged(atTheDoor, 1).flatMap(VisitCharged::withoutAccess);
+    }
+
+    private Optional<VisitCharged> charged(VisitClosed closed, int version) {
         List<String> parts =
                 closed.partsUsed().stream().map(VisitClosed.Part::partCode).toList();
         try (Connection connection = datasource.getConnection()) {
@@ -40,13 +49,12 @@ class VisitDrafts {
                 LOG.warnf("visit %s has nobody to pay for it: no draft was written", closed.visitId());
             }
             return facts.map(known -> new VisitCharged(
-                            closed,
-                            version,
-                            known,
-                            prices.of(parts),
-                            businesses.current().currency(),
-                            businesses.profile().facts().invoiceTermsDays())
-                    .draft());
+                    closed,
+                    version,
+                    known,
+                    prices.of(parts),
+                    businesses.current().currency(),
+                    businesses.profile().facts().invoiceTermsDays()));
         } catch (SQLException cause) {
             throw new IllegalStateException("the visit could not be charged", cause);
         }

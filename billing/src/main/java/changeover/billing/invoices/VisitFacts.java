@@ -2,6 +2,8 @@ package changeover.billing.invoices;
 
 import changeover.billing.pricing.ClosedVisit.UsedPart;
 import changeover.billing.pricing.Coverage;
+import changeover.billing.pricing.OutsideHours;
+import changeover.billing.pricing.ZoneOfHome;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -9,7 +11,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * What the rest of the house knows of a closed visit.
  *
- * @param nightMinutes of the minutes on site, those outside the working hours
+ * @param outside of the minutes on site, those outside the working hours
+ * @param zone where the home lies; null while the business has no zones
  * @param agreementId in force at the home on that day, if any
  */
 record VisitFacts(
@@ -18,5 +21,6 @@ record VisitFacts(
         @Nullable String purchaseOrder,
         @Nullable UUID agreementId,
         Coverage coverage,
-        int nightMinutes,
+        OutsideHours outside,
+        @Nullable ZoneOfHome zone,
         List<UsedPart> parts) {}

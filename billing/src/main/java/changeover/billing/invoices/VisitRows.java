@@ -29,6 +29,9 @@ class VisitRows {
     @Inject
     NightMinutes nights;
 
+    @Inject
+    HomeZones zones;
+
     /** Empty when nobody is known who could be asked to pay. */
     Optional<VisitFacts> of(Connection connection, VisitClosed closed) throws SQLException {
         Agreement agreement = agreement(connection, closed);
@@ -50,6 +53,7 @@ class VisitRows {
                 agreement == null ? null : agreement.id(),
                 coverage,
                 nights.minutes(connection, closed),
+                zones.of(connection, closed.homeId(), closed.day()).orElse(null),
                 parts(connection, closed, coverage)));
     }
 

@@ -1,5 +1,9 @@
 package changeover.billing.ledger;
 
+import changeover.billing.pricing.ItemKind;
+import changeover.billing.pricing.PriceBook;
+import changeover.billing.pricing.PriceEntry;
+import changeover.billing.pricing.PriceRows;
 import changeover.contracts.money.Money;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
@@ -25,13 +29,6 @@ final class SplitPrices {
 
     private record Entry(LocalDate from, long minor) {}
 
-    private static final String PRICES = """
-            select p.item_code, p.valid_from, p.price_minor, case when p.item_kind = 'part' then coalesce(t.fits_key, p.item_code)
-                   else '' end
-              from price p
-              left join part t on t.tenant_id = p.tenant_id and t.code = p.item_code and p.item_kind = 'part'
-             where p.item_kind = 'part' or (p.item_kind = 'labour' and p.item_code = 'hour')""";
-
     /** By the kind of part as plans name it, and by the item of the price book. */
     private final Map<String, Map<String, List<Entry>>> entries = new HashMap<>();
 
@@ -43,19 +40,33 @@ final class SplitPrices {
 
     static SplitPrices of(Connection connection, Currency currency) throws SQLException {
         SplitPrices prices = new SplitPrices(currency);
-        try (PreparedStatement select = connection.prepareStatement(PRICES);
-                ResultSet row = select.executeQuery()) {
-            while (row.next()) {
-                String item = row.getString(1);
-                String kind = row.getString(4);
-                Entry entry = new Entry(row.getObject(2, LocalDate.class), row.getLong(3));
+        Map<String, String> kinds = kinds(connection);
+        for (PriceEntry priced : PriceRows.book(connection).entries()) {
+            String item = priced.code();
+            Entry entry = new Entry(priced.from(), priced.price().minor());
+            if (priced.kind() == ItemKind.PART) {
+                String kind = kinds.getOrDefault(item, item);
                 prices.add(kind, item, entry);
-                if (!kind.equals(HOUR) && !kind.equals(item)) {
+                if (!kind.equals(item)) {
                     prices.add(item, item, entry);
                 }
+            } else if (priced.kind() == ItemKind.LABOUR && item.equals(PriceBook.HOUR)) {
+                prices.add(HOUR, item, entry);
             }
         }
         return prices;
+    }
+
+    private static Map<String, String> kinds(Connection connection) throws SQLException {
+        try (PreparedStatement select =
+                        connection.prepareStatement("select code, fits_key from part where fits_key is not null");
+                ResultSet row = select.executeQuery()) {
+            Map<String, String> kinds = new HashMap<>();
+            while (row.next()) {
+                kinds.put(row.getString(1), row.getString(2));
+            }
+            return kinds;
+        }
     }
 
     private void add(String kind, String item, Entry entry) {

@@ -58,7 +58,7 @@ public record Charge(
                 Covered.INCLUDED,
                 words,
                 why,
-                quantity.setScale(3, RoundingMode.HALF_UP),
+                written(quantity),
                 unit,
                 nought,
                 BigDecimal.ZERO,
@@ -78,7 +78,7 @@ public record Charge(
             @Nullable Money unitPrice,
             BigDecimal discountPercent,
             Money nought) {
-        Money gross = unitPrice == null ? nought : unitPrice.times(quantity);
+        Money gross = unitPrice == null ? nought : unitPrice.times(written(quantity));
         Money discount = gross.percent(discountPercent);
         return new Charge(
                 kind,
@@ -87,11 +87,17 @@ public record Charge(
                 discountPercent.signum() > 0 ? Covered.DISCOUNTED : Covered.BILLABLE,
                 words,
                 why,
-                quantity.setScale(3, RoundingMode.HALF_UP),
+                written(quantity),
                 unit,
                 unitPrice,
                 discountPercent,
                 discount,
                 gross.minus(discount));
+    }
+
+    /** Three decimals, and a fourth where there is one: a sixth of an hour. */
+    private static BigDecimal written(BigDecimal quantity) {
+        BigDecimal four = quantity.setScale(4, RoundingMode.HALF_UP);
+        return four.stripTrailingZeros().scale() > 3 ? four : four.setScale(3, RoundingMode.UNNECESSARY);
     }
 }

@@ -15,13 +15,12 @@ import org.jspecify.annotations.Nullable;
  * Every part and minute of a closed visit is included, discounted or billable, and the line says why.
  *
  * <p>What the plan promised is included; other minutes use up the plan's included ones first; a part is included up to
- * its cap; the rest is billed less the plan's discount. Labour is counted up to the next quarter hour. A return visit
- * for our own work costs nothing, nor does a part under its maker's warranty. On a call the minutes outside working hours
- * cost the after-hours rate where one is set. An item without a price gives a line that waits for one.
+ * its cap; the rest is billed less the plan's discount. Labour is counted up to the business's step, and a visit that no
+ * plan promised has the business's minimum, towards which the plan's minutes count. A return visit for our own work costs
+ * nothing, nor does a part under its maker's warranty. On a call the minutes outside working hours cost their own rate where
+ * one is set. A trip costs its zone's fee, else the ordinary one. An item without a price gives a line that waits for one.
  */
 public final class Charges {
-
-    private static final int QUARTER = 15;
 
     private final ClosedVisit visit;
     private final Coverage coverage;
@@ -86,24 +85,19 @@ public final class Charges {
         }
         int rest = visit.extraMinutes() - included;
         if (rest > 0) {
-            int night = atNight(rest);
-            Wording why = Reasons.notIncluded(coverage, null);
-            labour(PriceBook.HOUR, Reasons.LABOUR, Reasons.quarterHours(rest - night, why), rest - night);
-            labour(PriceBook.AFTER_HOURS, Reasons.NIGHT_LABOUR, Reasons.nightQuarterHours(night, why), night);
+            bill(rest, included);
         }
     }
 
-    /** The plan's minutes are used by day first; a call's others outside working hours have their own rate where there is one. */
-    private int atNight(int rest) {
-        boolean asked = visit.kind() == VisitKind.CALL
-                && prices.on(ItemKind.LABOUR, PriceBook.AFTER_HOURS, visit.day())
-                        .isPresent();
-        return asked ? Math.clamp(visit.nightMinutes(), 0, rest) : 0;
-    }
-
-    private void labour(String item, Wording words, Wording why, int minutes) {
-        if (minutes > 0) {
-            bill(ItemKind.LABOUR, item, null, words, why, hours(minutes), "HUR");
+    private void bill(int rest, int included) {
+        LabourTerms terms = prices.termsOn(visit.day());
+        Wording before = Reasons.notIncluded(coverage, null);
+        int least = visit.kind() == VisitKind.PLAN ? 0 : terms.minimum() - included;
+        OutsideHours outside = visit.kind() == VisitKind.CALL ? visit.outside() : OutsideHours.NONE;
+        for (LabourRates.Part part : new LabourRates(prices, visit.day()).of(rest, outside, least)) {
+            Wording why = LabourReasons.why(part, terms, included, before);
+            BigDecimal hours = terms.hours(part.minutes() + part.asked());
+            bill(ItemKind.LABOUR, part.item(), null, LabourReasons.words(part.item()), why, hours, "HUR");
         }
     }
 
@@ -131,13 +125,28 @@ public final class Charges {
         }
     }
 
-    /** A trip that the plan did not promise costs its fee where the business asks one. */
+    /** A trip that the plan did not promise costs the fee of its zone, else the ordinary one, where the business asks one. */
     private void travel() {
-        boolean asked = prices.on(ItemKind.TRAVEL, PriceBook.VISIT, visit.day()).isPresent();
-        if (visit.kind() != VisitKind.PLAN && asked) {
-            Wording why = Reasons.notIncluded(coverage, null);
-            bill(ItemKind.TRAVEL, PriceBook.VISIT, null, Reasons.TRAVEL, why, BigDecimal.ONE, "C62");
+        if (visit.kind() == VisitKind.PLAN) {
+            return;
         }
+        ZoneOfHome home = visit.zone();
+        TravelZone zone = home == null ? null : home.zone();
+        Wording why = Reasons.notIncluded(coverage, null);
+        if (home != null && zone != null && isAsked(zone.code())) {
+            trip(zone.code(), Reasons.both(home.how(), why));
+        } else if (isAsked(PriceBook.VISIT)) {
+            Wording how = home == null ? null : zone == null ? home.how() : ZoneReasons.unpriced(zone.name());
+            trip(PriceBook.VISIT, how == null ? why : Reasons.both(how, why));
+        }
+    }
+
+    private boolean isAsked(String trip) {
+        return prices.on(ItemKind.TRAVEL, trip, visit.day()).isPresent();
+    }
+
+    private void trip(String item, Wording why) {
+        bill(ItemKind.TRAVEL, item, null, Reasons.TRAVEL, why, BigDecimal.ONE, "C62");
     }
 
     private void give(
@@ -166,11 +175,5 @@ public final class Charges {
 
     private static BigDecimal minutes(int minutes) {
         return BigDecimal.valueOf(minutes);
-    }
-
-    /** 20 minutes are 0.50, 61 are 1.25. */
-    static BigDecimal hours(int minutes) {
-        long quarters = (minutes + QUARTER - 1L) / QUARTER;
-        return BigDecimal.valueOf(quarters * 25, 2);
     }
 }

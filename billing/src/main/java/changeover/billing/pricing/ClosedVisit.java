@@ -4,16 +4,24 @@ import changeover.contracts.words.Wording;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a closed visit used up.
  *
  * @param promisedMinutes spent on what the plan promised; nought where there is no plan
  * @param extraMinutes spent on anything else
- * @param nightMinutes of all these, those outside the business's working hours
+ * @param outside of all these, those outside the business's working hours
+ * @param zone where the home lies; null while the business has no zones
  */
 public record ClosedVisit(
-        LocalDate day, VisitKind kind, int promisedMinutes, int extraMinutes, int nightMinutes, List<UsedPart> parts) {
+        LocalDate day,
+        VisitKind kind,
+        int promisedMinutes,
+        int extraMinutes,
+        OutsideHours outside,
+        List<UsedPart> parts,
+        @Nullable ZoneOfHome zone) {
 
     /**
      * @param kind what of a machine it fits (filter, pad…), as the plan's included parts name it

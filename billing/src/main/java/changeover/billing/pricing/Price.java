@@ -7,10 +7,12 @@ import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Table;
 import java.time.LocalDate;
-import java.util.Currency;
 import org.jspecify.annotations.Nullable;
 
-/** One item's price from a day on; a new price is a new row, so that the old one is never lost. */
+/**
+ * One item's price from a day on, or a part's cost that a mark-up makes a price of; a new one is a new row, so that the old
+ * one is never lost.
+ */
 @Entity
 @Table(name = "price")
 public class Price extends Owned {
@@ -22,7 +24,7 @@ public class Price extends Owned {
     private String itemCode = "";
 
     @Column(name = "price_minor")
-    private long priceMinor;
+    private @Nullable Long priceMinor;
 
     @Column(name = "cost_minor")
     private @Nullable Long costMinor;
@@ -32,36 +34,34 @@ public class Price extends Owned {
     @Column(name = "valid_from")
     private LocalDate validFrom = LocalDate.EPOCH;
 
-    /** @throws changeover.contracts.words.Refused for a negative price or an item without a code */
-    static Price of(PriceEntry entry) {
-        if (entry.code().isBlank()) {
+    /** @throws changeover.contracts.words.Refused for a negative price, an item without a code, or neither price nor cost */
+    static Price of(PriceRow row) {
+        if (row.code().isBlank()) {
             throw Refusal.of("price.item-missing").at("item").thrown();
         }
-        if (entry.price().isNegative() || (entry.cost() != null && entry.cost().isNegative())) {
+        if (isNegative(row.price()) || isNegative(row.cost())) {
             throw Refusal.of("price.negative").at("price").thrown();
         }
         Price price = new Price();
-        price.itemKind = entry.kind().code();
-        price.itemCode = entry.code();
-        price.currency = entry.price().currency().getCurrencyCode();
-        price.validFrom = entry.from();
-        price.says(entry);
+        price.itemKind = row.kind().code();
+        price.itemCode = row.code();
+        price.validFrom = row.from();
+        price.says(row);
         return price;
     }
 
     /** The same item and day again: the price was mistyped. */
-    void says(PriceEntry entry) {
-        priceMinor = entry.price().minor();
-        costMinor = entry.cost() == null ? null : entry.cost().minor();
+    void says(PriceRow row) {
+        Money any = row.price() == null ? row.cost() : row.price();
+        if (any == null || (row.price() == null && row.kind() != ItemKind.PART)) {
+            throw Refusal.of("price.or-cost").at("price").thrown();
+        }
+        priceMinor = row.price() == null ? null : row.price().minor();
+        costMinor = row.cost() == null ? null : row.cost().minor();
+        currency = any.currency().getCurrencyCode();
     }
 
-    public PriceEntry entry() {
-        Currency in = Currency.getInstance(currency);
-        return new PriceEntry(
-                ItemKind.of(itemKind),
-                itemCode,
-                new Money(priceMinor, in),
-                costMinor == null ? null : new Money(costMinor, in),
-                validFrom);
+    private static boolean isNegative(@Nullable Money amount) {
+        return amount != null && amount.isNegative();
     }
 }

@@ -4,6 +4,21 @@ import changeover.contracts.money.Money;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 
-/** What one item costs the customer from a day on, and what it costs the business where that is known. */
+/**
+ * What one item costs the customer from a day on, and what it costs the business where that is known.
+ *
+ * @param by the rule that made the price of the cost; null where a person wrote the price
+ */
 public record PriceEntry(
-        ItemKind kind, String code, Money price, @Nullable Money cost, LocalDate from) {}
+        ItemKind kind,
+        String code,
+        Money price,
+        @Nullable Money cost,
+        LocalDate from,
+        @Nullable MarkUp by) {
+
+    /** A price that a person wrote. */
+    public PriceEntry(ItemKind kind, String code, Money price, @Nullable Money cost, LocalDate from) {
+        this(kind, code, price, cost, from, null);
+    }
+}

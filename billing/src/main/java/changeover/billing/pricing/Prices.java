@@ -1,10 +1,15 @@
 package changeover.billing.pricing;
 
+import changeover.contracts.words.Refusal;
+import io.agroal.api.AgroalDataSource;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
+import java.sql.Connection;
+import java.sql.SQLException;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 
 /** The price book of the business. */
 @ApplicationScoped
@@ -13,33 +18,65 @@ public class Prices {
     @Inject
     EntityManager session;
 
+    @Inject
+    AgroalDataSource datasource;
+
     /** Everything ever priced: a day picks from it. */
     public PriceBook book() {
-        return new PriceBook(
-                entries(session.createQuery("from Price", Price.class).getResultList()));
+        return read(PriceRows::book);
     }
 
     /** Only these items, with labour and travel: for the charges of some visits. */
     public PriceBook of(Collection<String> parts) {
-        return new PriceBook(
-                entries(session.createQuery("from Price where itemKind <> 'part' or itemCode in :parts", Price.class)
-                        .setParameter("parts", parts)
-                        .getResultList()));
+        return read(connection -> PriceRows.book(connection, parts));
+    }
+
+    /** What was written, item by item and day by day: costs without a price too. */
+    public List<PriceRow> written() {
+        return read(connection -> PriceRows.written(connection, null));
     }
 
     /** A price from a day on; the same item and day again replaces it. Issued documents keep what they say. */
     public void set(PriceEntry entry) {
-        session.createQuery("from Price where itemKind = :kind and itemCode = :code and validFrom = :from", Price.class)
-                .setParameter("kind", entry.kind().code())
-                .setParameter("code", entry.code())
-                .setParameter("from", entry.from())
-                .getResultStream()
-                .findFirst()
-                .ifPresentOrElse(price -> price.says(entry), () -> session.persist(Price.of(entry)));
-        session.flush();
+        write(new PriceRow(entry.kind(), entry.code(), null, entry.price(), entry.cost(), entry.from()));
     }
 
-    private static List<PriceEntry> entries(List<Price> prices) {
-        return prices.stream().map(Price::entry).toList();
+    /** The same, where a part's price may be left to its mark-up; refused where none is for it on that day. */
+    public void write(PriceRow row) {
+        find(row).ifPresentOrElse(price -> price.says(row), () -> session.persist(Price.of(row)));
+        session.flush();
+        if (row.price() == null && !isMarkedUp(row)) {
+            throw Refusal.of("price.no-mark-up").at("price").thrown();
+        }
+    }
+
+    private boolean isMarkedUp(PriceRow row) {
+        return of(List.of(row.code()))
+                .on(row.kind(), row.code(), row.from())
+                .filter(entry -> entry.by() != null)
+                .isPresent();
+    }
+
+    private Optional<Price> find(PriceRow row) {
+        return session.createQuery(
+                        "from Price where itemKind = :kind and itemCode = :code and validFrom = :from", Price.class)
+                .setParameter("kind", row.kind().code())
+                .setParameter("code", row.code())
+                .setParameter("from", row.from())
+                .getResultStream()
+                .findFirst();
+    }
+
+    private interface Reading<T> {
+        T of(Connection connection) throws SQLException;
+    }
+
+    private <T> T read(Reading<T> reading) {
+        session.flush();
+        try (Connection connection = datasource.getConnection()) {
+            return reading.of(connection);
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the price book could not be read", cause);
+        }
     }
 }

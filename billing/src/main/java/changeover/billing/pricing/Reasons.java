@@ -8,8 +8,6 @@ import org.jspecify.annotations.Nullable;
 final class Reasons {
 
     static final Wording LABOUR = new Wording("Labour", "Main-d’œuvre");
-    static final Wording NIGHT_LABOUR =
-            new Wording("Labour outside working hours", "Main-d’œuvre hors des heures ouvrables");
     static final Wording PROMISED = new Wording("Work promised by the plan", "Travaux promis par la formule");
     static final Wording TRAVEL = new Wording("Travel to the home", "Déplacement au domicile");
     static final Wording RETURN = new Wording(
@@ -30,9 +28,14 @@ final class Reasons {
 
     static Wording minutes(int used, int left) {
         return new Wording(
-                "Included: " + left + " minutes of the plan’s extra work were left, " + used + " are used here.",
-                "Compris : il restait " + left + " minutes de travaux additionnels à la formule, " + used
-                        + " servent ici.");
+                (left == 1
+                                ? "Included: 1 minute of the plan’s extra work was left, "
+                                : "Included: " + left + " minutes of the plan’s extra work were left, ")
+                        + (used == 1 ? "1 is used here." : used + " are used here."),
+                (left == 1
+                                ? "Compris : il restait 1 minute de travaux additionnels à la formule, "
+                                : "Compris : il restait " + left + " minutes de travaux additionnels à la formule, ")
+                        + (used == 1 ? "1 sert ici." : used + " servent ici."));
     }
 
     static Wording part(Coverage.Cap cap) {
@@ -59,17 +62,8 @@ final class Reasons {
                         beyond.fr() + "; votre formule accorde " + comma(percent) + "\u00a0% de rabais.");
     }
 
-    static Wording quarterHours(int minutes, Wording before) {
-        return new Wording(
-                minutes + " minutes, counted up to the next quarter hour. " + before.en(),
-                minutes + " minutes, comptées jusqu’au quart d’heure suivant. " + before.fr());
-    }
-
-    static Wording nightQuarterHours(int minutes, Wording before) {
-        return new Wording(
-                minutes + " minutes outside working hours, counted up to the next quarter hour. " + before.en(),
-                minutes + " minutes hors des heures ouvrables, comptées jusqu’au quart d’heure suivant. "
-                        + before.fr());
+    static Wording both(Wording first, Wording second) {
+        return new Wording(first.en() + " " + second.en(), first.fr() + " " + second.fr());
     }
 
     private static String plain(BigDecimal number) {

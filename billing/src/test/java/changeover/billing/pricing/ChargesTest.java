@@ -86,7 +86,7 @@ class ChargesTest {
     }
 
     private static ClosedVisit night(VisitKind kind, int extra, int night) {
-        return new ClosedVisit(DAY, kind, 0, extra, night, List.of());
+        return new ClosedVisit(DAY, kind, 0, extra, OutsideHours.night(night), List.of(), null);
     }
 
     @Test
@@ -208,7 +208,7 @@ class ChargesTest {
     }
 
     private static ClosedVisit visit(VisitKind kind, int promised, int extra, UsedPart... parts) {
-        return new ClosedVisit(DAY, kind, promised, extra, 0, Arrays.asList(parts));
+        return new ClosedVisit(DAY, kind, promised, extra, OutsideHours.NONE, Arrays.asList(parts), null);
     }
 
     private static UsedPart part(String code, String kind, String quantity) {

@@ -6,6 +6,7 @@ import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Table;
 import jakarta.persistence.Version;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -56,6 +57,8 @@ public class BusinessProfile extends Owned {
     @Column(name = "visit_minutes_at_most")
     private @Nullable Integer visitMinutesAtMost;
 
+    private @Nullable BigDecimal latitude;
+    private @Nullable BigDecimal longitude;
     private String theme = "system";
     private byte @Nullable [] logo;
 
@@ -117,6 +120,27 @@ public class BusinessProfile extends Owned {
 
     public void hang(byte @Nullable [] newLogo) {
         logo = newLogo;
+    }
+
+    /** Where the shop stands, from which distances are reckoned: both degrees, or neither. */
+    public void standsAt(@Nullable BigDecimal north, @Nullable BigDecimal east) {
+        if ((north == null) != (east == null)) {
+            throw Refusal.of("business.place-half")
+                    .at(north == null ? "latitude" : "longitude")
+                    .thrown();
+        }
+        latitude = north;
+        longitude = east;
+    }
+
+    /** Degrees north; empty while nobody has said where the shop stands. */
+    public Optional<BigDecimal> latitude() {
+        return Optional.ofNullable(latitude);
+    }
+
+    /** Degrees east. */
+    public Optional<BigDecimal> longitude() {
+        return Optional.ofNullable(longitude);
     }
 
     private static List<Refusal> refusals(Facts facts) {

@@ -4,9 +4,8 @@ import changeover.billing.pricing.Charge;
 import changeover.billing.pricing.Charges;
 import changeover.billing.pricing.ClosedVisit;
 import changeover.billing.pricing.Coverage;
-import changeover.billing.pricing.ItemKind;
-import changeover.billing.pricing.PriceBook;
-import changeover.billing.pricing.PriceEntry;
+import changeover.billing.pricing.NoAccessFee;
+import changeover.billing.pricing.OutsideHours;
 import changeover.billing.pricing.VisitKind;
 import changeover.contracts.money.Money;
 import changeover.contracts.words.Wording;
@@ -34,28 +33,39 @@ final class ChargesRule implements Rule {
     @Override
     public String example() {
         return """
-                {"day": "2027-04-12", "kind": "plan", "promisedMinutes": 60, "extraMinutes": 40, "currency": "CAD",
+                {"day": "2027-04-12", "kind": "call", "promisedMinutes": 0, "extraMinutes": 40, "nightMinutes": 0, "currency": "CAD",
                  "parts": [{"code": "filter-16x25x1", "kind": "filter", "name": "Filter 16x25x1", "quantity": "2", "unit": "C62", "warranty": false}],
                  "coverage": {"plan": "Comfort", "minutes": 30, "discountPercent": "10", "parts": {"filter": {"cap": "4", "left": "1"}}},
                  "prices": [{"kind": "labour", "code": "hour", "price": "120.00", "from": "2027-01-01"},
-                            {"kind": "part", "code": "filter-16x25x1", "price": "12.50", "from": "2027-01-01"},
-                            {"kind": "travel", "code": "visit", "price": "65.00", "from": "2027-01-01"}]}""";
+                            {"kind": "part", "code": "filter-16x25x1", "cost": "4.25", "from": "2027-01-01"},
+                            {"kind": "travel", "code": "visit", "price": "65.00", "from": "2027-01-01"},
+                            {"kind": "travel", "code": "river", "price": "80.00", "from": "2027-01-01"}],
+                 "markUps": [{"scope": "kind", "item": "filter", "percent": "110", "step": "0.05"},
+                             {"scope": "cost", "costFrom": "0.00", "percent": "60"}],
+                 "labour": {"stepMinutes": 30, "minimumMinutes": 60},
+                 "postal": "X0X 1A2", "kilometres": "18.4",
+                 "zones": [{"code": "river", "name": "River", "postals": ["X0X"]}, {"code": "near", "name": "Near", "withinKm": 20}]}""";
     }
 
     @Override
     public JsonNode answer(Question question) {
         Currency currency = question.currency();
+        PricesAsked asked = new PricesAsked(question, currency);
         ClosedVisit visit = new ClosedVisit(
                 question.day("day"),
                 VisitKind.of(question.text("kind", "plan")),
                 question.number("promisedMinutes", 0),
                 question.number("extraMinutes", 0),
-                question.number("nightMinutes", 0),
-                question.parts("parts").stream().map(ChargesRule::part).toList());
-        PriceBook prices = new PriceBook(question.parts("prices").stream()
-                .map(price -> price(price, currency))
-                .toList());
-        List<Charge> charges = Charges.of(visit, coverage(question), prices, currency);
+                new OutsideHours(
+                        question.number("nightMinutes", 0),
+                        question.number("weekendMinutes", 0),
+                        question.number("holidayMinutes", 0)),
+                question.parts("parts").stream().map(ChargesRule::part).toList(),
+                asked.zone(question.day("day")).orElse(null));
+        List<Charge> charges = question.yes("noAccess", false)
+                ? NoAccessFee.of(visit.day(), visit.kind(), asked.book(), currency).stream()
+                        .toList()
+                : Charges.of(visit, coverage(question), asked.book(), currency);
         ObjectNode answer = Answers.object();
         ArrayNode lines = answer.putArray("lines");
         charges.forEach(charge -> lines.add(line(charge)));
@@ -74,15 +84,6 @@ final class ChargesRule implements Rule {
                 part.decimal("quantity"),
                 part.text("unit", "C62"),
                 part.yes("warranty", false));
-    }
-
-    private static PriceEntry price(Question price, Currency currency) {
-        return new PriceEntry(
-                ItemKind.of(price.text("kind")),
-                price.text("code"),
-                price.money("price", currency),
-                null,
-                price.day("from"));
     }
 
     private static Coverage coverage(Question question) {

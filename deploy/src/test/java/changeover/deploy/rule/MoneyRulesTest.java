@@ -191,4 +191,33 @@ class MoneyRulesTest {
                 {"visits": 1, "term": {"from": "2027-04-01"}, "hour": "57", "setUpMinutes": 0, "trip": "0", "overheadPercent": "0",
                  "margin": "100", "equipment": [{"kind": "gas-furnace"}]}""");
     }
+
+    @Test
+    void a_visit_is_charged_by_the_businesss_own_rules() {
+        charges("""
+                {"day": "2027-04-12", "kind": "plan", "promisedMinutes": 60, "extraMinutes": 40, "currency": "CAD",
+                 "coverage": {"plan": "Comfort", "minutes": 30, "discountPercent": "10"},
+                 "prices": [{"kind": "labour", "code": "hour", "price": "120.00", "from": "2027-01-01"}]}""", "promised 0.00", "hour 0.00", "hour 27.00");
+        charges("""
+                {"day": "2027-04-12", "kind": "call", "extraMinutes": 20, "currency": "CAD",
+                 "parts": [{"code": "f", "kind": "filter", "quantity": "2"}],
+                 "prices": [{"kind": "labour", "code": "hour", "price": "120.00", "from": "2027-01-01"},
+                            {"kind": "part", "code": "f", "cost": "4.25", "from": "2027-01-01"},
+                            {"kind": "travel", "code": "river", "price": "80.00", "from": "2027-01-01"}],
+                 "markUps": [{"scope": "kind", "item": "filter", "percent": "110", "step": "0.05"}],
+                 "labour": {"stepMinutes": 30, "minimumMinutes": 45}, "postal": "X0X 1A2",
+                 "zones": [{"code": "river", "postals": ["X0X"]}]}""", "hour 120.00", "f 17.90", "river 80.00");
+        charges("""
+                {"day": "2027-04-12", "kind": "call", "noAccess": true, "currency": "CAD",
+                 "prices": [{"kind": "travel", "code": "no-access", "price": "60.00", "from": "2027-01-01"}]}""", "no-access 60.00");
+    }
+
+    private static void charges(String input, String... expected) {
+        List<String> lines = new ArrayList<>();
+        Asked.answer("charges", input)
+                .get("lines")
+                .forEach(line -> lines.add(
+                        line.get("item").asText() + " " + line.get("net").asText()));
+        assertEquals(List.of(expected), lines);
+    }
 }

@@ -73,7 +73,13 @@ enum Recorded {
             told("ticket", "person_id", "kind"),
             told("roster_hours", "person_id", "weekday"),
             told("day_off", "person_id", "day")),
-    PRICES("price", "", "item_code"),
+    PRICES(
+            "price",
+            "",
+            "item_code",
+            told("mark_up", "", "scope"),
+            told("labour_terms", "", "valid_from"),
+            told("travel_zone", "", "code")),
     TAXES("own_tax", "", "label_*", told("tax_confirmation", "", "source")),
     BUSINESS(
             "business_profile",

@@ -1,5 +1,6 @@
 package changeover.scheduling.dayplan.routes;
 
+import java.math.BigDecimal;
 import java.util.List;
 
 /**
@@ -38,6 +39,14 @@ public record AsTheCrowFlies(int detourPercent, int kilometresAnHour) implements
     private int seconds(Place from, Place to) {
         double metres = metres(from, to) * detourPercent / 100;
         return (int) Math.ceil(metres * 3600 / (kilometresAnHour * 1000.0));
+    }
+
+    /** The straight line between two points of the earth in whole metres; degrees north and east are above zero. */
+    public static long metres(
+            BigDecimal fromLatitude, BigDecimal fromLongitude, BigDecimal toLatitude, BigDecimal toLongitude) {
+        return Math.round(metres(
+                new Place(fromLatitude.doubleValue(), fromLongitude.doubleValue()),
+                new Place(toLatitude.doubleValue(), toLongitude.doubleValue())));
     }
 
     /** The haversine of the angle between the two, which stays exact for neighbours. */
