@@ -69,9 +69,7 @@ public class ABusiness {
 
     /** Inside {@link #in}: the owner has read a rate that we know from memory. */
     public void confirms(String row) {
-        taxes.confirm(
-                row,
-                new TaxConfirmation.Facts("The agency's page of rates", LocalDate.of(2026, 1, 5), null));
+        taxes.confirm(row, new TaxConfirmation.Facts("The agency's page of rates", LocalDate.of(2026, 1, 5), null));
     }
 
     public <T> T in(UUID tenant, Callable<T> work) {

@@ -1,23 +1,16 @@
 package changeover.deploy.bench;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.ArrayList;
 import java.util.Collections;
-import org.openpdf.text.Document;
-import org.openpdf.text.Font;
-import org.openpdf.text.PageSize;
-import org.openpdf.text.Paragraph;
-import org.openpdf.text.Phrase;
+import java.util.List;
 import org.openpdf.text.pdf.BaseFont;
-import org.openpdf.text.pdf.PdfPTable;
-import org.openpdf.text.pdf.PdfWriter;
 
 /** The bare tools: a page of OpenPDF in the same face, and inserts of a hundred rows at a time, a transaction each. */
 final class BareBilling {
@@ -28,16 +21,7 @@ final class BareBilling {
 
     BareBilling(Connection owner) throws SQLException, IOException {
         this.owner = owner;
-        try (InputStream bytes =
-                changeover.billing.documents.Documents.class.getResourceAsStream("fonts/Archivo-Regular.ttf")) {
-            face = BaseFont.createFont(
-                    "Archivo-Regular.ttf",
-                    BaseFont.WINANSI,
-                    BaseFont.EMBEDDED,
-                    true,
-                    java.util.Objects.requireNonNull(bytes).readAllBytes(),
-                    null);
-        }
+        face = BarePage.fromBytes();
         try (Statement statement = owner.createStatement()) {
             statement.execute("create table bare_invoice (number bigint primary key, customer text not null,"
                     + " gst bigint not null, qst bigint not null, total bigint not null, pdf bytea not null)");
@@ -116,31 +100,21 @@ final class BareBilling {
     }
 
     private byte[] page(int number, Sums sums) {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        Document document = new Document(PageSize.LETTER);
-        PdfWriter.getInstance(document, bytes);
-        document.open();
-        Font font = new Font(face, 10);
-        document.add(new Paragraph("Bench, 1 Example Street", font));
-        document.add(new Paragraph("Invoice " + (number + 1), font));
-        document.add(new Paragraph("Customer " + number + ", Example Street, Sherbrooke QC J1H 0A0", font));
-        PdfPTable table = new PdfPTable(4);
+        List<List<String>> rows = new ArrayList<>();
         for (int position = 1; position <= BillingShop.LINES; position++) {
             String net = shown(BillingShop.cents(number, position));
-            row(table, font, "1", BillingShop.words(position), net, net);
+            rows.add(List.of("1", BillingShop.words(position), net, net));
         }
-        row(table, font, "", "GST 5 %", "", shown(sums.gst()));
-        row(table, font, "", "QST 9.975 %", "", shown(sums.qst()));
-        row(table, font, "", "Total", "", shown(sums.total()));
-        document.add(table);
-        document.close();
-        return bytes.toByteArray();
-    }
-
-    private static void row(PdfPTable table, Font font, String... cells) {
-        for (String cell : cells) {
-            table.addCell(new Phrase(cell, font));
-        }
+        rows.add(List.of("", "GST 5 %", "", shown(sums.gst())));
+        rows.add(List.of("", "QST 9.975 %", "", shown(sums.qst())));
+        rows.add(List.of("", "Total", "", shown(sums.total())));
+        return BarePage.of(
+                face,
+                List.of(
+                        "Bench, 1 Example Street",
+                        "Invoice " + (number + 1),
+                        "Customer " + number + ", Example Street, Sherbrooke QC J1H 0A0"),
+                rows);
     }
 
     private static String shown(long cents) {

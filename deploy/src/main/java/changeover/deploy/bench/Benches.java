@@ -18,12 +18,15 @@ public final class Benches {
     private static final List<String> LATER = List.of("tenants", "start", "phone");
     private static final Path ROOT = Path.of(System.getProperty("changeover.root", "."));
 
-    /** The one measure that needs no database. */
+    /** The measures that need no database. */
     private static final String ROUTES = "routes";
+
+    private static final String DOCUMENTS = "documents";
 
     static {
         MEASURES.put("season", "the year of 10,000 agreements, over COPY of the same rows into the same tables");
         MEASURES.put("billing", "invoices a second of a billing run, over bare PDF pages and multi-row inserts");
+        MEASURES.put(DOCUMENTS, "invoices a second as papers, over bare PDF pages with the face read in three ways");
         MEASURES.put("page", "the list of 50 documents, over a bare page of the same rows; and its statements");
         MEASURES.put("season-again", "the same season once more, which writes nothing, over that COPY");
         MEASURES.put(ROUTES, "days of routes, over the best known of published cases: " + RoutesOptions.USAGE);
@@ -64,8 +67,9 @@ public final class Benches {
     private static int measure(List<String> names, List<String> options) throws Exception {
         List<String> lines = new ArrayList<>();
         for (String name : names) {
-            if (name.equals(ROUTES)) {
-                Optional<String> line = RoutesBench.run(names.size() > 1 ? List.of() : options);
+            if (name.equals(ROUTES) || name.equals(DOCUMENTS)) {
+                List<String> own = names.size() > 1 ? List.of() : options;
+                Optional<String> line = name.equals(ROUTES) ? RoutesBench.run(own) : DocumentsBench.run(own);
                 if (line.isEmpty()) {
                     return 1;
                 }
