@@ -21,6 +21,8 @@ insert into tax_confirmation (region, property_use, work, contract_form, code, p
   values ('CA-PE', 'any', 'any', 'any', 'hst', 15, '2016-10-01', 'The agency''s own page', '2026-01-05');
 insert into part_used (id, visit_id, part_code, quantity, place_id)
   select uuidv7(), visit_id, 'pad-112', 1, place.id from closure, stock_place place limit 1;
+insert into running_cost (valid_from, set_up_minutes, overhead, overhead_percent, currency)
+  values ('2026-01-01', 15, 'percent', 20, 'CAD');
 insert into plan_extra (plan_id, kind, included, price_minor) select id, 'ductless-head', 1, 4900 from plan limit 1;
 insert into plan_part (plan_id, part_kind, quantity_a_year) select id, 'filter', 2 from plan limit 1;
 insert into reading (id, visit_id, visit_task_id, home_id, code, value, unit, entered_value, standing, day)

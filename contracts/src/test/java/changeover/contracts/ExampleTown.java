@@ -168,8 +168,8 @@ final class ExampleTown {
                 region(),
                 names.postal(number, shop.postal()),
                 "CA",
-                degrees(french ? "45.412" : "44.218"),
-                degrees(french ? "-73.021" : "-77.604"),
+                degrees(latitude(french)),
+                degrees(longitude(french)),
                 number == 4 ? "commercial" : "residential",
                 1950 + random.nextInt(70),
                 null,
@@ -182,6 +182,14 @@ final class ExampleTown {
                 here,
                 List.of(),
                 List.of());
+    }
+
+    static String latitude(boolean french) {
+        return french ? "45.412" : "44.218";
+    }
+
+    static String longitude(boolean french) {
+        return french ? "-73.021" : "-77.604";
     }
 
     private BigDecimal degrees(String centre) {

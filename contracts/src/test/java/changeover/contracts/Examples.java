@@ -217,6 +217,16 @@ public final class Examples {
         return homes(shop, 60);
     }
 
+    /** The middle of the town, degrees north: where the shop stands. */
+    public static BigDecimal latitude(Shop shop) {
+        return new BigDecimal(ExampleTown.latitude(shop.language().equals("fr")));
+    }
+
+    /** The middle of the town, degrees east. */
+    public static BigDecimal longitude(Shop shop) {
+        return new BigDecimal(ExampleTown.longitude(shop.language().equals("fr")));
+    }
+
     /** The home that shows every kind of equipment. */
     public static House everyKind(Shop shop) {
         return homes(shop, 1).getFirst();

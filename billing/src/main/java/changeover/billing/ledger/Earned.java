@@ -20,6 +20,9 @@ import java.util.function.Function;
 @ApplicationScoped
 public class Earned {
 
+    /** Lines that are earned on the day they are invoiced. */
+    static final String AS_INVOICED = "l.kind <> 'deposit' and (l.kind <> 'plan' or l.agreement_id is null)";
+
     private static final String VISITS = """
             select coalesce(sum(m.minor) filter (where m.day >= date_trunc('month', ?::date)), 0)::bigint,
                    coalesce(sum(m.minor) filter (where m.day >= date_trunc('year', ?::date)), 0)::bigint,
@@ -27,7 +30,7 @@ public class Earned {
               from (select s.day, case s.kind when 'credit' then -l.net_minor else l.net_minor end as minor
                       from invoice_issue s
                       join invoice_line l on l.tenant_id = s.tenant_id and l.invoice_id = s.invoice_id
-                     where s.day <= ? and l.kind <> 'deposit' and (l.kind <> 'plan' or l.agreement_id is null)) m""";
+                     where s.day <= ? and """ + " " + AS_INVOICED + ") m";
 
     @Inject
     AgroalDataSource datasource;

@@ -4,8 +4,11 @@ import changeover.contracts.calendar.Term;
 import changeover.contracts.money.Money;
 import changeover.contracts.words.Wording;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.Currency;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -18,8 +21,42 @@ import org.jspecify.annotations.Nullable;
  */
 public record EarnedOn(LocalDate day, Currency currency, List<Plan> plans, Span visits) {
 
+    /** The days up to a day that a figure is the sum of. */
+    public enum Days {
+        MONTH,
+        YEAR,
+        EVER;
+
+        public static Optional<Days> of(String code) {
+            return Arrays.stream(values())
+                    .filter(one -> one.code().equals(code))
+                    .findFirst();
+        }
+
+        public String code() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+
+        /** The first of them. */
+        public LocalDate from(LocalDate day) {
+            return switch (this) {
+                case MONTH -> day.withDayOfMonth(1);
+                case YEAR -> day.withDayOfYear(1);
+                case EVER -> LocalDate.of(1, 1, 1);
+            };
+        }
+    }
+
     /** In the month of the day, in its year, and since the beginning. */
     public record Span(Money month, Money year, Money ever) {
+
+        public Money in(Days days) {
+            return switch (days) {
+                case MONTH -> month;
+                case YEAR -> year;
+                case EVER -> ever;
+            };
+        }
 
         public Span plus(Span other) {
             return new Span(month.plus(other.month), year.plus(other.year), ever.plus(other.ever));

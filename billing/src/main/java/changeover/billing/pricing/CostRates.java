@@ -13,4 +13,10 @@ public record CostRates(
         @Nullable Money hour,
         @Nullable Integer setUpMinutes,
         Trip trip,
-        @Nullable Overhead overhead) {}
+        @Nullable Overhead overhead) {
+
+    /** For minutes on site that hold their set-up already. */
+    public CostRates onSite() {
+        return new CostRates(hour, 0, trip, overhead);
+    }
+}

@@ -73,7 +73,12 @@ public record PlanCost(Map<Cause, Money> causes, List<Missing> missing, Minutes 
                 missing);
     }
 
-    static PlanCost of(Minutes minutes, int trips, Money parts, CostRates rates, List<Missing> known) {
+    /**
+     * The same for minutes and trips that are known already.
+     *
+     * @param known what is missing of the parts
+     */
+    public static PlanCost of(Minutes minutes, int trips, Money parts, CostRates rates, List<Missing> known) {
         Currency currency = parts.currency();
         List<Missing> missing = new ArrayList<>();
         if (rates.hour() == null && minutes.all() > 0) {
@@ -111,7 +116,8 @@ public record PlanCost(Map<Cause, Money> causes, List<Missing> missing, Minutes 
         };
     }
 
-    static @Nullable Integer travel(Trip trip, int trips) {
+    /** So many trips in minutes; null where they are not reckoned by minutes. */
+    public static @Nullable Integer travel(Trip trip, int trips) {
         return trip instanceof Trip.Driven(int minutes) ? Math.multiplyExact(minutes, trips) : null;
     }
 

@@ -35,6 +35,10 @@ public record PlanYear(List<Visit> visits, List<Part> parts, int readyMinutes) {
             minutes = Map.copyOf(minutes);
         }
 
+        int of(String kind) {
+            return minutes.getOrDefault(kind, 0);
+        }
+
         public int tasks() {
             return minutes.values().stream().mapToInt(Integer::intValue).sum();
         }

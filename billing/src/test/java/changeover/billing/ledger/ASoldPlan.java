@@ -13,9 +13,9 @@ import java.util.concurrent.atomic.AtomicInteger;
 
 /** An agreement for 249.00 as rows, with visits, parts and documents as a test wants them. */
 @ApplicationScoped
-class ASoldPlan {
+public class ASoldPlan {
 
-    static final LocalDate FIRST = LocalDate.of(2026, 4, 1);
+    public static final LocalDate FIRST = LocalDate.of(2026, 4, 1);
     private static final AtomicInteger NUMBER = new AtomicInteger(7000);
 
     @Inject
@@ -28,10 +28,10 @@ class ASoldPlan {
     Invoices invoices;
 
     /** @param id of the agreement */
-    record Sold(UUID id, UUID home, UUID customer) {}
+    public record Sold(UUID id, UUID home, UUID customer) {}
 
     /** Inside the business: a year from the first of April, with so many ready minutes and filters. */
-    Sold of(String name, int readyMinutes, int filters) {
+    public Sold of(String name, int readyMinutes, int filters) {
         UUID customer = business.customer(name);
         UUID home = business.home(customer, "QC");
         UUID plan = UUID.randomUUID();
@@ -55,7 +55,7 @@ class ASoldPlan {
     }
 
     /** A plan's visit with one task of so many minutes; its answer is another visit's, or null. */
-    UUID visit(Sold sold, String kind, int minutes, UUID answers) {
+    public UUID visit(Sold sold, String kind, int minutes, UUID answers) {
         UUID visit = UUID.randomUUID();
         business.execute("insert into visit (id, home_id, agreement_id, kind, window_from, window_until, minutes,"
                 + " answers_id) values ('" + visit + "', '" + sold.home() + "', '" + sold.id() + "', '" + kind
@@ -69,7 +69,7 @@ class ASoldPlan {
     }
 
     /** @param outcome done or deferred */
-    void closed(Sold sold, UUID visit, LocalDate day, String outcome) {
+    public void closed(Sold sold, UUID visit, LocalDate day, String outcome) {
         business.execute("insert into closure (visit_id, home_id, technician_id, day, minutes, minutes_planned,"
                 + " extra_minutes, received_by, closed_at) values ('" + visit + "', '" + sold.home() + "', '"
                 + UUID.randomUUID() + "', '" + day + "', 60, 60, 0, 'Ida Roe', '" + day + "T12:00:00Z')");
@@ -85,14 +85,14 @@ class ASoldPlan {
                 .getFirst();
     }
 
-    UUID invoiced(Sold sold, LocalDate day, int instalment, String net) {
+    public UUID invoiced(Sold sold, LocalDate day, int instalment, String net) {
         UUID draft = draft(sold, day, instalment, net);
         invoices.issue(draft, day);
         return draft;
     }
 
     /** Filters that the plan gave at a visit. */
-    void filters(Sold sold, UUID visit, LocalDate day, int count) {
+    public void filters(Sold sold, UUID visit, LocalDate day, int count) {
         UUID invoice = UUID.randomUUID();
         business.execute("insert into invoice (id, kind, customer_id, home_id, visit_id, visit_version, language,"
                 + " currency, may_issue_from, due_days, subtotal_minor) values ('" + invoice + "', 'visit', '"

@@ -36,7 +36,6 @@ class CostSpreadTest {
         assertFalse(spread.restsOnLittle());
     }
 
-    /** Everything takes half as long again: 247.5 minutes (38 and 38 of 25 would be 75 + 60 + 113 = 248), set-up 46. */
     @Test
     void a_past_that_always_took_half_as_long_again_is_as_sure_and_dearer() {
         List<Past> past = Collections.nCopies(40, past("gas-furnace", 100, 150));
@@ -54,7 +53,7 @@ class CostSpreadTest {
         var rates = new CostRates(cad("60.00"), 0, new Trip.Driven(0), new Overhead.Percent(BigDecimal.ZERO));
         List<Past> past = new ArrayList<>(Collections.nCopies(30, past("hrv", 60, 60)));
         past.addAll(Collections.nCopies(30, past("hrv", 60, 120)));
-        CostSpread spread = CostSpread.of(year, cost(year, rates), rates, past, 4_000, 7);
+        CostSpread spread = CostSpread.of(year, rates, PlanCostTest::filter, PlanCostTest.CAD, past, 4_000, 7);
         assertEquals(cad("60.00"), spread.low());
         assertEquals(cad("120.00"), spread.high());
     }
@@ -69,7 +68,7 @@ class CostSpreadTest {
         var rates = new CostRates(cad("60.00"), 0, new Trip.Driven(0), new Overhead.Percent(BigDecimal.ZERO));
         List<Past> past = new ArrayList<>(Collections.nCopies(30, past("hrv", 60, 60)));
         past.addAll(Collections.nCopies(30, past("hrv", 60, 120)));
-        CostSpread spread = CostSpread.of(year, cost(year, rates), rates, past, 10_000, 7);
+        CostSpread spread = CostSpread.of(year, rates, PlanCostTest::filter, PlanCostTest.CAD, past, 10_000, 7);
         assertTrue(
                 Math.abs(spread.middle().minor() - 900_000) <= 6_000,
                 spread.middle().decimal());
@@ -83,22 +82,29 @@ class CostSpreadTest {
     /** Coming again costs its minutes and a trip: 20 of 57.00 an hour 19.00, the trip 38.00, with a fifth 68.40, at each of two visits. */
     @Test
     void a_return_without_charge_costs_its_minutes_and_its_trip() {
-        List<Past> past = Collections.nCopies(40, new Past(Set.of("gas-furnace"), 60, 60, cad("0.00"), 20, true));
+        List<Past> past = Collections.nCopies(40, new Past(Set.of("gas-furnace"), 60, 60, Map.of(), 20));
         assertEquals(
                 cost(YEAR, RATES).total().plus(cad("68.40").times(2)),
                 spread(past, 200, 3).middle());
     }
 
-    /** 5.00 of parts beyond the plan at each visit, with a fifth of overhead 6.00; never below no parts at all. */
+    /**
+     * Half as many again at each visit: 3 filters at 15.75 are 47.25 instead of 31.50; with a fifth 18.90 dearer. None ever:
+     * without parts 261.25, and a fifth: 313.50. A past that says nothing of filters gives what the plan says.
+     */
     @Test
-    void parts_really_used_count() {
-        List<Past> more = Collections.nCopies(40, new Past(Set.of("hrv"), 60, 60, cad("5.00"), 0, false));
+    void parts_really_given_count() {
+        List<Past> more =
+                Collections.nCopies(40, new Past(Set.of("hrv"), 60, 60, Map.of("filter", new BigDecimal("1.5")), null));
         assertEquals(
-                cost(YEAR, RATES).total().plus(cad("12.00")),
+                cost(YEAR, RATES).total().plus(cad("18.90")),
                 spread(more, 200, 3).middle());
-        List<Past> fewer = Collections.nCopies(40, new Past(Set.of("hrv"), 60, 60, cad("-40.00"), 0, false));
-        // Without parts 261.25, and a fifth: 313.50.
-        assertEquals(cad("313.50"), spread(fewer, 200, 3).middle());
+        List<Past> none =
+                Collections.nCopies(40, new Past(Set.of("hrv"), 60, 60, Map.of("filter", BigDecimal.ZERO), null));
+        assertEquals(cad("313.50"), spread(none, 200, 3).high());
+        List<Past> pads =
+                Collections.nCopies(40, new Past(Set.of("hrv"), 60, 60, Map.of("pad", BigDecimal.ZERO), null));
+        assertEquals(cost(YEAR, RATES).total(), spread(pads, 200, 3).middle());
     }
 
     @Test
@@ -115,10 +121,10 @@ class CostSpreadTest {
     }
 
     private static CostSpread spread(List<Past> past, int years, long seed) {
-        return CostSpread.of(YEAR, cost(YEAR, RATES), RATES, past, years, seed);
+        return CostSpread.of(YEAR, RATES, PlanCostTest::filter, PlanCostTest.CAD, past, years, seed);
     }
 
     private static Past past(String kind, int planned, int actual) {
-        return new Past(Set.of(kind), planned, actual, cad("0.00"), 0, false);
+        return new Past(Set.of(kind), planned, actual, Map.of(), null);
     }
 }

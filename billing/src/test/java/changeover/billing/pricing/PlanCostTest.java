@@ -159,7 +159,11 @@ class PlanCostTest {
     }
 
     static PlanCost cost(PlanYear year, CostRates rates) {
-        return PlanCost.of(year, rates, _ -> Optional.of(cad("15.75")), CAD);
+        return PlanCost.of(year, rates, PlanCostTest::filter, CAD);
+    }
+
+    static Optional<Money> filter(PlanYear.Part part) {
+        return part.kind().equals("filter") ? Optional.of(cad("15.75")) : Optional.empty();
     }
 
     static Money cad(String amount) {

@@ -1,6 +1,9 @@
 package changeover.deploy.demo;
 
+import changeover.billing.costs.RunningCost;
+import changeover.billing.costs.RunningCosts;
 import changeover.billing.pricing.ItemKind;
+import changeover.billing.pricing.Overhead;
 import changeover.billing.pricing.PriceBook;
 import changeover.billing.pricing.PriceEntry;
 import changeover.billing.pricing.Prices;
@@ -57,6 +60,30 @@ public class DemoShelf {
                     "16x25x1",
                     "14.00",
                     "4.20"),
+            new Item(
+                    "FIL-20201",
+                    "Filter 20 × 20 × 1, MERV 8",
+                    "Filtre 20 × 20 × 1, MERV 8",
+                    "filter",
+                    "20x20x1",
+                    "15.00",
+                    "4.45"),
+            new Item(
+                    "FIL-16201",
+                    "Filter 16 × 20 × 1, MERV 8",
+                    "Filtre 16 × 20 × 1, MERV 8",
+                    "filter",
+                    "16x20x1",
+                    "13.50",
+                    "4.05"),
+            new Item(
+                    "FIL-20255",
+                    "Filter 20 × 25 × 5, MERV 11",
+                    "Filtre 20 × 25 × 5, MERV 11",
+                    "filter",
+                    "20x25x5",
+                    "47.00",
+                    "19.60"),
             new Item("FLO-3", "Float switch", "Interrupteur à flotteur", "float-switch", "", "46.00", "19.17"));
 
     @Inject
@@ -74,9 +101,18 @@ public class DemoShelf {
     @Inject
     Plans plans;
 
+    @Inject
+    RunningCosts costs;
+
     void fill(Examples.Shop shop, List<DemoShop.Hand> hands, LocalDate day) {
         prices.set(new PriceEntry(ItemKind.LABOUR, PriceBook.HOUR, cad("112.00"), cad("57.00"), day));
         prices.set(new PriceEntry(ItemKind.TRAVEL, PriceBook.VISIT, cad("45.00"), cad("21.00"), day));
+        costs.set(new RunningCost.Facts(
+                day,
+                12,
+                new Overhead.Percent(BigDecimal.valueOf(18)),
+                Examples.latitude(shop),
+                Examples.longitude(shop)));
         var received = new ArrayList<KnownPart.Amount>();
         for (Item item : ITEMS) {
             parts.keep(new KnownPart(

@@ -59,11 +59,12 @@ final class PlanCostRule implements Rule {
                  "given": {"filter": 2}, "readyMinutes": 0, "hour": "57.00", "setUpMinutes": 15,
                  "shop": {"latitude": 46.0, "longitude": -77.0}, "home": {"latitude": 46.1, "longitude": -77.0},
                  "parts": {"filter": "15.75"}, "overheadPercent": "20", "margin": "35", "price": "389.00",
-                 "past": [{"kinds": ["gas-furnace"], "planned": 75, "actual": 90, "partsBeyond": "0.00", "returnMinutes": 20}],
+                 "past": [{"kinds": ["gas-furnace"], "planned": 75, "actual": 90, "parts": {"filter": "1"}, "returnMinutes": 20}],
                  "years": 2000, "seed": 1}
                 (a "trip" with its cost instead of "shop" and "home"; "overheadAnHour" instead of "overheadPercent"; a part may
                  be named with its size, "filter 16x25x4"; what is left out is named as missing; a margin is a part of the
-                 price, not of the cost; "planned" holds the set-up minutes too; without "past" there is no spread)""";
+                 price, not of the cost; "planned" holds the set-up minutes too, "parts" says what of its share of the year's parts a visit
+                 gave, "returnMinutes" stands where somebody had to come again; without "past" there is no spread)""";
     }
 
     @Override
@@ -106,7 +107,7 @@ final class PlanCostRule implements Rule {
                             .orElse(null));
         }
         if (question.has("past")) {
-            answer.set("spread", spread(question, year, cost, rates, currency));
+            answer.set("spread", spread(question, year, rates, parts, currency));
         }
         return answer.put("currency", currency.getCurrencyCode());
     }
@@ -186,21 +187,21 @@ final class PlanCostRule implements Rule {
     }
 
     private static ObjectNode spread(
-            Question question, PlanYear year, PlanCost cost, CostRates rates, Currency currency) {
+            Question question, PlanYear year, CostRates rates, Map<String, Money> parts, Currency currency) {
         List<CostSpread.Past> past = question.parts("past").stream()
                 .map(one -> new CostSpread.Past(
                         one.texts("kinds").stream().collect(Collectors.toSet()),
                         one.number("planned"),
                         one.number("actual"),
-                        one.has("partsBeyond") ? one.money("partsBeyond", currency) : Money.zero(currency),
-                        one.number("returnMinutes", 0),
-                        one.has("returnMinutes")))
+                        one.has("parts") ? amounts(one.part("parts")) : Map.of(),
+                        one.has("returnMinutes") ? one.number("returnMinutes") : null))
                 .toList();
         int years = question.number("years", 2000);
         if (years > 100_000) {
             throw new IllegalArgumentException("years must be at most 100000, not " + years + ".");
         }
-        CostSpread spread = CostSpread.of(year, cost, rates, past, years, question.number("seed", 1));
+        CostSpread spread =
+                CostSpread.of(year, rates, part -> one(part, parts), currency, past, years, question.number("seed", 1));
         ObjectNode said = Answers.object()
                 .put("low", spread.low().decimal())
                 .put("middle", spread.middle().decimal())

@@ -1,10 +1,11 @@
 package changeover.web.office;
 
+import changeover.billing.costs.PlanResults;
+import changeover.billing.costs.PlanResults.Over;
+import changeover.billing.costs.StockValue;
 import changeover.billing.ledger.Earned;
 import changeover.billing.ledger.EarnedOn;
 import changeover.billing.ledger.EarnedOn.Plan;
-import changeover.billing.payments.Age;
-import changeover.billing.payments.OpenByAge;
 import changeover.billing.payments.Owed;
 import changeover.billing.payments.OwedBy;
 import changeover.contracts.money.Money;
@@ -66,7 +67,10 @@ public class EarnedPages {
             int ended,
             List<Open> ages,
             String open,
-            String credit) {}
+            String credit,
+            String stock,
+            int withoutCost,
+            List<PlanResultPages.Row> results) {}
 
     /** An agreement on the day, in words. */
     public record Row(
@@ -96,17 +100,11 @@ public class EarnedPages {
             String earned,
             String sum) {}
 
-    public record Item(UUID id, String label, UUID customerId, String customer, String due, String open) {}
-
-    public record Items(String age, String day, String asked, List<Item> rows, int count, String sum) {}
-
     @CheckedTemplate(basePath = "office")
     static class Pages {
         static native TemplateInstance earned(Frame frame, View view, Said form);
 
         static native TemplateInstance earnedplans(Frame frame, Agreements list);
-
-        static native TemplateInstance openitems(Frame frame, Items list);
 
         private Pages() {}
     }
@@ -127,7 +125,10 @@ public class EarnedPages {
     Owed owed;
 
     @Inject
-    OpenByAge open;
+    StockValue stock;
+
+    @Inject
+    PlanResults results;
 
     @GET
     @Transactional
@@ -180,31 +181,6 @@ public class EarnedPages {
         };
     }
 
-    @GET
-    @Path("open")
-    @Transactional
-    public TemplateInstance open(@Context UriInfo asked, @Nullable @QueryParam("age") String age) {
-        LocalDate day = day(new Typed(asked.getQueryParameters()));
-        @Nullable Age chosen = age == null ? null : Age.of(age).orElseThrow(NotFoundException::new);
-        Frame frame = frames.of(Tab.MONEY);
-        List<OpenByAge.Item> items = open.on(day, chosen);
-        Money sum = Money.sum(
-                items.stream().map(OpenByAge.Item::open).toList(),
-                owed.all(day).open().currency());
-        return Pages.openitems(
-                frame,
-                new Items(
-                        age == null ? "" : age,
-                        frame.inWords(day),
-                        day.toString(),
-                        items.stream()
-                                .limit(SHOWN)
-                                .map(one -> EarnedRows.item(one, frame))
-                                .toList(),
-                        items.size(),
-                        said(sum, frame)));
-    }
-
     private LocalDate day(Typed typed) {
         @Nullable LocalDate day = typed.dayOrNone("day");
         typed.understood();
@@ -216,6 +192,7 @@ public class EarnedPages {
         EarnedOn on = earned.on(day);
         List<Plan> over = on.where(on::overdue);
         OwedBy by = owed.all(day);
+        StockValue.On parts = stock.on(day);
         return Pages.earned(
                 frame,
                 new View(
@@ -233,7 +210,12 @@ public class EarnedPages {
                         on.where(plan -> plan.ended() != null).size(),
                         EarnedRows.ages(by, frame),
                         said(by.open(), frame),
-                        said(by.credit(), frame)),
+                        said(by.credit(), frame),
+                        said(parts.value(), frame),
+                        parts.withoutCost().size(),
+                        frame.role().equals("owner")
+                                ? ResultsInWords.rows(results.on(day, Over.TERM), frame)
+                                : List.of()),
                 form);
     }
 

@@ -42,8 +42,8 @@ final class EarnedRows {
                 EarnedPages.said(span.ever(), frame));
     }
 
-    static EarnedPages.Item item(OpenByAge.Item one, Frame frame) {
-        return new EarnedPages.Item(
+    static OpenItemsPages.Item item(OpenByAge.Item one, Frame frame) {
+        return new OpenItemsPages.Item(
                 one.id(),
                 one.label(),
                 one.customerId(),

@@ -27,13 +27,16 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriBuilder;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /** What may be issued, what is owed, and what is late. */
 @Path("/{slug}/money")
@@ -96,10 +99,16 @@ public class MoneyPages {
     @Inject
     Today today;
 
+    /** As it stands today; on another day it is the page of that day's figures. */
     @GET
     @Transactional
-    public TemplateInstance money() {
-        return page(List.of());
+    public Response money(@PathParam("slug") String slug, @Nullable @QueryParam("day") String day) {
+        return day == null
+                ? Response.ok(page(List.of())).build()
+                : Response.seeOther(UriBuilder.fromPath("/{slug}/money/earned")
+                                .queryParam("day", "{day}")
+                                .build(slug, day))
+                        .build();
     }
 
     @GET

@@ -1,5 +1,6 @@
 package changeover.web.office;
 
+import changeover.billing.costs.PlanCosts;
 import changeover.billing.notices.OfferMail;
 import changeover.contracts.agreements.Agreements;
 import changeover.contracts.agreements.CanItBeKept;
@@ -8,6 +9,7 @@ import changeover.contracts.agreements.OfferForecast;
 import changeover.contracts.agreements.Offers;
 import changeover.contracts.customers.Home;
 import changeover.contracts.customers.Homes;
+import changeover.contracts.money.Money;
 import changeover.contracts.plans.Plans;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Refused;
@@ -50,7 +52,21 @@ public class OfferPages {
     public record Choice(UUID id, String name, String price) {}
 
     /** The answer before anything is offered. */
-    public record Answer(boolean keeps, int visits, int minutes, String price, List<String> unkept, List<Gone> gone) {}
+    public record Answer(
+            boolean keeps,
+            int visits,
+            int minutes,
+            String price,
+            List<String> unkept,
+            List<Gone> gone,
+            @Nullable Cost cost) {}
+
+    /**
+     * What the year would cost to keep, for the owner alone.
+     *
+     * @param whole whether every cost is known
+     */
+    public record Cost(String amount, String left, boolean whole, boolean loses, UUID plan) {}
 
     public record Gone(String season, String next) {}
 
@@ -88,6 +104,9 @@ public class OfferPages {
 
     @Inject
     OfferMail mail;
+
+    @Inject
+    PlanCosts costs;
 
     /** The choice, and once a plan and a day are chosen what its year would be. */
     @GET
@@ -144,7 +163,22 @@ public class OfferPages {
                                 gone.next()
                                         .map(next -> frame.inWords(next.from()))
                                         .orElse("")))
-                        .toList());
+                        .toList(),
+                frame.role().equals("owner") ? cost(offer, frame) : null);
+    }
+
+    private @Nullable Cost cost(Offer offer, Frame frame) {
+        return costs.of(offer.plan(), offer.homeId(), offer.term().from())
+                .map(found -> {
+                    Money left = offer.price().minus(found.cost().total());
+                    return new Cost(
+                            found.cost().total().format(frame.locale()),
+                            left.format(frame.locale()),
+                            found.cost().isWhole(),
+                            left.isNegative(),
+                            offer.planId());
+                })
+                .orElse(null);
     }
 
     private Offer wanted(UUID home, Typed typed, LocalDate today) {

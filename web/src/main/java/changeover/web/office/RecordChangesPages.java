@@ -133,6 +133,13 @@ public class RecordChangesPages {
     }
 
     @GET
+    @Path("costs")
+    @Transactional
+    public TemplateInstance costs(@QueryParam("page") @DefaultValue("1") int page) {
+        return list(Recorded.COSTS, "costs", "shop/costs", page);
+    }
+
+    @GET
     @Path("taxes")
     @Transactional
     public TemplateInstance taxes(@QueryParam("page") @DefaultValue("1") int page) {

@@ -81,6 +81,7 @@ enum Recorded {
             told("labour_terms", "", "valid_from"),
             told("travel_zone", "", "code")),
     TAXES("own_tax", "", "label_*", told("tax_confirmation", "", "source")),
+    COSTS("running_cost", "", "valid_from"),
     BUSINESS(
             "business_profile",
             "",

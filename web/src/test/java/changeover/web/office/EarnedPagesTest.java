@@ -2,7 +2,9 @@ package changeover.web.office;
 
 import static changeover.web.AShop.as;
 import static org.hamcrest.CoreMatchers.containsString;
+import static org.hamcrest.CoreMatchers.endsWith;
 import static org.hamcrest.CoreMatchers.not;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import changeover.contracts.PostgresForTests;
 import changeover.web.AShop;
@@ -10,6 +12,7 @@ import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 @QuarkusTest
@@ -55,6 +58,65 @@ class EarnedPagesTest {
                     .body(containsString("money/earned"))
                     .body(containsString("money/tax-report"));
         }
+    }
+
+    /** Nine figures of what was earned, what is kept and what lies in stock: the foot of each one's list says the same. */
+    @Test
+    void the_sum_of_each_list_is_the_number_that_opened_it() {
+        for (String language : new String[] {"en", "fr"}) {
+            var shop = billed.open("CA-QC", language);
+            String page = as(shop.owner())
+                    .get(shop.at("money/earned"))
+                    .then()
+                    .statusCode(200)
+                    .extract()
+                    .asString();
+            var links = Pattern.compile(
+                            "href=\"([^\"]*money/earned/(?:behind|kept|stock|open|agreements)[^\"]*)\">([^<]*[0-9][^<]*)</a>")
+                    .matcher(page)
+                    .results()
+                    .filter(link -> !link.group(1).contains("of=ended"))
+                    .toList();
+            assertTrue(links.size() >= 18, links.size() + " links");
+            for (var link : links) {
+                String list = as(shop.owner())
+                        .get(link.group(1).replace("&amp;", "&"))
+                        .then()
+                        .statusCode(200)
+                        .extract()
+                        .asString();
+                boolean empty = list.contains("class=\"empty\"");
+                String foot = empty ? "" : list.substring(list.indexOf("<tfoot>"), list.indexOf("</tfoot>"));
+                assertTrue(
+                        empty
+                                ? link.group(2).matches("\\$?0[.,]00(\u00a0\\$)?")
+                                : foot.contains(">" + link.group(2) + "</td>"),
+                        link.group(1) + " says " + link.group(2) + ", its list " + foot);
+            }
+        }
+    }
+
+    @Test
+    void the_money_page_shows_any_day() {
+        var shop = shops.open("CA-ON", "en");
+        as(shop.office())
+                .redirects()
+                .follow(false)
+                .get(shop.at("money?day=2026-03-31"))
+                .then()
+                .statusCode(303)
+                .header("Location", endsWith(shop.at("money/earned?day=2026-03-31")));
+        as(shop.office())
+                .get(shop.at("money?day=2026-03-31"))
+                .then()
+                .statusCode(200)
+                .body(containsString("Parts in stock"))
+                .body(not(containsString("money/plans")));
+        as(shop.office())
+                .get(shop.at("money/earned/behind?of=all&in=century"))
+                .then()
+                .statusCode(404);
+        as(shop.office()).get(shop.at("money/earned/behind?of=nothing")).then().statusCode(404);
     }
 
     @Test

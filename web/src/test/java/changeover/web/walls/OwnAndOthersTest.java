@@ -29,6 +29,7 @@ class OwnAndOthersTest {
             "/api/v1/{slug}/payments",
             "/api/v1/{slug}/refunds",
             "/{slug}/money/earned/agreements",
+            "/{slug}/money/earned/behind",
             "/{slug}/money/journal/postings",
             "/{slug}/money/tax-report/documents",
             "/{slug}/shop/mail/letters.pdf");

@@ -1,0 +1,29 @@
+package changeover.billing.costs;
+
+import changeover.billing.pricing.Prices;
+import changeover.contracts.tenants.Businesses;
+import changeover.scheduling.stock.Parts;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+
+/** Reads what costs are reckoned from. */
+@ApplicationScoped
+public class CostBooks {
+
+    @Inject
+    Prices prices;
+
+    @Inject
+    RunningCosts running;
+
+    @Inject
+    Parts parts;
+
+    @Inject
+    Businesses businesses;
+
+    public CostBook read() {
+        return new CostBook(
+                prices.book(), running.all(), parts.all(), businesses.current().currency());
+    }
+}

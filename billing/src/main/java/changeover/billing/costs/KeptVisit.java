@@ -1,0 +1,105 @@
+package changeover.billing.costs;
+
+import changeover.billing.pricing.CostRates;
+import changeover.billing.pricing.PlanCost;
+import changeover.billing.pricing.PlanYear;
+import changeover.contracts.money.Money;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Somebody went to a home for an agreement, or gave there what it gives: the minutes it took, the parts that stayed.
+ *
+ * @param answers the visit that this one comes again for, or null
+ * @param planned minutes of its tasks, without set-up
+ * @param actual minutes on site on what was promised; of a return all of them
+ * @param given minutes of other work that the agreement gave
+ * @param kinds planned minutes by kind of machine
+ */
+public record KeptVisit(
+        UUID visitId,
+        How how,
+        @Nullable UUID answers,
+        Deal deal,
+        CostBook.@Nullable Spot home,
+        @Nullable UUID technicianId,
+        String technician,
+        LocalDate day,
+        int planned,
+        int actual,
+        int given,
+        Map<String, Integer> kinds,
+        List<Given> parts) {
+
+    /** Why somebody went. */
+    public enum How {
+        PLANNED,
+        /** Again, without charge. */
+        RETURN,
+        /** Nobody let us in: the trip was for nothing. */
+        NO_ACCESS,
+        /** A visit that is paid for by itself, at which the agreement gave minutes or parts. */
+        BESIDE
+    }
+
+    /** @param kind of part as the agreement names it; empty for what a return gives */
+    public record Given(String code, String kind, BigDecimal quantity) {}
+
+    public KeptVisit {
+        kinds = Map.copyOf(kinds);
+        parts = List.copyOf(parts);
+    }
+
+    /** What it cost at the costs of its day. */
+    public PlanCost cost(CostBook book) {
+        CostRates rates = book.rates(day, home).onSite();
+        int trips = how == How.BESIDE ? 0 : 1;
+        Money sum = Money.zero(book.currency());
+        List<PlanCost.Missing> missing = new ArrayList<>();
+        for (Given part : parts) {
+            var one = book.part(part.code(), day);
+            if (one.isEmpty()) {
+                missing.add(new PlanCost.Missing(PlanCost.What.PART, part.code()));
+            }
+            sum = sum.plus(one.map(cost -> cost.times(part.quantity())).orElse(Money.zero(book.currency())));
+        }
+        return PlanCost.of(
+                new PlanCost.Minutes(actual, 0, PlanCost.travel(rates.trip(), trips), given),
+                trips,
+                sum,
+                rates,
+                missing);
+    }
+
+    /** The minutes that were foreseen on site, set-up included; nought for whatever nobody foresaw. */
+    public int foreseen(int setUpMinutes) {
+        return how == How.PLANNED ? planned + setUpMinutes : 0;
+    }
+
+    /** What its share of the term's parts would cost, as much at each of the visits that are sold; empty while one's cost is missing. */
+    Optional<Money> partsForeseen(CostBook book) {
+        Money sum = Money.zero(book.currency());
+        if (how == How.PLANNED) {
+            for (Map.Entry<String, BigDecimal> part : deal.parts().entrySet()) {
+                BigDecimal share = share(part.getValue());
+                Optional<Money> one = book.part(new PlanYear.Part(part.getKey(), null, share), day);
+                if (one.isEmpty()) {
+                    return Optional.empty();
+                }
+                sum = sum.plus(one.get().times(share));
+            }
+        }
+        return Optional.of(sum);
+    }
+
+    BigDecimal share(BigDecimal aTerm) {
+        return aTerm.divide(BigDecimal.valueOf(Math.max(1, deal.visits())), 6, RoundingMode.HALF_UP);
+    }
+}

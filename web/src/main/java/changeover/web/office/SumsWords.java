@@ -1,0 +1,56 @@
+package changeover.web.office;
+
+import io.quarkus.qute.i18n.Message;
+import io.quarkus.qute.i18n.MessageBundle;
+
+/** The words of what a figure of money is the sum of. */
+@MessageBundle("sums")
+public interface SumsWords {
+    @Message("Parts in stock")
+    String stock();
+
+    @Message("On the shelf and in the vans, at cost")
+    String stock_at_cost();
+
+    @Message("Every movement up to the day, at the price book’s cost of that day.")
+    String stock_how();
+
+    @Message("Part")
+    String part();
+
+    @Message("Quantity")
+    String quantity();
+
+    @Message("Cost of one")
+    String cost_of_one();
+
+    @Message("Value")
+    String value();
+
+    @Message("not written down")
+    String not_known();
+
+    @Message("1 part has no cost written down and is not in this sum.")
+    String one_without();
+
+    @Message("{parts} parts have no cost written down and are not in this sum.")
+    String without(int parts);
+
+    @Message("Nothing lay on the shelf or in a van on that day.")
+    String none_in_stock();
+
+    @Message("Nothing was kept for a customer on that day.")
+    String none_kept();
+
+    @Message("Nothing was earned in these days.")
+    String none_earned();
+
+    @Message("From what")
+    String from_what();
+
+    @Message("Earned against cost, plan by plan")
+    String earned_against_cost();
+
+    @Message("The same on another day")
+    String another_day();
+}

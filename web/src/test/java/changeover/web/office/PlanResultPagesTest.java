@@ -1,0 +1,132 @@
+package changeover.web.office;
+
+import static changeover.web.AShop.as;
+import static changeover.web.AShop.post;
+import static changeover.web.AShop.send;
+import static org.hamcrest.CoreMatchers.containsString;
+import static org.hamcrest.CoreMatchers.not;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import changeover.contracts.PostgresForTests;
+import changeover.web.AShop;
+import io.quarkus.test.common.QuarkusTestResource;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/** Which plans lose money, and what opens behind each number. */
+@QuarkusTest
+@QuarkusTestResource(PostgresForTests.class)
+class PlanResultPagesTest {
+
+    @Inject
+    AShop shops;
+
+    @Inject
+    ABilledShop billed;
+
+    @Test
+    void each_number_opens_the_agreements_that_it_is_the_sum_of_in_both_languages() {
+        for (String language : List.of("en", "fr")) {
+            boolean french = language.equals("fr");
+            var shop = billed.open("CA-QC", language);
+            as(shop.owner())
+                    .get(shop.at("money/plans"))
+                    .then()
+                    .statusCode(200)
+                    .body(containsString(
+                            french ? "Ce que coûte une heure de technicien." : "What an hour of a technician costs."));
+            figures(shop);
+            String page = as(shop.owner())
+                    .get(shop.at("money/plans?over=year&rise=10"))
+                    .then()
+                    .statusCode(200)
+                    .body(containsString(french ? "Marge par formule" : "Margin by plan"))
+                    .body(containsString("<svg"))
+                    .body(not(containsString("style=")))
+                    .body(containsString(
+                            french ? "Si les prix montent au renouvellement" : "If prices rise at renewal"))
+                    .extract()
+                    .asString();
+            String list = as(shop.owner())
+                    .get(shop.at("money/plans/agreements?over=year"))
+                    .then()
+                    .statusCode(200)
+                    .body(containsString("/agreements/"))
+                    .extract()
+                    .asString();
+            List<String> sums = amounts(foot(list));
+            assertEquals(3, sums.size(), sums.toString());
+            assertEquals(sums, amounts(foot(page)));
+            assertTrue(page.contains("/money/plans/agreements?plan="), page);
+            for (String by : List.of("plan", "agreement", "technician", "kind")) {
+                as(shop.owner())
+                        .get(shop.at("money/plans/minutes?from=2026-01-01&until=2027-12-31&by=" + by))
+                        .then()
+                        .statusCode(200)
+                        .body(containsString(french ? "Minutes prises" : "Minutes taken"));
+            }
+            as(shop.owner()).get(shop.at("money")).then().body(containsString("money/plans"));
+            as(shop.office()).get(shop.at("money")).then().body(not(containsString("money/plans")));
+            as(shop.office()).get(shop.at("money/plans")).then().statusCode(404);
+            as(shop.office()).get(shop.at("money/plans/agreements")).then().statusCode(404);
+            as(shop.office()).get(shop.at("money/plans/minutes")).then().statusCode(404);
+        }
+    }
+
+    @Test
+    void what_is_no_day_and_no_percentage_comes_back_as_typed() {
+        var shop = shops.open("CA-ON", "en");
+        as(shop.owner())
+                .get(shop.at("money/plans?day=soon&rise=much"))
+                .then()
+                .statusCode(422)
+                .body(containsString("value=\"soon\""))
+                .body(containsString("rise-wrong"));
+        as(shop.owner())
+                .get(shop.at("money/plans"))
+                .then()
+                .statusCode(200)
+                .body(containsString("No plan earned or cost anything by this day."));
+        as(shop.owner())
+                .get(shop.at("money/plans/minutes?from=2026-02-30"))
+                .then()
+                .statusCode(422);
+    }
+
+    /** The first foot of a table on the page. */
+    private static String foot(String page) {
+        int from = page.indexOf("<tfoot>");
+        return page.substring(from, page.indexOf("</tfoot>", from));
+    }
+
+    private static List<String> amounts(String html) {
+        return Pattern.compile("-?\\$?[0-9][0-9.,\u00a0]*[0-9](\u00a0\\$)?")
+                .matcher(html.replaceAll("<[^>]*>", " "))
+                .results()
+                .map(one -> one.group())
+                .toList();
+    }
+
+    private static void figures(AShop.Shop shop) {
+        send(
+                        shop.owner(),
+                        shop.api("prices"),
+                        Map.of("kind", "labour", "price", "112.00", "cost", "57.00", "from", "2025-01-01"))
+                .statusCode(201);
+        send(
+                        shop.owner(),
+                        shop.api("prices"),
+                        Map.of("kind", "travel", "price", "45.00", "cost", "21.00", "from", "2025-01-01"))
+                .statusCode(201);
+        post(
+                        shop.owner(),
+                        shop.at("shop/costs"),
+                        Map.of("from", "2025-01-01", "setUpMinutes", "15", "way", "percent", "overhead", "20"))
+                .statusCode(303);
+    }
+}
