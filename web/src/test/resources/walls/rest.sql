@@ -60,3 +60,17 @@ insert into fee_charged (fee_id, invoice_id, payment_id) select f.id, i.id, p.id
 insert into mark_up (scope, item, valid_from, percent, step_minor, currency) values ('kind', 'filter', '2026-01-01', 90, 5, 'CAD');
 insert into labour_terms (valid_from, step_minutes, minimum_minutes) values ('2026-01-01', 15, 0);
 insert into travel_zone (code, valid_from, name_en, name_fr, postals) values ('river', '2026-01-01', 'River', 'Rivière', '{Z9Z}');
+insert into reminder_way (how) values ('list');
+insert into reminder_step (days_late, tone, subject_en, subject_fr, body_en, body_fr)
+  values (300, 'firm', 'Late', 'En retard', '{documents}', '{documents}');
+insert into reminder (customer_id, day, days_late, tone) select customer_id, day, 300, 'firm' from invoice_issue limit 1;
+insert into reminder_item (reminder_id, invoice_id, days_late, open_minor)
+  select r.id, s.invoice_id, 300, 100 from reminder r, invoice_issue s limit 1;
+insert into reminder_hold (customer_id, day, kind, why) select customer_id, day, 'dispute', 'The pad was wet' from invoice_issue limit 1;
+insert into reminder_hold_end (hold_id, day) select id, day from reminder_hold limit 1;
+insert into bank (name) values ('Harbour Bank');
+insert into bank_line (bank_id, key, day, amount_minor, words)
+  select id, 'csv:' || number, '2026-02-03', 4200 + number, 'Deposit' from bank, generate_series(1, 3) number;
+insert into bank_line_use (line_id, payment_id, how, why)
+  select l.id, p.id, 'returned', 'AMOUNT' from bank_line l, payment p where l.key = 'csv:1' limit 1;
+insert into bank_line_dismissal (line_id, why) select id, 'The bank''s own' from bank_line where key = 'csv:2';

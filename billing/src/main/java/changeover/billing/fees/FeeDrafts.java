@@ -62,16 +62,57 @@ public class FeeDrafts {
                  where p.id = ? and not exists (
                    select 1 from fee_charged f where f.tenant_id = p.tenant_id and f.payment_id = p.id)""", payment);
         return ask(
-                FeeKind.RETURNED, place, day, payment, new Wording("Returned by the bank.", "Retourné par la banque."));
+                FeeKind.RETURNED,
+                place,
+                day,
+                payment,
+                null,
+                new Wording("Returned by the bank.", "Retourné par la banque."));
     }
 
-    private Optional<UUID> ask(FeeKind kind, @Nullable Place place, LocalDate day, UUID payment, Wording why) {
+    /** The reminder asks for it, at the home of the invoice; empty where the place has no fee. */
+    public Optional<UUID> reminded(UUID reminder, UUID invoice, LocalDate day) {
+        Place place = read("""
+                select i.customer_id, h.id, h.country, h.region, c.language, b.invoice_terms_days
+                  from invoice i
+                  join customer c on c.tenant_id = i.tenant_id and c.id = i.customer_id
+                  join business_profile b on b.tenant_id = i.tenant_id
+                  left join invoice_line l on l.tenant_id = i.tenant_id and l.invoice_id = i.id and l.position = 1
+                  join home h on h.tenant_id = i.tenant_id and h.id = coalesce(i.home_id, l.home_id)
+                 where i.id = ?""", invoice);
+        return ask(FeeKind.REMINDER, place, day, null, reminder, new Wording("Reminder.", "Rappel."));
+    }
+
+    /** The reminder did not leave: its fee, while it is a draft, is not asked for. */
+    public void reminderWithdrawn(UUID reminder, LocalDate day) {
+        try (Connection connection = datasource.getConnection();
+                PreparedStatement insert = connection.prepareStatement("""
+                        insert into invoice_discard (invoice_id, day, why)
+                        select f.invoice_id, ?, 'The reminder was withdrawn' from fee_charged f
+                         where f.reminder_id = ? and not exists (
+                           select 1 from invoice_issue s where s.tenant_id = f.tenant_id and s.invoice_id = f.invoice_id)
+                        on conflict on constraint a_draft_is_discarded_once do nothing""")) {
+            insert.setObject(1, day);
+            insert.setObject(2, reminder);
+            insert.executeUpdate();
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the fee could not be taken back", cause);
+        }
+    }
+
+    private Optional<UUID> ask(
+            FeeKind kind,
+            @Nullable Place place,
+            LocalDate day,
+            @Nullable UUID payment,
+            @Nullable UUID reminder,
+            Wording why) {
         if (place == null) {
             return Optional.empty();
         }
         return fees.on(kind, place.region(), day).map(fee -> {
             UUID draft = drafts.write(List.of(draft(fee, place, day, why))).getFirst();
-            keep(fee, draft, payment);
+            keep(fee, draft, payment, reminder);
             return draft;
         });
     }
@@ -118,13 +159,14 @@ public class FeeDrafts {
                 List.of(line));
     }
 
-    private void keep(Fee fee, UUID draft, UUID payment) {
+    private void keep(Fee fee, UUID draft, @Nullable UUID payment, @Nullable UUID reminder) {
         try (Connection connection = datasource.getConnection();
                 PreparedStatement insert = connection.prepareStatement(
-                        "insert into fee_charged (fee_id, invoice_id, payment_id) values (?, ?, ?)")) {
+                        "insert into fee_charged (fee_id, invoice_id, payment_id, reminder_id) values (?, ?, ?, ?)")) {
             insert.setObject(1, fee.id());
             insert.setObject(2, draft);
             insert.setObject(3, payment);
+            insert.setObject(4, reminder);
             insert.executeUpdate();
         } catch (SQLException cause) {
             throw new IllegalStateException("the fee could not be noted", cause);

@@ -27,6 +27,9 @@ public class LettersToPrint {
     MailTurns turns;
 
     @Inject
+    LastLook look;
+
+    @Inject
     Letterheads letterheads;
 
     @Inject
@@ -43,13 +46,13 @@ public class LettersToPrint {
         }
     }
 
-    /** Every letter whose papers are made and that nobody has printed; empty when there is none. */
+    /** Every letter whose papers are made, that is still true and that nobody has printed; empty when there is none. */
     public Optional<Batch> batch() {
         List<LetterBatchPdf.Letter> letters = new ArrayList<>();
         List<UUID> ids = new ArrayList<>();
         LocalDate day = today.day();
         for (OutboxMessage message : outbox.toPrint()) {
-            if (message.missing() == 0) {
+            if (message.missing() == 0 && look.mayLeave(message.id())) {
                 letters.add(letter(message, day));
                 ids.add(message.id());
             }

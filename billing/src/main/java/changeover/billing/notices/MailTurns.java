@@ -39,7 +39,7 @@ class MailTurns {
                 update outbox o set attempts = attempts + 1, next_try_at = now() + interval '10 minutes'
                 where tenant_id = current_tenant() and id in (
                   select id from outbox m where tenant_id = current_tenant() and way = 'mail' and sent_at is null
-                    and next_try_at <= now()
+                    and withdrawn_at is null and next_try_at <= now()
                     and not exists (select 1 from outbox_attachment a where a.tenant_id = m.tenant_id
                       and a.outbox_id = m.id and not exists (select 1 from document d
                         where d.tenant_id = a.tenant_id and d.of_kind = a.of_kind and d.of_id = a.of_id

@@ -76,27 +76,31 @@ public class Outbox {
 
     /** Mail that has not left yet, oldest first, with the reason where there is one. */
     public List<OutboxMessage> notSent(int count) {
-        return OutboxRows.read(database, "and o.way = 'mail' and o.sent_at is null order by o.id limit ?::int", count);
+        return OutboxRows.read(
+                database,
+                "and o.way = 'mail' and o.sent_at is null and o.withdrawn_at is null order by o.id limit ?::int",
+                count);
     }
 
     /** Letters that nobody has printed yet, oldest first. */
     public List<OutboxMessage> toPrint() {
-        return OutboxRows.read(database, "and o.way = 'letter' and o.printed_at is null order by o.id");
+        return OutboxRows.read(
+                database, "and o.way = 'letter' and o.printed_at is null and o.withdrawn_at is null order by o.id");
     }
 
     public int countNotSent() {
-        return count("way = 'mail' and sent_at is null");
+        return count("way = 'mail' and sent_at is null and withdrawn_at is null");
     }
 
     public int countToPrint() {
-        return count("way = 'letter' and printed_at is null");
+        return count("way = 'letter' and printed_at is null and withdrawn_at is null");
     }
 
     /** The letters were printed, by the person in force. Those already printed keep who printed them. */
     public int printed(Collection<UUID> ids) {
         return change(
                 "update outbox set printed_at = now(), printed_by = ?::uuid where tenant_id = current_tenant()"
-                        + " and way = 'letter' and printed_at is null and id = any(?::uuid[])",
+                        + " and way = 'letter' and printed_at is null and withdrawn_at is null and id = any(?::uuid[])",
                 current.person().toString(),
                 ids);
     }
@@ -105,7 +109,7 @@ public class Outbox {
     public int tryAgain(Collection<UUID> ids) {
         return change(
                 "update outbox set next_try_at = now(), last_error = ? where tenant_id = current_tenant()"
-                        + " and way = 'mail' and sent_at is null and id = any(?::uuid[])",
+                        + " and way = 'mail' and sent_at is null and withdrawn_at is null and id = any(?::uuid[])",
                 "",
                 ids);
     }

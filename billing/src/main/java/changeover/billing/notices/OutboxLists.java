@@ -13,11 +13,14 @@ import org.jspecify.annotations.Nullable;
 @ApplicationScoped
 public class OutboxLists {
 
-    /** A message waits for its turn, for its papers or for the printer; it failed when its last try did; else it went. */
+    /** A message waits for its turn, for its papers or for the printer; it failed when its last try did; else it went, or
+     * was withdrawn because it was no longer true. */
     public enum State {
-        WAITING("and o.sent_at is null and o.printed_at is null and o.last_error is null "),
-        FAILED("and o.sent_at is null and o.printed_at is null and o.last_error is not null "),
-        SENT("and (o.sent_at is not null or o.printed_at is not null) ");
+        WAITING("and o.withdrawn_at is null and o.sent_at is null and o.printed_at is null and o.last_error is null "),
+        FAILED(
+                "and o.withdrawn_at is null and o.sent_at is null and o.printed_at is null and o.last_error is not null "),
+        SENT("and (o.sent_at is not null or o.printed_at is not null) "),
+        WITHDRAWN("and o.withdrawn_at is not null ");
 
         private final String where;
 
@@ -32,6 +35,9 @@ public class OutboxLists {
         public static State of(OutboxMessage message) {
             if (message.sentAt() != null || message.printedAt() != null) {
                 return SENT;
+            }
+            if (message.withdrawnAt() != null) {
+                return WITHDRAWN;
             }
             return message.lastError() == null ? WAITING : FAILED;
         }

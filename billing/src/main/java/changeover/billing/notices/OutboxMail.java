@@ -43,6 +43,9 @@ public class OutboxMail {
     MailTurns turns;
 
     @Inject
+    LastLook look;
+
+    @Inject
     Vertx vertx;
 
     /** @param sender the business's name, and the address that answers go to */
@@ -114,8 +117,14 @@ public class OutboxMail {
 
     private boolean send(UUID tenant, Line line, Sender sender, MailTurns.Turn turn) {
         try {
-            List<Document> papers = current.run(tenant, CurrentTenant.NOBODY, () -> turns.papers(turn.id()));
-            line.say(message(line.server, sender, turn, papers));
+            Optional<List<Document>> papers = current.run(
+                    tenant,
+                    CurrentTenant.NOBODY,
+                    () -> look.mayLeave(turn.id()) ? Optional.of(turns.papers(turn.id())) : Optional.empty());
+            if (papers.isEmpty()) {
+                return false;
+            }
+            line.say(message(line.server, sender, turn, papers.get()));
             current.run(tenant, CurrentTenant.NOBODY, () -> turns.sent(turn));
             return true;
         } catch (InterruptedException stopped) {

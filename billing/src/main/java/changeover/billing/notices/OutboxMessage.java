@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param attached how many papers go with it
  * @param missing how many of them are not made yet
+ * @param withdrawnAt when it was seen that it is no longer true; it never leaves
  * @param lastError what the mail server said last, in its own words
  */
 public record OutboxMessage(
@@ -32,6 +33,7 @@ public record OutboxMessage(
         @Nullable Instant sentAt,
         @Nullable Instant printedAt,
         @Nullable UUID printedBy,
+        @Nullable Instant withdrawnAt,
         int attached,
         int missing) {
 
@@ -48,7 +50,8 @@ public record OutboxMessage(
         TRIES_AGAIN,
         SENT,
         TO_PRINT,
-        PRINTED
+        PRINTED,
+        WITHDRAWN
     }
 
     public Standing standing() {
@@ -57,6 +60,9 @@ public record OutboxMessage(
         }
         if (printedAt != null) {
             return Standing.PRINTED;
+        }
+        if (withdrawnAt != null) {
+            return Standing.WITHDRAWN;
         }
         if (missing > 0) {
             return Standing.WAITS_FOR_PAPERS;

@@ -18,7 +18,7 @@ final class OutboxRows {
     private static final String SELECT = """
             select o.id, o.kind, o.about_id, o.about_version, o.customer_id, o.home_id, o.way, o.to_name, o.to_address,
               o.to_postal, o.language, o.subject, o.body, o.made_at, o.attempts, o.next_try_at, o.last_error, o.sent_at,
-              o.printed_at, o.printed_by, p.attached, p.missing
+              o.printed_at, o.printed_by, o.withdrawn_at, p.attached, p.missing
             from outbox o cross join lateral (
               select count(a.id) as attached, count(a.id) filter (where d.id is null) as missing
               from outbox_attachment a left join document d on d.tenant_id = a.tenant_id and d.of_kind = a.of_kind
@@ -69,8 +69,9 @@ final class OutboxRows {
                 instant(row.getTimestamp(18)),
                 instant(row.getTimestamp(19)),
                 row.getObject(20, UUID.class),
-                row.getInt(21),
-                row.getInt(22));
+                instant(row.getTimestamp(21)),
+                row.getInt(22),
+                row.getInt(23));
     }
 
     private static @Nullable Instant instant(@Nullable Timestamp at) {

@@ -1,8 +1,10 @@
 package changeover.deploy.admin;
 
+import changeover.billing.bank.BankChecks;
 import changeover.billing.invoices.ChainCheck;
 import changeover.billing.ledger.LedgerChecks;
 import changeover.billing.payments.PaymentChecks;
+import changeover.billing.reminders.ReminderChecks;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -40,6 +42,8 @@ final class CheckCommand implements AdminCommand {
             well &= chain(owner);
             well &= taxes(owner);
             well &= refunds(owner);
+            well &= reminders(owner);
+            well &= bankLines(owner);
             well &= journal(running, owner);
         }
         System.out.println("check all " + (well ? "ok" : "FAIL"));
@@ -70,6 +74,24 @@ final class CheckCommand implements AdminCommand {
             return true;
         }
         PaymentChecks.Found found = PaymentChecks.refunds(owner);
+        return said(found.name(), found.rows(), found.bad());
+    }
+
+    /** Nobody was reminded of what had been paid. */
+    private static boolean reminders(Connection owner) throws SQLException {
+        if (!exists(owner, "reminder_item")) {
+            return true;
+        }
+        ReminderChecks.Found found = ReminderChecks.of(owner);
+        return said(found.name(), found.rows(), found.bad());
+    }
+
+    /** No line of a bank was booked twice, nor for more than it brought. */
+    private static boolean bankLines(Connection owner) throws SQLException {
+        if (!exists(owner, "bank_line")) {
+            return true;
+        }
+        BankChecks.Found found = BankChecks.of(owner);
         return said(found.name(), found.rows(), found.bad());
     }
 

@@ -33,8 +33,8 @@ public class MailApi {
     /**
      * A message as a line of the list.
      *
-     * @param state waiting, sent (or printed), failed (it is tried again at its turn)
-     * @param standing the same more closely: waits_for_papers, to_send, tries_again, sent, to_print, printed
+     * @param state waiting, sent (or printed), failed (it is tried again at its turn), withdrawn (no longer true)
+     * @param standing the same more closely: waits_for_papers, to_send, tries_again, sent, to_print, printed, withdrawn
      * @param way mail or letter
      * @param lastError what the mail server said last, in its own words
      */
@@ -80,7 +80,7 @@ public class MailApi {
             @Nullable @QueryParam("state") String said,
             @QueryParam("skip") @DefaultValue("0") int skip,
             @QueryParam("count") @DefaultValue("200") int count) {
-        String state = AskedInQuery.oneOf("state", said, Set.of("waiting", "sent", "failed"));
+        String state = AskedInQuery.oneOf("state", said, Set.of("waiting", "sent", "failed", "withdrawn"));
         return lists
                 .in(
                         state == null ? null : OutboxLists.State.valueOf(state.toUpperCase(Locale.ROOT)),

@@ -1,0 +1,22 @@
+package changeover.billing.bank;
+
+import changeover.contracts.money.Money;
+import java.time.LocalDate;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/** A line of the bank as it is kept; above nought what came in. */
+public record BankLine(
+        UUID id,
+        UUID bankId,
+        String bank,
+        LocalDate day,
+        Money amount,
+        String words,
+        @Nullable String reference) {
+
+    /** All that the bank says, for matching. */
+    public String said() {
+        return reference == null ? words : words + " " + reference;
+    }
+}

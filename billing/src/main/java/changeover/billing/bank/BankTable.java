@@ -1,0 +1,136 @@
+package changeover.billing.bank;
+
+import changeover.contracts.words.Refusal;
+import changeover.contracts.words.Refused;
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Reads a bank's table by its columns. A line is known again by what it says and by how many like it stood before it on its
+ * day, so that two payments alike are two and the same one in two files is one.
+ */
+public final class BankTable {
+
+    private static final int MOST_ROWS = 50_000;
+    private static final int MOST_WORDS = 500;
+    private static final int MOST_REFERENCE = 140;
+
+    private BankTable() {}
+
+    /** The first rows as they stand, to be looked at. */
+    public static List<List<String>> rows(byte[] file, char separator, int most) {
+        return records(BankText.of(file), separator).stream()
+                .limit(most)
+                .map(CSVRecord::toList)
+                .toList();
+    }
+
+    /** @throws Refused for a row that cannot be read by the columns, named by its number */
+    public static List<ReadLine> read(byte[] file, Columns columns) {
+        List<ReadLine> lines = new ArrayList<>();
+        Map<String, Integer> alike = new HashMap<>();
+        int number = 0;
+        for (CSVRecord row : records(BankText.of(file), columns.separator())) {
+            number++;
+            boolean blank = row.stream().allMatch(String::isBlank);
+            if (number > columns.headRows() && !blank) {
+                ReadLine line = line(row, columns, number, alike);
+                if (line.amount().signum() != 0) {
+                    lines.add(line);
+                }
+            }
+        }
+        return List.copyOf(lines);
+    }
+
+    private static ReadLine line(CSVRecord row, Columns columns, int number, Map<String, Integer> alike) {
+        Optional<LocalDate> day = columns.dayStyle().read(cell(row, columns.dayColumn()));
+        Optional<BigDecimal> amount = amount(row, columns);
+        if (day.isEmpty() || amount.isEmpty()) {
+            throw Refusal.of(day.isEmpty() ? "bank.row-day" : "bank.row-amount", Map.of("row", number))
+                    .at("file")
+                    .thrown();
+        }
+        String words = BankText.words(
+                columns.wordsColumns().stream().map(column -> cell(row, column)).collect(Collectors.joining(" ")),
+                MOST_WORDS);
+        @Nullable Integer at = columns.referenceColumn();
+        String reference = at == null ? "" : BankText.words(cell(row, at), MOST_REFERENCE);
+        String said = String.join(
+                "\u001f",
+                day.get().toString(),
+                amount.get().stripTrailingZeros().toPlainString(),
+                words,
+                reference);
+        int ordinal = alike.merge(said, 1, Integer::sum);
+        return new ReadLine(
+                "csv:" + digest(said + "\u001f" + ordinal),
+                day.get(),
+                amount.get(),
+                words,
+                reference.isEmpty() ? null : reference);
+    }
+
+    private static Optional<BigDecimal> amount(CSVRecord row, Columns columns) {
+        Optional<BigDecimal> in = BankAmount.read(cell(row, columns.amountColumn()), columns.decimalComma());
+        @Nullable Integer column = columns.outColumn();
+        if (column == null) {
+            return in;
+        }
+        Optional<BigDecimal> out = BankAmount.read(cell(row, column), columns.decimalComma());
+        return in.flatMap(came -> out.map(went -> came.subtract(went.abs())));
+    }
+
+    private static String cell(CSVRecord row, int column) {
+        return column <= row.size() ? row.get(column - 1) : "";
+    }
+
+    private static List<CSVRecord> records(String text, char separator) {
+        CSVFormat format = CSVFormat.RFC4180
+                .builder()
+                .setDelimiter(separator)
+                .setTrim(true)
+                .setLenientEof(true)
+                .setTrailingData(true)
+                .get();
+        List<CSVRecord> rows = new ArrayList<>();
+        try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
+            for (CSVRecord row : parser) {
+                if (rows.size() == MOST_ROWS) {
+                    throw Refusal.of("bank.too-large").at("file").thrown();
+                }
+                rows.add(row);
+            }
+            return rows;
+        } catch (IOException | IllegalStateException | UncheckedIOException notATable) {
+            throw Refusal.of("bank.no-table").at("file").thrown();
+        }
+    }
+
+    private static String digest(String text) {
+        try {
+            return HexFormat.of()
+                    .formatHex(MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)))
+                    .substring(0, 40);
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+}

@@ -1,0 +1,27 @@
+package changeover.billing.bank;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Which column of a bank's table says what; columns count from one.
+ *
+ * @param headRows rows before the first line
+ * @param amountColumn what came in, or both with a sign when there is no {@code outColumn}
+ * @param outColumn what went out, written without a sign
+ */
+public record Columns(
+        char separator,
+        int headRows,
+        int dayColumn,
+        DayStyle dayStyle,
+        int amountColumn,
+        @Nullable Integer outColumn,
+        boolean decimalComma,
+        List<Integer> wordsColumns,
+        @Nullable Integer referenceColumn) {
+
+    public Columns {
+        wordsColumns = List.copyOf(wordsColumns);
+    }
+}

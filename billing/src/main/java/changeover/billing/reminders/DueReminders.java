@@ -1,0 +1,113 @@
+package changeover.billing.reminders;
+
+import changeover.billing.payments.OpenByAge;
+import changeover.billing.payments.Owed;
+import changeover.billing.payments.OwedBy;
+import changeover.contracts.money.Money;
+import io.agroal.api.AgroalDataSource;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.UUID;
+
+/**
+ * Whom the ladder would remind on a day: whoever is late with something that no hold keeps back, unless what is kept for them
+ * would pay it. Five questions to the database, whatever their number.
+ */
+@ApplicationScoped
+public class DueReminders {
+
+    @Inject
+    AgroalDataSource datasource;
+
+    @Inject
+    OpenByAge open;
+
+    @Inject
+    Owed owed;
+
+    @Inject
+    Ladders ladders;
+
+    @Inject
+    Holds holds;
+
+    /** The highest step that was asked for a document, and when. */
+    private record Last(int daysLate, LocalDate day) {}
+
+    /** The one who is late longest first. */
+    public List<DueReminder> on(LocalDate day) {
+        Ladder ladder = ladders.ladder();
+        if (ladder.steps().isEmpty()) {
+            return List.of();
+        }
+        Map<UUID, Last> lasts = lasts();
+        List<Hold> standing = holds.standing(day);
+        Map<UUID, List<DueReminder.Asked>> asked = new LinkedHashMap<>();
+        for (OpenByAge.Item item : open.on(day, null)) {
+            long late = ChronoUnit.DAYS.between(item.dueDay(), day);
+            Last last = lasts.getOrDefault(item.id(), new Last(0, day));
+            if (late > 0 && standing.stream().noneMatch(hold -> keepsBack(hold, item))) {
+                ladder.due(late, last.daysLate(), ChronoUnit.DAYS.between(last.day(), day))
+                        .ifPresent(step -> asked.computeIfAbsent(item.customerId(), _ -> new ArrayList<>())
+                                .add(new DueReminder.Asked(item, step)));
+            }
+        }
+        Map<UUID, Money> credits = new HashMap<>();
+        for (OwedBy one : owed.byCustomer(day)) {
+            credits.put(Objects.requireNonNull(one.customerId()), one.credit());
+        }
+        return asked.entrySet().stream()
+                .map(one -> reminder(one.getKey(), one.getValue()))
+                .filter(one -> !paidByCredit(one, credits))
+                .toList();
+    }
+
+    static boolean keepsBack(Hold hold, OpenByAge.Item item) {
+        return hold.invoiceId() == null
+                ? hold.customerId().equals(item.customerId())
+                : hold.invoiceId().equals(item.id());
+    }
+
+    private static boolean paidByCredit(DueReminder one, Map<UUID, Money> credits) {
+        Money credit = credits.get(one.customerId());
+        return credit != null && credit.compareTo(one.total()) >= 0;
+    }
+
+    private static DueReminder reminder(UUID customer, List<DueReminder.Asked> items) {
+        Step highest = items.stream()
+                .map(DueReminder.Asked::step)
+                .max(Comparator.comparingInt(Step::daysLate))
+                .orElseThrow();
+        return new DueReminder(customer, items.getFirst().item().customer(), highest, items);
+    }
+
+    private Map<UUID, Last> lasts() {
+        Map<UUID, Last> lasts = new HashMap<>();
+        try (Connection connection = datasource.getConnection();
+                PreparedStatement select = connection.prepareStatement("""
+                        select i.invoice_id, max(i.days_late), max(r.day)
+                          from reminder_item i join reminder r on r.tenant_id = i.tenant_id and r.id = i.reminder_id
+                         where not i.withdrawn group by i.invoice_id""")) {
+            ResultSet row = select.executeQuery();
+            while (row.next()) {
+                lasts.put(row.getObject(1, UUID.class), new Last(row.getInt(2), row.getObject(3, LocalDate.class)));
+            }
+            return lasts;
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the reminders could not be read", cause);
+        }
+    }
+}

@@ -1,0 +1,92 @@
+package changeover.billing.bank;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import changeover.contracts.words.Refused;
+import java.math.BigDecimal;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+/** Tables of four invented banks: columns, days, commas, signs. */
+class BankTableTest {
+
+    private static byte[] bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static String said(String file) {
+        Columns columns = ColumnsGuess.of(bytes(file)).orElseThrow();
+        return BankTable.read(bytes(file), columns).stream()
+                .map(line -> line.day() + " " + line.amount().toPlainString() + " " + line.words())
+                .collect(Collectors.joining("; "));
+    }
+
+    @Test
+    void a_first_reading_finds_days_amounts_and_words() {
+        assertEquals(
+                "2026-04-02 286.29 Transfer Ida Roe; 2026-04-03 -12.50 Fee",
+                said("Date,Description,Amount\n2026-04-02,Transfer Ida Roe,286.29\n2026-04-03,Fee,-12.50\n"));
+        assertEquals(
+                "2026-04-30 1286.29 Virement Côté; 2026-05-01 -12.50 Frais",
+                said(
+                        "Compte 7\nDate;Libellé;Débit;Crédit\n30/04/2026;Virement Côté;;1 286,29\n01/05/2026;Frais;12,50;\n"));
+        assertEquals(
+                "2026-04-30 1286.29 Deposit; 2026-05-13 -1.00 Fee",
+                said("04/30/2026\tDeposit\t1,286.29\n05/13/2026\tFee\t(1.00)\n"));
+        assertTrue(ColumnsGuess.of(bytes("a,b\nc,d\n")).isEmpty());
+    }
+
+    @Test
+    void amounts_as_banks_write_them() {
+        amount("1,286.29", false, "1286.29");
+        amount("1.286,29", true, "1286.29");
+        amount("1\u00a0286,29 $", true, "1286.29");
+        amount("12.50-", false, "-12.50");
+        amount("(12.50)", false, "-12.50");
+        amount("\u221212,50", true, "-12.50");
+        amount("CAD 5", false, "5");
+        amount("", false, "0");
+        assertTrue(BankAmount.read("twelve", false).isEmpty());
+        assertTrue(BankAmount.read("12.50.1", false).isEmpty());
+    }
+
+    private static void amount(String cell, boolean comma, String expected) {
+        assertEquals(new BigDecimal(expected), BankAmount.read(cell, comma).orElseThrow(), cell);
+    }
+
+    @Test
+    void two_alike_on_a_day_are_two_and_the_same_in_two_files_is_one() {
+        Columns columns = new Columns(',', 1, 1, DayStyle.YEAR_MONTH_DAY, 3, null, false, List.of(2), null);
+        String head = "Date,What,Amount\n";
+        String one = "2026-04-02,Transfer,10.00\n";
+        List<ReadLine> first = BankTable.read(bytes(head + one + one), columns);
+        List<ReadLine> again = BankTable.read(bytes(head + "2026-04-01,Transfer,10.00\n" + one + one + one), columns);
+        assertNotEquals(first.get(0).key(), first.get(1).key());
+        assertEquals(List.of(first.get(0), first.get(1)), again.subList(1, 3));
+        assertEquals(4, again.stream().map(ReadLine::key).distinct().count());
+    }
+
+    @Test
+    void a_row_that_does_not_read_is_named() {
+        Columns columns = new Columns(',', 0, 1, DayStyle.DAY_SLASH, 3, null, false, List.of(2), null);
+        Refused refused = assertThrows(
+                Refused.class, () -> BankTable.read(bytes("02/04/2026,A,1.00\n30/02/2026,B,2.00\n"), columns));
+        assertEquals(
+                "bank.row-day 2",
+                refused.first().code() + " " + refused.first().facts().get("row"));
+        refused = assertThrows(Refused.class, () -> BankTable.read(bytes("02/04/2026,A,one\n"), columns));
+        assertEquals("bank.row-amount", refused.first().code());
+        assertThrows(Refused.class, () -> BankTable.read(new byte[5_000_001], columns));
+        assertEquals(
+                "Côté",
+                BankTable.read("02/04/2026,Côté,1.00".getBytes(Charset.forName("windows-1252")), columns)
+                        .getFirst()
+                        .words());
+    }
+}

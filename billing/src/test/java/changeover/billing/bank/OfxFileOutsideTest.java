@@ -1,0 +1,89 @@
+package changeover.billing.bank;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import changeover.contracts.words.Refused;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Statements in the shape of the statement example of the Open Financial Exchange specification (1.0.2 and 1.6 as SGML, 2.1.1
+ * as XML, chapter 11, "Bank Statement Example"; from memory): a cheque of 200.00 with number 1000 on 2005-10-04, a withdrawal of
+ * 300.00 on 2005-10-20, the ledger balance 200.29.
+ */
+class OfxFileOutsideTest {
+
+    private static final String SGML = """
+            OFXHEADER:100
+            DATA:OFXSGML
+            VERSION:102
+            SECURITY:NONE
+            ENCODING:USASCII
+            CHARSET:1252
+            COMPRESSION:NONE
+            OLDFILEUID:NONE
+            NEWFILEUID:NONE
+
+            <OFX><SIGNONMSGSRSV1><SONRS><STATUS><CODE>0<SEVERITY>INFO</STATUS><DTSERVER>20051029101003<LANGUAGE>ENG</SONRS>
+            </SIGNONMSGSRSV1><BANKMSGSRSV1><STMTTRNRS><TRNUID>1001<STATUS><CODE>0<SEVERITY>INFO</STATUS><STMTRS>
+            <CURDEF>USD
+            <BANKACCTFROM><BANKID>121099999<ACCTID>999988<ACCTTYPE>CHECKING</BANKACCTFROM>
+            <BANKTRANLIST><DTSTART>20051001<DTEND>20051028
+            <STMTTRN><TRNTYPE>CHECK<DTPOSTED>20051004<TRNAMT>-200.00<FITID>00002<CHECKNUM>1000</STMTTRN>
+            <STMTTRN><TRNTYPE>ATM<DTPOSTED>20051020120000.000[-5:EST]<DTUSER>20051020<TRNAMT>-300.00<FITID>00003</STMTTRN>
+            <STMTTRN><TRNTYPE>CREDIT<DTPOSTED>20051021<TRNAMT>+1286,29<FITID>00004<NAME>C\u00f4t\u00e9 &amp; fils<MEMO>INV-7</STMTTRN>
+            </BANKTRANLIST><LEDGERBAL><BALAMT>200.29<DTASOF>200510291120</LEDGERBAL></STMTRS></STMTTRNRS></BANKMSGSRSV1></OFX>
+            """;
+
+    private static final String XML = """
+            <?xml version="1.0" encoding="UTF-8" standalone="no"?>
+            <?OFX OFXHEADER="200" VERSION="211" SECURITY="NONE" OLDFILEUID="NONE" NEWFILEUID="NONE"?>
+            <OFX><BANKMSGSRSV1><STMTTRNRS><STMTRS><CURDEF>USD</CURDEF>
+            <BANKACCTFROM><BANKID>121099999</BANKID><ACCTID>999988</ACCTID><ACCTTYPE>CHECKING</ACCTTYPE></BANKACCTFROM>
+            <BANKTRANLIST><DTSTART>20051001</DTSTART><DTEND>20051028</DTEND>
+            <STMTTRN><TRNTYPE>CHECK</TRNTYPE><DTPOSTED>20051004</DTPOSTED><TRNAMT>-200.00</TRNAMT><FITID>00002</FITID><CHECKNUM>1000</CHECKNUM></STMTTRN>
+            <STMTTRN><TRNTYPE>ATM</TRNTYPE><DTPOSTED>20051020</DTPOSTED><TRNAMT>-300.00</TRNAMT><FITID>00003</FITID></STMTTRN>
+            <STMTTRN><TRNTYPE>CREDIT</TRNTYPE><DTPOSTED>20051021</DTPOSTED><TRNAMT>1286.29</TRNAMT><FITID>00004</FITID>
+            <PAYEE><NAME>C&#244;t&#233; &amp; fils</NAME><CITY>Port Ambrose</CITY></PAYEE><BANKACCTTO><ACCTID>77</ACCTID></BANKACCTTO><MEMO>INV-7</MEMO></STMTTRN>
+            </BANKTRANLIST><LEDGERBAL><BALAMT>200.29</BALAMT><DTASOF>200510291120</DTASOF></LEDGERBAL></STMTRS></STMTTRNRS></BANKMSGSRSV1></OFX>
+            """;
+
+    private static String said(byte[] file) {
+        return OfxFile.read(file, "USD").stream()
+                .map(line -> line.key() + " " + line.day() + " " + line.amount() + " " + line.words() + " "
+                        + line.reference())
+                .collect(Collectors.joining("\n"));
+    }
+
+    private static final String EXPECTED = """
+            ofx:999988:00002 2005-10-04 -200.00 CHECK 1000 1000
+            ofx:999988:00003 2005-10-20 -300.00 ATM null
+            ofx:999988:00004 2005-10-21 1286.29 C\u00f4t\u00e9 & fils INV-7 null""";
+
+    @Test
+    void both_generations_say_the_same() {
+        assertEquals(EXPECTED, said(SGML.getBytes(Charset.forName("windows-1252"))));
+        assertEquals(EXPECTED, said(SGML.getBytes(StandardCharsets.UTF_8)));
+        assertEquals(EXPECTED, said(XML.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    private static void refused(String code, String file) {
+        Refused refused = assertThrows(Refused.class, () -> OfxFile.read(file.getBytes(StandardCharsets.UTF_8), "USD"));
+        assertEquals(code, refused.first().code());
+    }
+
+    @Test
+    void nothing_outside_is_followed_and_nothing_half_is_kept() {
+        refused(
+                "bank.ofx-declares",
+                "<?xml version=\"1.0\"?><!DOCTYPE OFX [<!ENTITY x SYSTEM \"file:///etc/hostname\">]><OFX><MEMO>&x;</MEMO></OFX>");
+        refused("bank.ofx-line", XML.replace("<FITID>00003</FITID>", ""));
+        refused("bank.ofx-line", XML.replace("20051020", "20051320"));
+        refused("bank.ofx-line", XML.replace("-300.00", "1,300.00"));
+        refused("bank.currency", XML.replace("<CURDEF>USD", "<CURDEF>CAD"));
+        refused("bank.no-ofx", "OFXHEADER:100");
+    }
+}

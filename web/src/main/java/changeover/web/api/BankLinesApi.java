@@ -1,0 +1,158 @@
+package changeover.web.api;
+
+import changeover.billing.bank.BankBooking;
+import changeover.billing.bank.BankLine;
+import changeover.billing.bank.BankLines;
+import changeover.billing.bank.Proposal;
+import changeover.billing.bank.Proposals;
+import changeover.contracts.words.Refusal;
+import changeover.web.session.Once;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.inject.Inject;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.HeaderParam;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.core.Response;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/** Lines of the bank with what each may be; a yes books what was shown and nothing else. */
+@Path("/api/v1/{slug}/bank-lines")
+@RolesAllowed({"owner", "office"})
+public class BankLinesApi {
+
+    private static final int SHOWN = 1000;
+
+    /** What a line may be. {@code shown} is sent back with the yes. */
+    public record ProposalDocument(
+            String what,
+            UUID customer,
+            String name,
+            List<UUID> invoices,
+            List<String> why,
+            boolean sure,
+            String shown) {}
+
+    /** A line of the bank; {@code waits} until somebody said what it is. */
+    public record LineDocument(
+            UUID id,
+            String bank,
+            LocalDate day,
+            Amount amount,
+            String words,
+            @Nullable String reference,
+            boolean waits,
+            @Nullable ProposalDocument proposal) {}
+
+    @Inject
+    BankLines lines;
+
+    @Inject
+    Proposals proposals;
+
+    @Inject
+    BankBooking booking;
+
+    @Inject
+    Once once;
+
+    @Inject
+    ObjectMapper json;
+
+    /** Those that wait, the oldest first. */
+    @GET
+    @Transactional
+    public List<LineDocument> waiting() {
+        return proposals.waiting(SHOWN).entrySet().stream()
+                .map(one -> document(one.getKey(), true, one.getValue()))
+                .toList();
+    }
+
+    @GET
+    @Path("{id}")
+    @Transactional
+    public LineDocument one(@PathParam("id") UUID id) {
+        BankLine line = lines.one(id).orElseThrow(NotFoundException::new);
+        boolean waits = lines.waits(id);
+        return document(line, waits, waits ? proposals.of(line) : Optional.empty());
+    }
+
+    /** A yes to the proposal: {@code shown} as the line said it. */
+    @POST
+    @Path("{id}/booking")
+    public Response book(@PathParam("id") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
+        return once.answer(operation, "booking " + id + body, () -> {
+            var _ = lines.one(id).orElseThrow(NotFoundException::new);
+            Asked asked = Asked.of(body, json);
+            String shown = asked.text("shown", 10_000);
+            asked.nothingElse().understood();
+            booking.accept(id, shown);
+            return Once.Answer.done(one(id));
+        });
+    }
+
+    /** No customer's money: {@code why}. */
+    @POST
+    @Path("{id}/dismissal")
+    public Response dismiss(@PathParam("id") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
+        return once.answer(operation, "dismissal " + id + body, () -> {
+            var _ = lines.one(id).orElseThrow(NotFoundException::new);
+            Asked asked = Asked.of(body, json);
+            String why = asked.text("why", 300);
+            asked.nothingElse().understood();
+            booking.dismiss(id, why);
+            return Once.Answer.done(one(id));
+        });
+    }
+
+    /** Takes back what was said of it: {@code why}. */
+    @POST
+    @Path("{id}/taking-back")
+    public Response takeBack(@PathParam("id") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
+        return once.answer(operation, "taking-back " + id + body, () -> {
+            var _ = lines.one(id).orElseThrow(NotFoundException::new);
+            Asked asked = Asked.of(body, json);
+            String why = asked.text("why", 300);
+            asked.nothingElse().understood();
+            if (why.length() < 3) {
+                throw Refusal.of("payment.why-missing").at("why").thrown();
+            }
+            booking.takeBack(id, why);
+            return Once.Answer.done(one(id));
+        });
+    }
+
+    private static LineDocument document(BankLine line, boolean waits, Optional<Proposal> proposal) {
+        return new LineDocument(
+                line.id(),
+                line.bank(),
+                line.day(),
+                Amount.of(line.amount()),
+                line.words(),
+                line.reference(),
+                waits,
+                proposal.map(BankLinesApi::document).orElse(null));
+    }
+
+    private static ProposalDocument document(Proposal one) {
+        return new ProposalDocument(
+                one.what().name().toLowerCase(Locale.ROOT),
+                one.customerId(),
+                one.customer(),
+                one.invoices().stream().map(Proposal.Target::invoiceId).toList(),
+                one.why().stream()
+                        .map(why -> why.name().toLowerCase(Locale.ROOT))
+                        .toList(),
+                one.sure(),
+                one.shown());
+    }
+}
