@@ -110,7 +110,7 @@ public class DemoShelf {
         costs.set(new RunningCost.Facts(
                 day,
                 12,
-                new Overhead.Percent(BigDecimal.valueOf(18)),
+                new Overhead.Percent(BigDecimal.valueOf(30)),
                 Examples.latitude(shop),
                 Examples.longitude(shop)));
         var received = new ArrayList<KnownPart.Amount>();

@@ -151,7 +151,7 @@ public interface CostWords {
     @Message("That is little: take it as a hint.")
     String little();
 
-    @Message("Too few visits are known of these kinds, so all visits count for them:")
+    @Message("All visits count where too few of the kind are known:")
     String few();
 
     @Message(

@@ -6,6 +6,9 @@ import io.quarkus.qute.i18n.MessageBundle;
 /** The words of what a figure of money is the sum of. */
 @MessageBundle("sums")
 public interface SumsWords {
+    @Message("Money on a day")
+    String of_a_day();
+
     @Message("Parts in stock")
     String stock();
 
@@ -51,6 +54,6 @@ public interface SumsWords {
     @Message("Earned against cost, plan by plan")
     String earned_against_cost();
 
-    @Message("The same on another day")
+    @Message("All figures, on any day")
     String another_day();
 }

@@ -50,9 +50,9 @@ public final class Bars {
             } else {
                 svg.text("b", "start", until, 6, y + 30, bar.words());
             }
+            svg.line("i", zero, y + 15, zero, y + 35);
             y += ROW;
         }
-        svg.line("i", zero, TOP + 14, zero, y);
         return svg.done();
     }
 }
