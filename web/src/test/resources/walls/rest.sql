@@ -19,6 +19,17 @@ insert into own_tax (region, property_use, work, contract_form, code, label_en, 
   values ('CA-YT', 'any', 'any', 'any', 'gst', 'GST', 'TPS', 'S', 5, '2026-01-01', 'The territory''s own page');
 insert into tax_confirmation (region, property_use, work, contract_form, code, percent, valid_from, source, read_on)
   values ('CA-PE', 'any', 'any', 'any', 'hst', 15, '2016-10-01', 'The agency''s own page', '2026-01-05');
+insert into write_off (invoice_id, day, amount_minor, why) select invoice_id, day, 1, 'Moved away' from invoice_issue
+  where kind <> 'credit' limit 1;
+insert into write_off_tax (write_off_id, invoice_tax_id, base_minor, amount_minor)
+  select w.id, t.id, 0, 0 from write_off w join invoice_tax t on t.invoice_id = w.invoice_id limit 1;
+insert into deposit (payment_id, number, home_id, words) select p.id, 1, h.id, 'A new boiler' from payment p, home h
+  where p.kind = 'payment' and not exists (select 1 from payment_allocation a where a.payment_id = p.id) limit 1;
+insert into deposit (payment_id, number, home_id, words) select p.id, 1, h.id, 'A new boiler' from payment p, home h
+  where p.kind = 'payment' and not exists (select 1 from deposit) limit 1;
+insert into payment (kind, customer_id, day, way, amount_minor, currency) select 'refund', customer_id, day, 'card', 1, currency
+  from payment where kind = 'payment' limit 1;
+insert into deposit_return (deposit_id, refund_id) select d.id, p.id from deposit d, payment p where p.kind = 'refund' limit 1;
 insert into part_used (id, visit_id, part_code, quantity, place_id)
   select uuidv7(), visit_id, 'pad-112', 1, place.id from closure, stock_place place limit 1;
 insert into running_cost (valid_from, set_up_minutes, overhead, overhead_percent, currency)

@@ -9,7 +9,9 @@ public enum PaperKind {
     REPORT,
     OFFER,
     ESTIMATE,
-    STATEMENT;
+    STATEMENT,
+    /** Of a deposit. */
+    RECEIPT;
 
     public static PaperKind of(String code) {
         return valueOf(code.toUpperCase(Locale.ROOT));

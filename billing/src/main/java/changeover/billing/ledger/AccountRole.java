@@ -19,6 +19,7 @@ public enum AccountRole {
     REVENUE_PLAN(new Wording("Revenue of plans", "Produits des formules")),
     REVENUE_VISIT(new Wording("Revenue of visits", "Produits des visites")),
     FEES(new Wording("Fees charged", "Frais facturés")),
+    BAD_DEBTS(new Wording("Debts given up", "Créances radiées")),
     ROUNDING(new Wording("Cash rounding", "Arrondi du comptant")),
     CASH(new Wording("Cash", "Comptant")),
     CARD(new Wording("Card", "Carte")),

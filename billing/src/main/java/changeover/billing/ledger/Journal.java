@@ -15,7 +15,7 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * The books of a period in double entry: documents, payments, and on the last day what was earned of plans and what is kept for
+ * The books of a period in double entry: documents, payments, debts given up, and on the last day what was earned of plans and what is kept for
  * customers. The receivable's movements of all days are what is open, the deferred ones what is prepaid.
  */
 @ApplicationScoped
@@ -42,6 +42,7 @@ public class Journal {
         List<JournalEntry> entries = new ArrayList<>();
         entries.addAll(JournalRows.documents(connection, period, currency));
         entries.addAll(JournalRows.payments(connection, period, currency));
+        entries.addAll(WriteOffEntries.of(connection, period, currency));
         entries.sort(Comparator.comparing(JournalEntry::day));
         entries.addAll(PeriodEndRows.earned(connection, period, currency));
         entries.addAll(PeriodEndRows.kept(connection, period, currency));

@@ -17,7 +17,7 @@ public final class LedgerChecks {
     /** The report of all days says of each document what its head says; no more of a tax is paid than is kept of it. */
     private static final String TAXES = TaxMoves.SQL + """
             , said as (
-              select invoice_id, sum(tax) filter (where what <> 'paid') as charged, sum(tax) filter (where what = 'paid') as paid
+              select invoice_id, sum(tax) filter (where what in ('invoiced', 'credited')) as charged, sum(tax) filter (where what = 'paid') as paid
                 from moves group by invoice_id)
             select count(*), count(*) filter (where coalesce(r.charged, 0) <> s.tax_minor
                      or coalesce(r.paid, 0) not between 0 and s.tax_minor - (
@@ -32,7 +32,9 @@ public final class LedgerChecks {
                      select coalesce(sum(a.amount_minor), 0) from payment_allocation a
                       where a.tenant_id = s.tenant_id and a.invoice_id = s.invoice_id and not exists (
                         select 1 from payment_undoing u
-                         where u.tenant_id = a.tenant_id and u.payment_id = a.payment_id)))), 0)::bigint
+                         where u.tenant_id = a.tenant_id and u.payment_id = a.payment_id)) - (
+                     select coalesce(sum(w.amount_minor), 0) from write_off w
+                      where w.tenant_id = s.tenant_id and w.invoice_id = s.invoice_id))), 0)::bigint
               from invoice_issue s where s.kind <> 'credit'""";
 
     private LedgerChecks() {}

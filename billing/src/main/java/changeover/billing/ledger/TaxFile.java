@@ -24,7 +24,9 @@ public final class TaxFile {
                 "net_tax",
                 "paid_base",
                 "paid_tax",
-                "currency");
+                "currency",
+                "given_up_base",
+                "given_up_tax");
         for (TaxReport.Row row : report.rows()) {
             Charged invoiced = row.invoiced();
             Charged credited = row.credited();
@@ -43,7 +45,9 @@ public final class TaxFile {
                     row.net().tax().amount(),
                     row.paid().base().amount(),
                     row.paid().tax().amount(),
-                    report.currency().getCurrencyCode());
+                    report.currency().getCurrencyCode(),
+                    row.givenUp().base().amount(),
+                    row.givenUp().tax().amount());
         }
         return table.bytes();
     }

@@ -1,8 +1,8 @@
 package changeover.billing.ledger;
 
 /**
- * Every movement of a tax in a period, by document, as SQL: what invoices charged, what credit notes gave back, and what of
- * a document was paid.
+ * Every movement of a tax in a period, by document, as SQL: what invoices charged, what credit notes gave back, what of a
+ * document was paid, and what was given up with a debt.
  *
  * <p>Of a document that is paid in part, each tax is paid in the same part, half-up; what stands paid at the end of the period
  * less what stood paid before it is the period's, so that periods add up to the cent. A credit note lessens the document, and a
@@ -52,6 +52,14 @@ final class TaxMoves {
               select case kind when 'credit' then 'credited' else 'invoiced' end as what, invoice_id, region, code, percent,
                      category, label_en, label_fr, base, tax
                 from charged, asked where day between first and last
+              union all
+              select 'given_up', t.invoice_id, t.region, t.code, t.percent, t.category, max(t.label_en), max(t.label_fr),
+                     sum(x.base_minor), sum(x.amount_minor)
+                from asked
+                join write_off w on w.day between first and last
+                join write_off_tax x on x.tenant_id = w.tenant_id and x.write_off_id = w.id
+                join invoice_tax t on t.tenant_id = x.tenant_id and t.id = x.invoice_tax_id
+               group by t.invoice_id, t.region, t.code, t.percent, t.category
               union all
               select 'paid', invoice_id, region, code, percent, category, label_en, label_fr,
                      sum(sign * round(base * paid / total)), sum(sign * round(tax * paid / total))

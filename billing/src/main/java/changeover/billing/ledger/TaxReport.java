@@ -24,7 +24,9 @@ public record TaxReport(Period period, Currency currency, List<Row> rows, Sales 
         /** Given back by credit notes that bear a day of the period. */
         CREDITED,
         /** Paid in the period, in proportion to what was paid of each document; money that went back is taken off. */
-        PAID
+        PAID,
+        /** Given up with debts in the period, less what was taken back. */
+        GIVEN_UP
     }
 
     /** @param base the amounts before tax that it lies on */
@@ -43,7 +45,7 @@ public record TaxReport(Period period, Currency currency, List<Row> rows, Sales 
         }
     }
 
-    public record Row(Key key, Wording label, Charged invoiced, Charged credited, Charged paid) {
+    public record Row(Key key, Wording label, Charged invoiced, Charged credited, Charged paid, Charged givenUp) {
 
         public Charged net() {
             return invoiced.minus(credited);

@@ -44,7 +44,8 @@ public class TaxReports {
                     select region, code, percent, category, max(label_en), max(label_fr),
                            sum(base) filter (where what = 'invoiced'), sum(tax) filter (where what = 'invoiced'),
                            sum(base) filter (where what = 'credited'), sum(tax) filter (where what = 'credited'),
-                           sum(base) filter (where what = 'paid'), sum(tax) filter (where what = 'paid')
+                           sum(base) filter (where what = 'paid'), sum(tax) filter (where what = 'paid'),
+                           sum(base) filter (where what = 'given_up'), sum(tax) filter (where what = 'given_up')
                       from moves group by region, code, percent, category
                      order by region, code = 'qst', code, percent, category""")) {
                 bind(select, period);
@@ -59,7 +60,8 @@ public class TaxReports {
                             new Wording(row.getString(5), row.getString(6)),
                             charged(row, 7, currency),
                             charged(row, 9, currency),
-                            charged(row, 11, currency)));
+                            charged(row, 11, currency),
+                            charged(row, 13, currency)));
                 }
             }
             return new TaxReport(period, currency, List.copyOf(rows), sales(connection, period, currency));

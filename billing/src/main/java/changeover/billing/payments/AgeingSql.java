@@ -20,12 +20,16 @@ final class AgeingSql {
                 from payment p
                 left join payment_undoing u
                   on u.tenant_id = p.tenant_id and u.payment_id = p.id and u.day <= ?::date
-               where p.day <= ?::date and u.id is null group by p.customer_id),
+               where p.day <= ?::date and u.id is null group by p.customer_id
+              union all
+              select s.customer_id, -sum(w.amount_minor) from write_off w
+                join invoice_issue s on s.tenant_id = w.tenant_id and s.invoice_id = w.invoice_id
+               where w.day <= ?::date group by s.customer_id),
             balance as (select customer_id, sum(minor)::bigint as minor from moved group by customer_id)
             """;
 
     /** How often the balance asks for the day. */
-    static final int BALANCE_DAYS = 3;
+    static final int BALANCE_DAYS = 4;
 
     /** How often the day is asked for, after the days of {@link Owed#OPEN}. */
     static final int DAYS = BALANCE_DAYS + Age.values().length + 1;

@@ -14,7 +14,8 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.UUID;
 
-/** The first day on which money for a document came in and stayed: a payment that bounced does not count. */
+/** The first day on which money for a document came in and stayed: a payment that bounced does not
+ * count, and a deposit only from the day it was applied. */
 @ApplicationScoped
 class DaysPaid implements FirstPaid {
 
@@ -26,9 +27,10 @@ class DaysPaid implements FirstPaid {
         Map<UUID, LocalDate> days = new HashMap<>();
         try (Connection connection = datasource.getConnection();
                 PreparedStatement select = connection.prepareStatement("""
-                        select a.invoice_id, min(p.day)
+                        select a.invoice_id, min(case when d.id is null then p.day else greatest(p.day, a.day) end)
                           from payment_allocation a
                           join payment p on p.tenant_id = a.tenant_id and p.id = a.payment_id
+                          left join deposit d on d.tenant_id = p.tenant_id and d.payment_id = p.id
                           left join payment_undoing u on u.tenant_id = p.tenant_id and u.payment_id = p.id
                          where a.invoice_id = any (?) and u.id is null and p.kind = 'payment'
                          group by a.invoice_id""")) {

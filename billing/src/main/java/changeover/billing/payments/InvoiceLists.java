@@ -24,7 +24,7 @@ import java.util.UUID;
 @ApplicationScoped
 public class InvoiceLists {
 
-    /** Every document with its standing, at the end of the day given seven times. */
+    /** Every document with its standing, at the end of the day. */
     private static final String STANDING = Owed.OPEN + """
             , standing as (
               select i.id, i.kind, s.label, i.customer_id, i.home_id, i.agreement_id, i.visit_id, s.series, s.number,
@@ -38,6 +38,7 @@ public class InvoiceLists {
                           when s.id is null and i.may_issue_from > ?::date then 'later'
                           when s.id is null then 'ready'
                           when s.kind = 'credit' then 'credit'
+                          when coalesce(o.open_minor, 0) = 0 and o.given_up_minor > 0 then 'given_up'
                           when coalesce(o.open_minor, 0) = 0 then 'paid'
                           when s.due_day < ?::date then 'late'
                           else 'open' end as stands

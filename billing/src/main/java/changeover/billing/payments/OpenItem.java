@@ -10,6 +10,7 @@ import java.util.UUID;
  * @param total tax included
  * @param credited by issued credit notes
  * @param paid by payments that were not undone
+ * @param givenUp written off, and not taken back since
  * @param open never below nought: what was paid beyond it is the customer's credit
  */
 public record OpenItem(
@@ -21,4 +22,5 @@ public record OpenItem(
         Money total,
         Money credited,
         Money paid,
+        Money givenUp,
         Money open) {}

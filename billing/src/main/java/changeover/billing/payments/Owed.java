@@ -34,17 +34,22 @@ public class Owed {
             credited as (
               select credits_id as invoice_id, sum(total_minor)::bigint as minor
                 from invoice_issue where kind = 'credit' and day <= ?::date group by credits_id),
+            given_up as (
+              select invoice_id, sum(amount_minor)::bigint as minor from write_off where day <= ?::date group by invoice_id),
             item as (
               select s.invoice_id, s.customer_id, s.label, s.day, s.due_day, s.series, s.number, s.total_minor,
                      coalesce(c.minor, 0) as credited_minor, coalesce(p.minor, 0) as paid_minor,
-                     greatest(0, s.total_minor - coalesce(c.minor, 0) - coalesce(p.minor, 0)) as open_minor
+                     coalesce(g.minor, 0) as given_up_minor,
+                     greatest(0, s.total_minor - coalesce(c.minor, 0) - coalesce(p.minor, 0) - coalesce(g.minor, 0))
+                       as open_minor
                 from invoice_issue s
                 left join paid p on p.invoice_id = s.invoice_id
                 left join credited c on c.invoice_id = s.invoice_id
+                left join given_up g on g.invoice_id = s.invoice_id
                where s.kind <> 'credit' and s.day <= ?::date)
             """;
 
-    static final int OPEN_DAYS = 5;
+    static final int OPEN_DAYS = 6;
 
     @Inject
     AgroalDataSource datasource;
@@ -83,7 +88,7 @@ public class Owed {
         try (Connection connection = datasource.getConnection();
                 PreparedStatement select = connection.prepareStatement(OPEN
                         + "select invoice_id, customer_id, label, day, due_day, total_minor, credited_minor, paid_minor,"
-                        + " open_minor from item " + where)) {
+                        + " given_up_minor, open_minor from item " + where)) {
             bindDays(select, day);
             select.setObject(OPEN_DAYS + 1, id);
             ResultSet row = select.executeQuery();
@@ -97,7 +102,8 @@ public class Owed {
                         new Money(row.getLong(6), currency),
                         new Money(row.getLong(7), currency),
                         new Money(row.getLong(8), currency),
-                        new Money(row.getLong(9), currency)));
+                        new Money(row.getLong(9), currency),
+                        new Money(row.getLong(10), currency)));
             }
             return items;
         } catch (SQLException cause) {

@@ -4,10 +4,14 @@ import changeover.billing.periods.Periods;
 import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Refusal;
+import io.agroal.api.AgroalDataSource;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
+import java.sql.Connection;
+import java.sql.SQLException;
 import java.time.LocalDate;
+import java.util.Currency;
 import java.util.Map;
 import java.util.UUID;
 
@@ -17,6 +21,9 @@ public class Refunds {
 
     @Inject
     EntityManager session;
+
+    @Inject
+    AgroalDataSource datasource;
 
     @Inject
     Owed owed;
@@ -31,7 +38,18 @@ public class Refunds {
     public Money most(UUID customer, LocalDate day) {
         Money then = owed.of(customer, day).credit();
         Money now = owed.of(customer, today.day()).credit();
-        return then.compareTo(now) < 0 ? then : now;
+        Money least = then.compareTo(now) < 0 ? then : now;
+        return least.minus(kept(customer, least.currency())).aboveNought();
+    }
+
+    /** A deposit is given back as a deposit, never as a credit. */
+    private Money kept(UUID customer, Currency currency) {
+        session.flush();
+        try (Connection connection = datasource.getConnection()) {
+            return DepositRows.kept(connection, customer, currency);
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the deposits could not be read", cause);
+        }
     }
 
     /**

@@ -97,7 +97,10 @@ class Settling {
                           where a.tenant_id = p.tenant_id and a.payment_id = p.id), 0)
                   from payment p
                   left join payment_undoing u on u.tenant_id = p.tenant_id and u.payment_id = p.id
-                 where p.customer_id = ? and (p.day <= ? or p.kind = 'refund') and u.id is null order by p.kind desc, p.day, p.id""")) {
+                 where p.customer_id = ? and (p.day <= ? or p.kind = 'refund') and u.id is null
+                   and not exists (select 1 from deposit d where d.tenant_id = p.tenant_id and d.payment_id = p.id)
+                   and not exists (select 1 from deposit_return b where b.tenant_id = p.tenant_id and b.refund_id = p.id)
+                 order by p.kind desc, p.day, p.id""")) {
             select.setObject(1, customer);
             select.setObject(2, day);
             ResultSet row = select.executeQuery();

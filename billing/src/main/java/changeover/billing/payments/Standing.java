@@ -17,7 +17,9 @@ public enum Standing {
     OPEN,
     LATE,
     PAID,
-    CREDIT;
+    CREDIT,
+    /** Nothing is open because what was open was written off. */
+    GIVEN_UP;
 
     public static Standing of(String code) {
         return valueOf(code.toUpperCase(Locale.ROOT));

@@ -8,7 +8,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * One line of a customer's statement.
  *
- * @param what before (the balance brought forward), invoice, credit, payment, refund, returned (by the bank) or undone
+ * @param what before (the balance brought forward), invoice, credit, payment, refund, returned (by the bank),
+ *     undone, given-up (written off) or taken-back (open again)
  * @param id of the document or the payment; null on the balance brought forward
  * @param said the document's number, or the payment's reference
  * @param way how the money changed hands; null for a document

@@ -35,7 +35,13 @@ public class Statements {
               select u.day, case u.how when 'bounced' then 'returned' else 'undone' end, p.id, p.reference,
                      case p.kind when 'payment' then p.amount_minor else -p.amount_minor end, 3, p.way, false
                 from payment_undoing u
-                join payment p on p.tenant_id = u.tenant_id and p.id = u.payment_id where p.customer_id = ?) moves
+                join payment p on p.tenant_id = u.tenant_id and p.id = u.payment_id where p.customer_id = ?
+              union all
+              select w.day, case when w.amount_minor > 0 then 'given-up' else 'taken-back' end, w.invoice_id, s.label,
+                     -w.amount_minor, 4, null, false
+                from write_off w
+                join invoice_issue s on s.tenant_id = w.tenant_id and s.invoice_id = w.invoice_id
+               where s.customer_id = ?) moves
              where day <= ? order by day, turn, said, id""";
 
     @Inject
@@ -58,7 +64,8 @@ public class Statements {
             select.setObject(1, customer);
             select.setObject(2, customer);
             select.setObject(3, customer);
-            select.setObject(4, until);
+            select.setObject(4, customer);
+            select.setObject(5, until);
             ResultSet row = select.executeQuery();
             while (row.next()) {
                 LocalDate day = row.getObject(1, LocalDate.class);

@@ -45,6 +45,40 @@ final class OwedInvariants {
                               from payment p
                               left join payment_allocation a on a.tenant_id = p.tenant_id and a.payment_id = p.id
                              group by p.tenant_id, p.id, p.amount_minor, p.rounding_minor) x"""),
+            new Invariant("write-offs", "write_off", """
+                    with given as (
+                      select w.tenant_id, w.invoice_id, sum(w.amount_minor) as minor from write_off w group by 1, 2),
+                    rest as (
+                      select g.*, s.total_minor - coalesce((select sum(c.total_minor) from invoice_issue c
+                               where c.tenant_id = g.tenant_id and c.credits_id = g.invoice_id), 0) as total,
+                             coalesce((select sum(a.amount_minor) from payment_allocation a
+                               where a.tenant_id = g.tenant_id and a.invoice_id = g.invoice_id and not exists (
+                                 select 1 from payment_undoing u
+                                  where u.tenant_id = a.tenant_id and u.payment_id = a.payment_id)), 0) as paid,
+                             (select coalesce(sum(x.amount_minor), 0) from write_off_tax x join write_off w
+                                 on w.tenant_id = x.tenant_id and w.id = x.write_off_id
+                               where w.tenant_id = g.tenant_id and w.invoice_id = g.invoice_id) as tax,
+                             s.tax_minor - coalesce((select sum(c.tax_minor) from invoice_issue c
+                               where c.tenant_id = g.tenant_id and c.credits_id = g.invoice_id), 0) as taxed
+                        from given g join invoice_issue s on s.tenant_id = g.tenant_id and s.invoice_id = g.invoice_id)
+                    select count(*), count(*) filter (where minor not between 0 and greatest(0, total - paid)
+                        or tax not between 0 and taxed or (minor = 0 and tax <> 0) or (minor = total and tax <> taxed))
+                      from rest"""),
+            new Invariant("deposits", "deposit", """
+                    select count(*), count(*) filter (where applied < 0 or back < 0 or applied + back > amount_minor or strange)
+                      from (select p.amount_minor,
+                                   coalesce((select sum(a.amount_minor) from payment_allocation a
+                                     where a.tenant_id = d.tenant_id and a.payment_id = d.payment_id), 0) as applied,
+                                   coalesce((select sum(r.amount_minor) from deposit_return b join payment r
+                                        on r.tenant_id = b.tenant_id and r.id = b.refund_id
+                                     where b.tenant_id = d.tenant_id and b.deposit_id = d.id and not exists (
+                                       select 1 from payment_undoing u
+                                        where u.tenant_id = r.tenant_id and u.payment_id = r.id)), 0) as back,
+                                   exists (select 1 from deposit_return b join payment r
+                                        on r.tenant_id = b.tenant_id and r.id = b.refund_id
+                                     where b.tenant_id = d.tenant_id and b.deposit_id = d.id
+                                       and (r.kind <> 'refund' or r.customer_id <> p.customer_id)) as strange
+                              from deposit d join payment p on p.tenant_id = d.tenant_id and p.id = d.payment_id) x"""),
             new Invariant("ledger", "ledger_posting", """
                     select count(*), count(*) filter (where total <> 0)
                       from (select sum(amount_minor) as total from ledger_posting group by tenant_id, entry_id) e"""));

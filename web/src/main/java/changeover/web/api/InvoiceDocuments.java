@@ -40,7 +40,9 @@ class InvoiceDocuments {
         if (item == null) {
             return InvoiceDocument.of(view, view.kind().code(), null);
         }
-        String state = item.open().isZero() ? "paid" : item.dueDay().isBefore(today.day()) ? "overdue" : "open";
+        String state = item.open().isZero()
+                ? item.givenUp().isZero() ? "paid" : "written-off"
+                : item.dueDay().isBefore(today.day()) ? "overdue" : "open";
         return InvoiceDocument.of(view, state, Amount.of(item.open()));
     }
 }

@@ -32,6 +32,7 @@ public class TaxReportApi {
      * @param percent of the price before any tax
      * @param category of EN 16931
      * @param paid what of it was paid in the period
+     * @param writtenOff its part of debts given up in the period, less what was taken back
      */
     public record Line(
             String region,
@@ -41,7 +42,8 @@ public class TaxReportApi {
             Part invoiced,
             Part credited,
             Part net,
-            Part paid) {}
+            Part paid,
+            Part writtenOff) {}
 
     /**
      * @param until the last day, in
@@ -95,6 +97,7 @@ public class TaxReportApi {
                 Part.of(row.invoiced()),
                 Part.of(row.credited()),
                 Part.of(row.net()),
-                Part.of(row.paid()));
+                Part.of(row.paid()),
+                Part.of(row.givenUp()));
     }
 }

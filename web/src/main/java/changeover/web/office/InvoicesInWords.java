@@ -31,6 +31,8 @@ public class InvoicesInWords {
             String subtotal,
             String total,
             String still,
+            String givenUp,
+            boolean owes,
             boolean paid) {}
 
     public record Line(
@@ -81,7 +83,9 @@ public class InvoicesInWords {
                 view.subtotal().format(frame.locale()),
                 view.total().format(frame.locale()),
                 item == null ? "" : item.open().format(frame.locale()),
-                item != null && item.open().isZero());
+                item == null || item.givenUp().isZero() ? "" : item.givenUp().format(frame.locale()),
+                item != null && item.open().isPositive(),
+                item != null && item.open().isZero() && item.givenUp().isZero());
     }
 
     private static Line line(InvoiceView.Line line, Frame frame) {

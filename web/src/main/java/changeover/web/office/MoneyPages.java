@@ -116,7 +116,8 @@ public class MoneyPages {
     @Transactional
     public TemplateInstance documents() {
         Frame frame = frames.of(Tab.MONEY);
-        InvoiceFilter all = InvoiceFilter.standing(Standing.OPEN, Standing.LATE, Standing.PAID, Standing.CREDIT)
+        InvoiceFilter all = InvoiceFilter.standing(
+                        Standing.OPEN, Standing.LATE, Standing.PAID, Standing.GIVEN_UP, Standing.CREDIT)
                 .page(0, 200);
         return Pages.documents(frame, rows(all, frame));
     }

@@ -58,12 +58,14 @@ enum Recorded {
             told("invoice_issue", "invoice_id", "label"),
             told("invoice_discard", "invoice_id", "why"),
             told("invoice_line", "invoice_id", "words_*"),
-            told("payment_allocation", "invoice_id", "amount_minor")),
+            told("payment_allocation", "invoice_id", "amount_minor"),
+            told("write_off", "invoice_id", "amount_minor")),
     PAYMENTS(
             "payment",
             "id",
             "amount_minor",
             told("payment_undoing", "payment_id", "how"),
+            told("deposit", "payment_id", "words"),
             told("payment_allocation", "payment_id", "amount_minor")),
     PARTS("part", "code", "name_*"),
     PEOPLE(

@@ -47,7 +47,8 @@ public class TaxReportPages {
             "invoiced", Set.of(What.INVOICED),
             "credited", Set.of(What.CREDITED),
             "net", Set.of(What.INVOICED, What.CREDITED),
-            "paid", Set.of(What.PAID));
+            "paid", Set.of(What.PAID),
+            "givenup", Set.of(What.GIVEN_UP));
 
     /** A tax of a place in words; {@code list} is the address of its documents, without what is asked of them. */
     public record Line(
@@ -58,9 +59,10 @@ public class TaxReportPages {
             String credited,
             String net,
             String paid,
+            String givenUp,
             String list) {}
 
-    public record Sums(String invoiced, String credited, String net, String paid) {}
+    public record Sums(String invoiced, String credited, String net, String paid, String givenUp) {}
 
     public record Sales(String invoiced, String credited, String net) {}
 
@@ -201,7 +203,8 @@ public class TaxReportPages {
                                 TaxReportRows.said(report.tax(TaxReport.Row::invoiced), frame),
                                 TaxReportRows.said(report.tax(TaxReport.Row::credited), frame),
                                 TaxReportRows.said(report.tax(TaxReport.Row::net), frame),
-                                TaxReportRows.said(report.tax(TaxReport.Row::paid), frame)),
+                                TaxReportRows.said(report.tax(TaxReport.Row::paid), frame),
+                                TaxReportRows.said(report.tax(TaxReport.Row::givenUp), frame)),
                         new Sales(
                                 TaxReportRows.said(report.sales().invoiced(), frame),
                                 TaxReportRows.said(report.sales().credited(), frame),

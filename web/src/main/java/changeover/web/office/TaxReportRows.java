@@ -26,6 +26,7 @@ final class TaxReportRows {
                 said(row.credited().tax(), frame),
                 said(row.net().tax(), frame),
                 said(row.paid().tax(), frame),
+                said(row.givenUp().tax(), frame),
                 frame.at("money/tax-report/documents?") + query + "&region=" + inAddress(key.region()) + "&tax="
                         + inAddress(key.code()) + "&percent=" + key.percent().toPlainString() + "&category="
                         + inAddress(key.category()) + "&what=");

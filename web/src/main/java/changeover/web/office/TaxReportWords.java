@@ -40,6 +40,9 @@ public interface TaxReportWords {
     @Message("On payments")
     String paid();
 
+    @Message("Given up")
+    String given_up();
+
     @Message("All together")
     String sum();
 
@@ -59,7 +62,7 @@ public interface TaxReportWords {
     String sales();
 
     @Message(
-            "On payments: of an invoice that is paid in part, each tax is paid in the same part. Money that went back is taken off on the day it went.")
+            "On payments: of an invoice that is paid in part, each tax is paid in the same part. Money that went back is taken off on the day it went. Given up: its part of debts that were written off.")
     String how();
 
     @Message("Invoices that charged it")
@@ -73,6 +76,9 @@ public interface TaxReportWords {
 
     @Message("Invoices on which it was paid in these days")
     String list_paid();
+
+    @Message("Invoices on which it was given up or taken back in these days")
+    String list_given_up();
 
     @Message("The first {shown} of {count} are shown; the sum is of all.")
     String first_of(int shown, int count);

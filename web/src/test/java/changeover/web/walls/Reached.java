@@ -31,6 +31,8 @@ class Reached {
             Map.entry("photos", "photo_bytes.sha256"),
             Map.entry("invoices", "invoice.id"),
             Map.entry("payments", "payment.id"),
+            Map.entry("deposits", "deposit.id"),
+            Map.entry("write-offs", "write_off.id"),
             Map.entry("runs", "billing_run.id"),
             Map.entry("periods", "period_close.id"),
             Map.entry("holds", "reminder_hold.id"),

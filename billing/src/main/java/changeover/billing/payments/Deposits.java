@@ -1,0 +1,162 @@
+package changeover.billing.payments;
+
+import changeover.billing.periods.Periods;
+import changeover.contracts.money.Money;
+import changeover.contracts.tenants.Businesses;
+import changeover.contracts.tenants.Today;
+import changeover.contracts.words.Refusal;
+import io.agroal.api.AgroalDataSource;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
+import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A deposit pays nothing before somebody applies it to the invoice of its work; until then it is the customer's money and bears
+ * no tax (Excise Tax Act, s. 168(9), from memory: a deposit is no payment of the price until it is applied as one).
+ */
+@ApplicationScoped
+public class Deposits {
+
+    @Inject
+    EntityManager session;
+
+    @Inject
+    AgroalDataSource datasource;
+
+    @Inject
+    Businesses businesses;
+
+    @Inject
+    Owed owed;
+
+    @Inject
+    Periods periods;
+
+    @Inject
+    Today today;
+
+    @Inject
+    Event<DepositTaken> kept;
+
+    /** @throws changeover.contracts.words.Refused for nothing, without what it is for, for a day to come or closed */
+    public UUID take(NewDeposit taken) {
+        check(taken.day());
+        if (taken.words().isBlank()) {
+            throw Refusal.of("deposit.words").at("words").thrown();
+        }
+        CustomersTurn.wait(session, taken.customerId());
+        NewPayment money = new NewPayment(
+                taken.customerId(), taken.day(), taken.way(), taken.amount(), taken.reference(), null, List.of());
+        Payment row =
+                Payment.taken(money, taken.amount(), Money.zero(taken.amount().currency()));
+        session.persist(row);
+        session.flush();
+        try (Connection connection = datasource.getConnection()) {
+            UUID id = DepositRows.insert(connection, row.id(), taken);
+            kept.fire(new DepositTaken(id, taken.customerId(), taken.homeId(), taken.day(), taken.amount()));
+            return id;
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the deposit could not be kept", cause);
+        }
+    }
+
+    private void check(LocalDate day) {
+        if (day.isAfter(today.day())) {
+            throw Refusal.of("payment.day-to-come").at("day").thrown();
+        }
+        periods.check(day);
+    }
+
+    /**
+     * Pays an issued invoice of the same customer from the deposit.
+     *
+     * @param amount null for as much as the deposit has left and the invoice has open
+     * @throws changeover.contracts.words.Refused beyond what is left or open, or for somebody else's invoice
+     */
+    public Money apply(UUID id, UUID invoice, LocalDate day, @Nullable Money amount) {
+        check(day);
+        Deposit deposit = mine(id, day);
+        OpenItem item = owed.item(invoice, day)
+                .filter(one -> one.customerId().equals(deposit.customerId()))
+                .orElseThrow(
+                        () -> Refusal.of("payment.not-theirs").at("invoice").thrown());
+        Money open = least(
+                item.open(), owed.item(invoice, today.day()).map(OpenItem::open).orElse(item.open()));
+        Money part = amount == null ? least(deposit.left(), open) : amount;
+        within(part, deposit.left(), "deposit.beyond-left");
+        within(part, open, "deposit.beyond-open");
+        session.persist(Allocation.of(deposit.paymentId(), invoice, part, day));
+        session.flush();
+        return part;
+    }
+
+    /** Money of the deposit that goes back to the customer; never more than is left. */
+    public UUID giveBack(UUID id, LocalDate day, Way way, Money amount, @Nullable String reference) {
+        check(day);
+        Deposit deposit = mine(id, day);
+        within(amount, deposit.left(), "deposit.beyond-left");
+        NewRefund refund = new NewRefund(deposit.customerId(), day, way, amount, reference, deposit.words());
+        Payment row = Payment.refunded(refund, amount, Money.zero(amount.currency()));
+        session.persist(row);
+        session.flush();
+        try (Connection connection = datasource.getConnection()) {
+            DepositRows.returned(connection, id, row.id());
+            return row.id();
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the deposit could not be given back", cause);
+        }
+    }
+
+    private Deposit mine(UUID id, LocalDate day) {
+        Deposit found = of(id).orElseThrow(() -> Refusal.of("deposit.not-found").thrown());
+        CustomersTurn.wait(session, found.customerId());
+        if (day.isBefore(found.day())) {
+            throw Refusal.of("deposit.before-its-day").at("day").thrown();
+        }
+        return of(id).orElseThrow();
+    }
+
+    private static void within(Money part, Money most, String code) {
+        if (!part.isPositive()) {
+            throw Refusal.of("payment.nothing").at("amount").thrown();
+        }
+        if (part.compareTo(most) > 0) {
+            throw Refusal.of(code, Map.of("most", most.decimal())).at("amount").thrown();
+        }
+    }
+
+    private static Money least(Money one, Money other) {
+        return one.compareTo(other) < 0 ? one : other;
+    }
+
+    public Optional<Deposit> of(UUID id) {
+        return read("s.id = ?", id).stream().findFirst();
+    }
+
+    public List<Deposit> ofCustomer(UUID customer) {
+        return read("s.customer_id = ?", customer);
+    }
+
+    /** All of them, the oldest first. */
+    public List<Deposit> all() {
+        return read("true");
+    }
+
+    private List<Deposit> read(String where, Object... asked) {
+        session.flush();
+        try (Connection connection = datasource.getConnection()) {
+            return DepositRows.read(connection, businesses.current().currency(), where, asked);
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the deposits could not be read", cause);
+        }
+    }
+}
