@@ -89,6 +89,20 @@ record SoldPlan(
         return plan.earnedBefore(last, Map.of()).plus(visits);
     }
 
+    /** As it stands when it ends on the day, for what each way of refunding keeps; what is billed and paid is told apart. */
+    Cancelled endingOn(LocalDate day, Currency currency) {
+        LocalDate eve = day.minusDays(1);
+        Money price = sum(asked.stream().filter(one -> one.stands(eve)), currency);
+        Money nought = Money.zero(currency);
+        return new Cancelled(
+                Recognition.of(price.aboveNought(), head.term(), promised, List.of()),
+                day,
+                done,
+                nought,
+                List.of(),
+                nought);
+    }
+
     /** Before the agreement ended a discarded draft lessens its price; drafts that fell with it do not. */
     private Recognition recognition(LocalDate day, boolean over, Currency currency) {
         LocalDate last = ended;

@@ -59,6 +59,9 @@ public class DemoYear {
     DemoVisits visits;
 
     @Inject
+    DemoMoney money;
+
+    @Inject
     Plans plans;
 
     @Inject
@@ -106,6 +109,7 @@ public class DemoYear {
                 current.run(tenant, office, () -> households(now, sales));
             }
         }
+        current.run(tenant, office, () -> money.settle(shop, today));
         visits.planAhead(tenant, hands, today);
         papers.makePending(tenant, 40);
     }

@@ -1,7 +1,9 @@
 package changeover.web.office;
 
+import changeover.billing.documents.Documents;
 import changeover.billing.documents.DocumentsToMake;
 import changeover.billing.documents.PaperKind;
+import changeover.billing.documents.Wanted;
 import changeover.billing.payments.Deposit;
 import changeover.billing.payments.Deposits;
 import changeover.billing.payments.Owed;
@@ -96,6 +98,9 @@ public class DepositPages {
     CurrentTenant current;
 
     @Inject
+    Documents documents;
+
+    @Inject
     DocumentsToMake papers;
 
     /** Those with something left. */
@@ -179,7 +184,11 @@ public class DepositPages {
     @Path("deposits/{id}/pdf")
     @Produces("application/pdf")
     public Response receipt(@PathParam("id") UUID id) {
-        current.run(current.id(), current.person(), () -> mine(id));
+        current.run(current.id(), current.person(), () -> {
+            Deposit deposit = mine(id);
+            documents.order(List.of(Wanted.of(PaperKind.RECEIPT, deposit.id())));
+            return deposit;
+        });
         return PaperAnswer.of(papers.newest(current.id(), PaperKind.RECEIPT, id).orElseThrow(NotFoundException::new));
     }
 

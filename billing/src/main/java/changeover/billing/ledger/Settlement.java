@@ -1,0 +1,143 @@
+package changeover.billing.ledger;
+
+import changeover.contracts.money.Money;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.UUID;
+
+/**
+ * An agreement that ends in mid-term, worked through every way: what is kept, what of each invoice goes back with its taxes,
+ * which instalments fall, and what the customer gets. What was billed last goes back first.
+ *
+ * @param ended whether it has ended; before that the day is a question
+ * @param billed before tax, less what credit notes gave back
+ * @param paid taxes in, of the documents of the plan
+ * @param waiting drafts of instalments that were not issued
+ */
+public record Settlement(
+        UUID agreementId,
+        LocalDate day,
+        boolean ended,
+        RefundPolicy policy,
+        Money price,
+        Money billed,
+        Money paid,
+        List<Way> ways,
+        List<Waiting> waiting) {
+
+    /** An instalment that was not asked for yet, before tax. */
+    public record Waiting(UUID id, int instalment, Money net) {}
+
+    /** What goes back of one invoice: by the position of its lines, before tax, and its taxes. */
+    public record Part(UUID invoiceId, String label, Map<Integer, Money> lines, Money net, Money tax) {
+
+        public Part {
+            lines = Map.copyOf(lines);
+        }
+    }
+
+    /**
+     * One way.
+     *
+     * @param chosen the one that the place asks for
+     * @param credit before tax
+     * @param total with taxes
+     * @param giveBack what was paid beyond what is owed then
+     * @param stillToBill what is kept and was never billed, before tax
+     */
+    public record Way(
+            RefundWay way,
+            boolean chosen,
+            Money kept,
+            Money credit,
+            Money total,
+            Money giveBack,
+            Money stillToBill,
+            List<Part> parts) {}
+
+    /** One document of the plan as it stands: what of each line and of the whole is not credited yet. */
+    record Billed(UUID id, String label, Map<Integer, Money> left, Money total, Money paid, Taxes taxes) {
+
+        /** What of the taxes goes back with so much of the lines. */
+        interface Taxes {
+            Money back(Map<Integer, Money> lines);
+        }
+
+        Money net(Money nought) {
+            return left.values().stream().reduce(nought, Money::plus);
+        }
+    }
+
+    static Settlement of(
+            UUID agreement,
+            boolean ended,
+            RefundPolicy policy,
+            Cancelled cancelled,
+            List<Billed> billed,
+            List<Waiting> waiting) {
+        Money nought = Money.zero(cancelled.plan().price().currency());
+        Money net = billed.stream().map(one -> one.net(nought)).reduce(nought, Money::plus);
+        Money paid = billed.stream().map(Billed::paid).reduce(nought, Money::plus);
+        Money total = billed.stream().map(Billed::total).reduce(nought, Money::plus);
+        Money least = policy.ways().stream()
+                .map(cancelled::kept)
+                .min(Comparator.naturalOrder())
+                .orElse(nought);
+        boolean[] taken = new boolean[1];
+        List<Way> ways = java.util.Arrays.stream(RefundWay.values())
+                .map(way -> {
+                    Money kept = cancelled.kept(way);
+                    boolean chosen = !taken[0] && policy.ways().contains(way) && kept.equals(least);
+                    taken[0] |= chosen;
+                    List<Part> parts = parts(billed, net.minus(kept).aboveNought(), nought);
+                    Money credit = parts.stream().map(Part::net).reduce(nought, Money::plus);
+                    Money back = parts.stream().map(Part::tax).reduce(credit, Money::plus);
+                    return new Way(
+                            way,
+                            chosen,
+                            kept,
+                            credit,
+                            back,
+                            paid.minus(total.minus(back)).aboveNought(),
+                            kept.minus(net).aboveNought(),
+                            parts);
+                })
+                .toList();
+        return new Settlement(
+                agreement,
+                cancelled.day(),
+                ended,
+                policy,
+                cancelled.plan().price(),
+                net,
+                paid,
+                ways,
+                List.copyOf(waiting));
+    }
+
+    /** The latest invoice first, its last line first. */
+    private static List<Part> parts(List<Billed> billed, Money credit, Money nought) {
+        List<Part> parts = new java.util.ArrayList<>();
+        Money left = credit;
+        for (Billed one : billed.reversed()) {
+            Map<Integer, Money> lines = new TreeMap<>();
+            for (int position : new TreeMap<>(one.left()).descendingKeySet()) {
+                Money open = java.util.Objects.requireNonNull(one.left().get(position));
+                Money part = left.compareTo(open) < 0 ? left : open;
+                if (part.isPositive()) {
+                    lines.put(position, part);
+                    left = left.minus(part);
+                }
+            }
+            if (!lines.isEmpty()) {
+                Money net = lines.values().stream().reduce(nought, Money::plus);
+                parts.add(
+                        new Part(one.id(), one.label(), lines, net, one.taxes().back(lines)));
+            }
+        }
+        return List.copyOf(parts);
+    }
+}

@@ -1,0 +1,132 @@
+package changeover.billing.ledger;
+
+import changeover.billing.invoices.InvoiceView;
+import changeover.billing.invoices.Invoices;
+import changeover.billing.ledger.Settlement.Billed;
+import changeover.billing.ledger.Settlement.Waiting;
+import changeover.billing.tax.ChargedTax;
+import changeover.contracts.money.Money;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.UUID;
+
+/** What was asked for an agreement's plan, paid of it and credited, document by document. */
+record SettlementRows(Connection connection, Invoices invoices, Currency currency) {
+
+    private static final String BILLED = """
+            select s.invoice_id, array_agg(distinct l.position), coalesce((
+                     select sum(a.amount_minor) from payment_allocation a
+                      where a.invoice_id = s.invoice_id and not exists (
+                        select 1 from payment_undoing u where u.payment_id = a.payment_id)), 0)::bigint,
+                   coalesce((select array_agg(c.invoice_id) from invoice_issue c where c.credits_id = s.invoice_id), '{}')
+              from invoice_issue s
+              join invoice_line l on l.invoice_id = s.invoice_id
+             where l.agreement_id = ? and l.kind = 'plan' and s.kind <> 'credit'
+             group by s.invoice_id, s.day, s.series, s.number order by s.day, s.series, s.number""";
+
+    /** The day of the customer's yes. */
+    LocalDate yes(UUID agreement, LocalDate otherwise) throws SQLException {
+        try (PreparedStatement select =
+                connection.prepareStatement("select min(day) from agreement_acceptance where agreement_id = ?")) {
+            select.setObject(1, agreement);
+            ResultSet row = select.executeQuery();
+            LocalDate day = row.next() ? row.getObject(1, LocalDate.class) : null;
+            return day == null ? otherwise : day;
+        }
+    }
+
+    List<Waiting> waiting(UUID agreement) throws SQLException {
+        List<Waiting> waiting = new ArrayList<>();
+        try (PreparedStatement select = connection.prepareStatement("""
+                select i.id, coalesce(i.instalment, 1), i.subtotal_minor from invoice i
+                 where i.agreement_id = ? and i.kind = 'plan'
+                   and not exists (select 1 from invoice_issue s where s.invoice_id = i.id)
+                   and not exists (select 1 from invoice_discard x where x.invoice_id = i.id)
+                 order by i.may_issue_from, i.id""")) {
+            select.setObject(1, agreement);
+            ResultSet row = select.executeQuery();
+            while (row.next()) {
+                waiting.add(
+                        new Waiting(row.getObject(1, UUID.class), row.getInt(2), new Money(row.getLong(3), currency)));
+            }
+        }
+        return waiting;
+    }
+
+    List<Billed> billed(UUID agreement) throws SQLException {
+        List<Billed> billed = new ArrayList<>();
+        try (PreparedStatement select = connection.prepareStatement(BILLED)) {
+            select.setObject(1, agreement);
+            ResultSet row = select.executeQuery();
+            while (row.next()) {
+                List<Integer> positions = List.of((Integer[]) row.getArray(2).getArray());
+                List<UUID> notes = List.of((UUID[]) row.getArray(4).getArray());
+                InvoiceView view = invoices.view(row.getObject(1, UUID.class)).orElseThrow();
+                billed.add(one(view, invoices.views(notes), positions, new Money(row.getLong(3), currency)));
+            }
+        }
+        return billed;
+    }
+
+    private Billed one(InvoiceView view, List<InvoiceView> notes, List<Integer> positions, Money paid) {
+        Map<Integer, Money> left = new TreeMap<>();
+        for (InvoiceView.Line line : view.lines()) {
+            if (positions.contains(line.position())) {
+                left.put(line.position(), line.net().minus(credited(notes, line.position())));
+            }
+        }
+        Money total = notes.stream().map(InvoiceView::total).reduce(view.total(), Money::minus);
+        return new Billed(
+                view.id(),
+                view.label() == null ? "" : view.label(),
+                left,
+                total,
+                paid,
+                lines -> taxes(view, notes, lines));
+    }
+
+    private Money credited(List<InvoiceView> notes, int position) {
+        return notes.stream()
+                .flatMap(note -> note.lines().stream())
+                .filter(line -> line.position() == position)
+                .map(InvoiceView.Line::net)
+                .reduce(Money.zero(currency), Money::plus);
+    }
+
+    private Money taxes(InvoiceView view, List<InvoiceView> notes, Map<Integer, Money> lines) {
+        Money sum = Money.zero(currency);
+        for (InvoiceView.Tax tax : view.taxes()) {
+            Money base = lines.entrySet().stream()
+                    .filter(line -> tax.lines().contains(line.getKey()))
+                    .map(Map.Entry::getValue)
+                    .reduce(Money.zero(currency), Money::plus);
+            if (base.isPositive()) {
+                List<InvoiceView.Tax> before = notes.stream()
+                        .flatMap(note -> note.taxes().stream())
+                        .filter(one -> same(one, tax))
+                        .toList();
+                Money baseBefore = before.stream().map(InvoiceView.Tax::base).reduce(Money.zero(currency), Money::plus);
+                Money taxBefore =
+                        before.stream().map(InvoiceView.Tax::amount).reduce(Money.zero(currency), Money::plus);
+                sum = sum.plus(
+                        new ChargedTax(tax.percent(), tax.base(), tax.amount()).back(baseBefore.plus(base), taxBefore));
+            }
+        }
+        return sum;
+    }
+
+    private static boolean same(InvoiceView.Tax one, InvoiceView.Tax other) {
+        return one.code().equals(other.code())
+                && one.region().equals(other.region())
+                && one.percent().compareTo(other.percent()) == 0
+                && one.category().equals(other.category());
+    }
+}

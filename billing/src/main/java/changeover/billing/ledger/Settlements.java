@@ -1,0 +1,118 @@
+package changeover.billing.ledger;
+
+import changeover.billing.invoices.Credits;
+import changeover.billing.invoices.Discards;
+import changeover.billing.invoices.Invoices;
+import changeover.billing.tax.TaxQuestion;
+import changeover.contracts.agreements.Agreements;
+import changeover.contracts.agreements.Ending;
+import changeover.contracts.customers.Homes;
+import changeover.contracts.tenants.Businesses;
+import changeover.contracts.words.FilledOn;
+import changeover.contracts.words.Refusal;
+import changeover.contracts.words.Wording;
+import io.agroal.api.AgroalDataSource;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** Agreements that end in mid-term are settled by credit notes and fallen instalments, after both ways were looked at. */
+@ApplicationScoped
+public class Settlements {
+
+    @Inject
+    EntityManager session;
+
+    @Inject
+    AgroalDataSource datasource;
+
+    @Inject
+    Businesses businesses;
+
+    @Inject
+    Agreements agreements;
+
+    @Inject
+    Homes homes;
+
+    @Inject
+    Invoices invoices;
+
+    @Inject
+    Credits credits;
+
+    @Inject
+    Discards discards;
+
+    /** On the day it ended, or, while it holds, as if it ended on the day asked; empty where nothing was ever sold. */
+    public Optional<Settlement> of(UUID agreement, LocalDate asked) {
+        Currency currency = businesses.current().currency();
+        Optional<Ending> ending = agreements.ending(agreement);
+        LocalDate day = ending.map(Ending::day).orElse(asked);
+        session.flush();
+        try (Connection connection = datasource.getConnection()) {
+            Optional<SoldPlan> sold = SoldPlanRows.of(connection, currency).stream()
+                    .filter(one -> one.head().id().equals(agreement))
+                    .findFirst();
+            if (sold.isEmpty()) {
+                return Optional.empty();
+            }
+            SettlementRows rows = new SettlementRows(connection, invoices, currency);
+            String place = homes.get(sold.get().head().homeId())
+                    .map(home -> TaxQuestion.region(home.country(), home.region()))
+                    .orElse("");
+            long since = ChronoUnit.DAYS.between(rows.yes(agreement, day), day);
+            return Optional.of(Settlement.of(
+                    agreement,
+                    ending.isPresent(),
+                    RefundPolicy.of(place, "", since),
+                    sold.get().endingOn(day, currency),
+                    rows.billed(agreement),
+                    rows.waiting(agreement)));
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the agreement could not be settled", cause);
+        }
+    }
+
+    /**
+     * Writes the drafts of the credit notes, one an invoice; where all that is kept was billed, instalments that were not
+     * issued fall.
+     *
+     * @throws changeover.contracts.words.Refused while the agreement holds, or when nothing is to give back and none falls
+     */
+    public List<UUID> settle(UUID agreement, RefundWay way, LocalDate today, String why) {
+        Settlement settlement = of(agreement, today)
+                .orElseThrow(() -> Refusal.of("settlement.nothing").thrown());
+        if (!settlement.ended()) {
+            throw Refusal.of("settlement.not-ended").thrown();
+        }
+        Settlement.Way chosen = settlement.ways().stream()
+                .filter(one -> one.way() == way)
+                .findFirst()
+                .orElseThrow();
+        boolean fall = chosen.stillToBill().isZero() && !settlement.waiting().isEmpty();
+        if (chosen.parts().isEmpty() && !fall) {
+            throw Refusal.of("settlement.nothing").thrown();
+        }
+        List<UUID> notes = new ArrayList<>();
+        for (Settlement.Part part : chosen.parts()) {
+            notes.add(credits.inPart(part.invoiceId(), today, part.lines(), new Wording(why, why)));
+        }
+        if (fall) {
+            for (Settlement.Waiting one : settlement.waiting()) {
+                invoices.draft(one.id())
+                        .ifPresent(draft -> discards.discard(one.id(), new FilledOn(draft.version()), today, why));
+            }
+        }
+        return List.copyOf(notes);
+    }
+}
