@@ -65,9 +65,11 @@ class VisitRows {
                          select sum(l.quantity) from invoice_line l
                           where l.tenant_id = a.tenant_id and l.agreement_id = a.id and l.kind = 'labour'
                             and l.coverage = 'included' and l.unit = 'MIN' and l.item_code = 'hour'
-                            and l.visit_id <> ? and l.visit_version = (
-                              select max(n.visit_version) from invoice_line n
-                               where n.tenant_id = l.tenant_id and n.visit_id = l.visit_id)), 0)
+                            and l.visit_id <> ? and l.visit_version = greatest(
+                              (select max(n.visit_version) from invoice_line n
+                                where n.tenant_id = l.tenant_id and n.visit_id = l.visit_id),
+                              (select max(i.visit_version) from invoice i
+                                where i.tenant_id = l.tenant_id and i.visit_id = l.visit_id))), 0)
                   from agreement a
                   join agreement_acceptance y on y.tenant_id = a.tenant_id and y.agreement_id = a.id
                   left join agreement_ending e on e.tenant_id = a.tenant_id and e.agreement_id = a.id
@@ -120,9 +122,11 @@ class VisitRows {
                          select sum(l.quantity) from invoice_line l
                           where l.tenant_id = p.tenant_id and l.agreement_id = p.agreement_id and l.kind = 'part'
                             and l.coverage = 'included' and l.part_kind = p.part_kind
-                            and l.visit_id <> ? and l.visit_version = (
-                              select max(n.visit_version) from invoice_line n
-                               where n.tenant_id = l.tenant_id and n.visit_id = l.visit_id)), 0)
+                            and l.visit_id <> ? and l.visit_version = greatest(
+                              (select max(n.visit_version) from invoice_line n
+                                where n.tenant_id = l.tenant_id and n.visit_id = l.visit_id),
+                              (select max(i.visit_version) from invoice i
+                                where i.tenant_id = l.tenant_id and i.visit_id = l.visit_id))), 0)
                   from agreement_part p where p.agreement_id = ?""")) {
             select.setObject(1, visit);
             select.setObject(2, agreement);

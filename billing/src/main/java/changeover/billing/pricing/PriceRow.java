@@ -20,6 +20,14 @@ public record PriceRow(
     /** The item, whatever the day. */
     public record Item(ItemKind kind, String code) {}
 
+    String currency() {
+        Money any = price == null ? cost : price;
+        if (any == null) {
+            throw new IllegalStateException("neither price nor cost of " + code);
+        }
+        return any.currency().getCurrencyCode();
+    }
+
     public Item item() {
         return new Item(kind, code);
     }

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Currency;
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** Reads what was written of prices, with the rules behind them. */
@@ -51,6 +52,44 @@ public final class PriceRows {
             }
             return rows;
         }
+    }
+
+    /** Many prices at once; the same item and day again is replaced. */
+    static int write(Connection connection, List<PriceRow> rows) throws SQLException {
+        try (PreparedStatement insert = connection.prepareStatement("""
+                insert into price (item_kind, item_code, price_minor, cost_minor, currency, valid_from)
+                select * from unnest(?::text[], ?::text[], ?::bigint[], ?::bigint[], ?::text[], ?::date[])
+                on conflict (tenant_id, item_kind, item_code, valid_from) do update
+                  set price_minor = excluded.price_minor, cost_minor = excluded.cost_minor""")) {
+            column(insert, 1, "text", rows, row -> row.kind().code());
+            column(insert, 2, "text", rows, PriceRow::code);
+            column(
+                    insert,
+                    3,
+                    "bigint",
+                    rows,
+                    row -> row.price() == null ? null : row.price().minor());
+            column(
+                    insert,
+                    4,
+                    "bigint",
+                    rows,
+                    row -> row.cost() == null ? null : row.cost().minor());
+            column(insert, 5, "text", rows, PriceRow::currency);
+            column(insert, 6, "date", rows, row -> row.from().toString());
+            return insert.executeUpdate();
+        }
+    }
+
+    private static void column(
+            PreparedStatement insert,
+            int at,
+            String type,
+            List<PriceRow> rows,
+            Function<PriceRow, @Nullable Object> value)
+            throws SQLException {
+        @Nullable Object[] column = rows.stream().map(value).toArray();
+        insert.setArray(at, insert.getConnection().createArrayOf(type, column));
     }
 
     static MarkUps rules(Connection connection) throws SQLException {

@@ -7,6 +7,7 @@ import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -50,6 +51,23 @@ public class Prices {
         }
     }
 
+    /** Many prices that were judged before: a version of the book, a file. The same item and day again is replaced. */
+    public void writeAll(List<PriceRow> rows) {
+        if (!rows.isEmpty()) {
+            read(connection -> PriceRows.write(connection, rows));
+        }
+    }
+
+    /** Prices that have not begun are taken back; refused once their day has come, for work may have been charged by them. */
+    public void takeBack(LocalDate day, LocalDate today) {
+        if (!day.isAfter(today)) {
+            throw Refusal.of("price.begun").at("day").thrown();
+        }
+        session.createQuery("delete from Price where validFrom = :day")
+                .setParameter("day", day)
+                .executeUpdate();
+    }
+
     private boolean isMarkedUp(PriceRow row) {
         return of(List.of(row.code()))
                 .on(row.kind(), row.code(), row.from())
@@ -64,6 +82,7 @@ public class Prices {
                 .setParameter("code", row.code())
                 .setParameter("from", row.from())
                 .getResultStream()
+                .peek(session::refresh)
                 .findFirst();
     }
 

@@ -50,6 +50,9 @@ public class DemoShop {
     DemoShelf shelf;
 
     @Inject
+    DemoPrices pricing;
+
+    @Inject
     TaxTables taxes;
 
     @Inject
@@ -73,6 +76,7 @@ public class DemoShop {
         UUID owner = hands.getFirst().person();
         current.run(tenant, owner, () -> open(shop, hands, opened));
         current.run(tenant, owner, () -> shelf.fill(shop, hands, opened));
+        current.run(tenant, owner, () -> pricing.fill(shop, opened, today));
         year.pass(tenant, shop, hands, opened, today);
         return lines;
     }

@@ -3,7 +3,9 @@ package changeover.web.api;
 import changeover.billing.pricing.ItemKind;
 import changeover.billing.pricing.PriceBook;
 import changeover.billing.pricing.PriceEntry;
+import changeover.billing.pricing.PriceRow;
 import changeover.billing.pricing.Prices;
+import changeover.billing.pricing.Zones;
 import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.Today;
@@ -22,10 +24,10 @@ import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Response;
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.Currency;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /** The price book: labour, trips and parts, each price from its first day until a newer one begins. */
@@ -37,21 +39,27 @@ public class PricesApi {
      * A price as the API says it.
      *
      * @param kind part, labour or travel
-     * @param item the part's code; {@code hour} or {@code after-hours} for labour, {@code visit} for travel
+     * @param item the part's code; {@code hour, after-hours, weekend, holiday} for labour; {@code visit, no-access} or a
+     *     zone's code for travel
      * @param cost what the business pays; null where nobody wrote it down
+     * @param markUp the percent on the cost that made the price; null where a person wrote it
      */
     public record PriceDocument(
             String kind,
             String item,
             Amount price,
             @Nullable Amount cost,
-            LocalDate from) {}
+            LocalDate from,
+            @Nullable String markUp) {}
 
     @Inject
     Prices prices;
 
     @Inject
     Parts parts;
+
+    @Inject
+    Zones zones;
 
     @Inject
     Businesses businesses;
@@ -71,18 +79,13 @@ public class PricesApi {
     public List<PriceDocument> on(@Nullable @QueryParam("day") String said) {
         LocalDate day = said == null ? today.day() : AskedInQuery.day("day", said);
         PriceBook book = prices.book();
-        return book.entries().stream()
-                .filter(entry -> book.on(entry.kind(), entry.code(), day)
-                        .filter(entry::equals)
-                        .isPresent())
-                .sorted(Comparator.comparing(PriceEntry::kind).thenComparing(PriceEntry::code))
-                .map(PricesApi::document)
-                .toList();
+        return book.asOf(day).stream().map(PricesApi::document).toList();
     }
 
     /**
      * A price from a day on: {@code kind, price}, for a part its {@code item}, optionally {@code cost} and {@code from}
-     * (today). The same item and day again corrects it; what was issued keeps what it says.
+     * (today). A part with a cost and no price follows its mark-up. The same item and day again corrects it; what was issued
+     * keeps what it says.
      */
     @POST
     @RolesAllowed("owner")
@@ -91,13 +94,14 @@ public class PricesApi {
             Asked asked = Asked.of(body, json);
             Currency currency = businesses.current().currency();
             ItemKind kind = ItemKind.of(kindOf(asked));
-            String item = item(kind, asked);
-            Money price = asked.money("price", currency);
-            Money cost = asked.value("cost") == null ? null : asked.money("cost", currency);
             LocalDate from = asked.value("from") == null ? today.day() : asked.day("from");
+            String item = item(kind, asked, from);
+            Money cost = asked.value("cost") == null ? null : asked.money("cost", currency);
+            boolean byMarkUp = kind == ItemKind.PART && cost != null && asked.value("price") == null;
+            Money price = byMarkUp ? null : asked.money("price", currency);
             asked.nothingElse().understood();
-            PriceEntry entry = new PriceEntry(kind, item, price, cost, from);
-            prices.set(entry);
+            prices.write(new PriceRow(kind, item, null, price, cost, from));
+            PriceEntry entry = prices.of(List.of(item)).on(kind, item, from).orElseThrow();
             return Once.Answer.made("/api/v1/" + slug + "/prices?day=" + from, document(entry));
         });
     }
@@ -107,8 +111,8 @@ public class PricesApi {
         return kind.isEmpty() ? "part" : kind;
     }
 
-    /** An hour of labour has a price by day and one after hours, a trip has one; a part must be one that the business carries. */
-    private String item(ItemKind kind, Asked asked) {
+    /** A part must be one that the business carries, a trip one of its own or to one of its zones. */
+    private String item(ItemKind kind, Asked asked, LocalDate from) {
         if (kind == ItemKind.PART) {
             String code = asked.text("item", 60);
             if (!code.isEmpty() && parts.find(code).isEmpty()) {
@@ -116,8 +120,11 @@ public class PricesApi {
             }
             return code;
         }
-        Set<String> known =
-                kind == ItemKind.LABOUR ? Set.of(PriceBook.HOUR, PriceBook.AFTER_HOURS) : Set.of(PriceBook.VISIT);
+        Set<String> known = new TreeSet<>(
+                kind == ItemKind.LABOUR ? PriceBook.LABOUR : List.of(PriceBook.VISIT, PriceBook.NO_ACCESS));
+        if (kind == ItemKind.TRAVEL) {
+            zones.all().on(from).forEach(zone -> known.add(zone.code()));
+        }
         String usual = kind == ItemKind.LABOUR ? PriceBook.HOUR : PriceBook.VISIT;
         return asked.value("item") == null ? usual : asked.oneOf("item", known);
     }
@@ -128,6 +135,9 @@ public class PricesApi {
                 entry.code(),
                 Amount.of(entry.price()),
                 entry.cost() == null ? null : Amount.of(entry.cost()),
-                entry.from());
+                entry.from(),
+                entry.by() == null || entry.by().percent() == null
+                        ? null
+                        : entry.by().percent().stripTrailingZeros().toPlainString());
     }
 }

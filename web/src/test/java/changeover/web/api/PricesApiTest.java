@@ -75,4 +75,43 @@ class PricesApiTest {
         as(shop.technician()).get(shop.api("prices")).then().statusCode(404);
         as(shop.office()).get(shop.api("prices")).then().statusCode(200);
     }
+
+    @Test
+    void a_file_of_prices_is_looked_at_brought_in_once_and_taken_out_the_same() {
+        var shop = shops.open("CA-ON", "en");
+        String csv = "kind,item,name,unit,from,price,cost,currency\r\n"
+                + "labour,hour,,,2026-01-01,112.00,57.00,CAD\r\n"
+                + "travel,no-access,,,2026-01-01,60.00,,CAD\r\n";
+        bring(shop, shop.owner(), "dry=true", csv)
+                .statusCode(200)
+                .body("written", equalTo(0))
+                .body("changes.what", equalTo(java.util.List.of("new", "new")))
+                .body("changes[0].now.price.amount", equalTo("112.00"));
+        bring(shop, shop.owner(), "dry=false", csv).statusCode(200).body("written", equalTo(2));
+        bring(shop, shop.owner(), "dry=false", csv)
+                .statusCode(200)
+                .body("written", equalTo(0))
+                .body("unchanged", equalTo(2));
+        as(shop.office())
+                .get(shop.api("exports/prices.csv"))
+                .then()
+                .statusCode(200)
+                .body(equalTo(csv));
+        bring(shop, shop.owner(), "bad=return&from=2027-01-01", "item,price\nNONE,1\n")
+                .statusCode(200)
+                .body("bad[0].row", equalTo(2))
+                .body("bad[0].code", equalTo("pricesfile.item-unknown"));
+        bring(shop, shop.owner(), "bad=maybe", csv).statusCode(422);
+        bring(shop, shop.office(), "dry=false", csv).statusCode(404);
+    }
+
+    private static io.restassured.response.ValidatableResponse bring(
+            AShop.Shop shop, java.util.UUID person, String query, String csv) {
+        return as(person)
+                .header("Operation-Id", java.util.UUID.randomUUID().toString())
+                .contentType("text/csv; charset=UTF-8")
+                .body(csv.getBytes(java.nio.charset.StandardCharsets.UTF_8))
+                .post(shop.api("imports/prices?" + query))
+                .then();
+    }
 }
