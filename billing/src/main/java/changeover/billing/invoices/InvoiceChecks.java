@@ -46,16 +46,6 @@ public final class InvoiceChecks {
               from back b
               left join invoice_issue s on s.tenant_id = b.tenant_id and s.invoice_id = b.credits_id""";
 
-    /** A fee for a closed door stands only for a visit that ended so, and once. */
-    private static final String CLOSED_DOORS = """
-            with asked as (
-              select l.tenant_id, l.visit_id, count(*) as times from invoice_line l
-                join invoice i on i.tenant_id = l.tenant_id and i.id = l.invoice_id and i.kind = 'visit'
-               where l.kind = 'travel' and l.item_code = 'no-access' and not l.by_hand group by 1, 2)
-            select count(*), count(*) filter (where e.how is distinct from 'no_access' or a.times > 1)
-              from asked a
-              left join visit_ending e on e.tenant_id = a.tenant_id and e.visit_id = a.visit_id""";
-
     private InvoiceChecks() {}
 
     /** @param bad how many do not hold; nought is well */
@@ -68,7 +58,6 @@ public final class InvoiceChecks {
         found.add(new Found("chain", chain.documents(), chain.broken().size()));
         found.add(counted(connection, "totals", TOTALS));
         found.add(counted(connection, "credits", CREDITS));
-        found.add(counted(connection, "closed-doors", CLOSED_DOORS));
         return found;
     }
 

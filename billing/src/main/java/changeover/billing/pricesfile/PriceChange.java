@@ -36,11 +36,11 @@ public record PriceChange(
                 .sorted(Comparator.comparing(one -> one.price().from()))
                 .toList();
         for (PriceReader.Read read : byDay) {
-            PriceRow now = read.price();
             NavigableMap<java.time.LocalDate, PriceRow> days =
-                    written.computeIfAbsent(now.item(), _ -> new TreeMap<>());
-            var holds = days.floorEntry(now.from());
+                    written.computeIfAbsent(read.price().item(), _ -> new TreeMap<>());
+            var holds = days.floorEntry(read.price().from());
             PriceRow before = holds == null ? null : holds.getValue();
+            PriceRow now = before != null && read.keepsCost() ? read.price().costing(before.cost()) : read.price();
             What what = before == null ? What.NEW : saysTheSame(before, now) ? What.UNCHANGED : What.CHANGED;
             changes.add(new PriceChange(read.row(), what, now, before));
             if (what != What.UNCHANGED) {

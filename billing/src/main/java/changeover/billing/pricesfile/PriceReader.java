@@ -23,8 +23,12 @@ final class PriceReader {
     /** What a business may price, its part's kind with it; an item that is not there is refused. */
     record Known(Map<PriceRow.Item, String> items, MarkUps rules, Currency currency, LocalDate day) {}
 
-    /** A row that was understood. */
-    record Read(int row, PriceRow price) {}
+    /**
+     * A row that was understood.
+     *
+     * @param keepsCost the file says nothing of costs, so that what is known of it stays
+     */
+    record Read(int row, PriceRow price, boolean keepsCost) {}
 
     private final Known known;
     private final List<PriceFault> faults = new ArrayList<>();
@@ -85,7 +89,7 @@ final class PriceReader {
         } else {
             Integer first = seen.putIfAbsent(row.kind() + " " + row.code() + " " + row.from(), line.row());
             if (first == null) {
-                read.add(new Read(line.row(), row));
+                read.add(new Read(line.row(), row, !line.cells().containsKey(Column.COST)));
             } else {
                 refuse(line, Column.ITEM, Refusal.of("pricesfile.twice", Map.of("row", first)));
             }

@@ -20,6 +20,11 @@ public record PriceRow(
     /** The item, whatever the day. */
     public record Item(ItemKind kind, String code) {}
 
+    /** The same at another cost. */
+    public PriceRow costing(@Nullable Money otherCost) {
+        return new PriceRow(kind, code, partKind, price, otherCost, from);
+    }
+
     String currency() {
         Money any = price == null ? cost : price;
         if (any == null) {

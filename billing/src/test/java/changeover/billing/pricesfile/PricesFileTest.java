@@ -169,4 +169,14 @@ class PricesFileTest {
                                         + change.now().price().decimal())
                                 .collect(Collectors.joining(", "))));
     }
+
+    @Test
+    void a_file_without_costs_leaves_them_as_they_are() {
+        UUID tenant = shop();
+        bring(tenant, CANONICAL, false, true);
+        assertEquals(
+                "0 new, 1 changed, 1 unchanged, 0 refused, 1 written",
+                bring(tenant, "item,price,from\nFIL-1,15.25,2027-05-01\nFIL-1,14.00,2027-02-01\n", false, true));
+        assertEquals(true, take(tenant).contains("FIL-1,'=Filtre,C62,2027-05-01,15.25,4.20,CAD"));
+    }
 }

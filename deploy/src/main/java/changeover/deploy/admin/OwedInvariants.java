@@ -33,6 +33,12 @@ final class OwedInvariants {
                     select count(*), count(*) filter (where amount_minor <> round(base_minor * percent / 100))
                       from invoice_tax t join invoice i
                         on i.tenant_id = t.tenant_id and i.id = t.invoice_id and i.kind <> 'credit'"""),
+            new Invariant("closed-doors", "invoice_line", """
+                    select count(*), count(*) filter (where e.how is distinct from 'no_access' or asked.times > 1)
+                      from (select l.tenant_id, l.visit_id, count(*) as times from invoice_line l
+                              join invoice i on i.tenant_id = l.tenant_id and i.id = l.invoice_id and i.kind = 'visit'
+                             where l.kind = 'travel' and l.item_code = 'no-access' and not l.by_hand group by 1, 2) asked
+                      left join visit_ending e on e.tenant_id = asked.tenant_id and e.visit_id = asked.visit_id"""),
             new Invariant("credits-within", "invoice_issue", """
                     select count(*), count(*) filter (where credited > total_minor)
                       from (select s.total_minor, sum(c.total_minor) as credited
