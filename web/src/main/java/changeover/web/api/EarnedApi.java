@@ -4,8 +4,12 @@ import changeover.billing.costs.StockValue;
 import changeover.billing.ledger.Earned;
 import changeover.billing.ledger.EarnedFile;
 import changeover.billing.ledger.EarnedOn;
+import changeover.billing.payments.DepositsHeld;
 import changeover.billing.payments.Owed;
 import changeover.billing.payments.OwedBy;
+import changeover.billing.writeoffs.WriteOff;
+import changeover.billing.writeoffs.WriteOffs;
+import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Wording;
 import jakarta.annotation.security.RolesAllowed;
@@ -18,14 +22,18 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.time.LocalDate;
+import java.util.Currency;
 import java.util.List;
 import java.util.UUID;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** The money of the business at the end of any day: earned, prepaid, open by age, kept for customers, in stock. */
 @Path("/api/v1/{slug}")
 @RolesAllowed({"owner", "office"})
 public class EarnedApi {
+
+    private static final LocalDate BEGINNING = LocalDate.of(1900, 1, 1);
 
     /** In the month of the day, in its year, and since the beginning. */
     public record Span(Amount month, Amount year, Amount ever) {
@@ -51,6 +59,9 @@ public class EarnedApi {
 
     public record OpenDocument(Amount notDue, Amount late30, Amount late60, Amount late90, Amount older, Amount all) {}
 
+    /** Debts given up, less what was taken back: {@code tax} is the part of the taxes in it. */
+    public record GivenUpDocument(Amount year, Amount taxOfYear, Amount ever, Amount taxOfEver) {}
+
     /** @param partsWithoutCost parts of which nobody wrote down what one costs; they are in no value */
     public record StockDocument(Amount value, int partsWithoutCost) {}
 
@@ -59,7 +70,7 @@ public class EarnedApi {
      * @param prepaid invoiced and not yet earned: owed as service
      * @param ahead earned and not yet invoiced
      * @param open tax included, by what is past its day
-     * @param kept for customers who paid beyond what they owe
+     * @param kept for customers who paid beyond what they owe; {@code deposits} what of it is held for work to come
      */
     public record EarnedDocument(
             LocalDate day,
@@ -70,6 +81,8 @@ public class EarnedApi {
             Amount ahead,
             OpenDocument open,
             Amount kept,
+            Amount deposits,
+            GivenUpDocument givenUp,
             StockDocument stock,
             List<AgreementDocument> agreements) {}
 
@@ -78,6 +91,12 @@ public class EarnedApi {
 
     @Inject
     Owed owed;
+
+    @Inject
+    DepositsHeld held;
+
+    @Inject
+    WriteOffs writeOffs;
 
     @Inject
     StockValue stock;
@@ -109,6 +128,9 @@ public class EarnedApi {
                         Amount.of(by.older()),
                         Amount.of(by.open())),
                 Amount.of(by.credit()),
+                Amount.of(Money.sum(
+                        held.on(day).stream().map(DepositsHeld.Held::left).toList(), on.currency())),
+                givenUp(day, on.currency()),
                 new StockDocument(Amount.of(parts.value()), parts.withoutCost().size()),
                 on.plans().stream().map(EarnedApi::agreement).toList());
     }
@@ -121,6 +143,20 @@ public class EarnedApi {
     public Response file(@Nullable @QueryParam("day") String said) {
         LocalDate day = day(said);
         return CsvAnswer.of(EarnedFile.of(earned.on(day)), "earned-" + day);
+    }
+
+    private GivenUpDocument givenUp(LocalDate day, Currency currency) {
+        List<WriteOff> year = writeOffs.between(day.withDayOfYear(1), day);
+        List<WriteOff> ever = writeOffs.between(BEGINNING, day);
+        return new GivenUpDocument(
+                sum(year, WriteOff::amount, currency),
+                sum(year, WriteOff::tax, currency),
+                sum(ever, WriteOff::amount, currency),
+                sum(ever, WriteOff::tax, currency));
+    }
+
+    private static Amount sum(List<WriteOff> all, Function<WriteOff, Money> of, Currency currency) {
+        return Amount.of(Money.sum(all.stream().map(of).toList(), currency));
     }
 
     private LocalDate day(@Nullable String said) {

@@ -6,6 +6,7 @@ import changeover.billing.costs.StockValue;
 import changeover.billing.ledger.Earned;
 import changeover.billing.ledger.EarnedOn;
 import changeover.billing.ledger.EarnedOn.Plan;
+import changeover.billing.payments.DepositsHeld;
 import changeover.billing.payments.Owed;
 import changeover.billing.payments.OwedBy;
 import changeover.contracts.money.Money;
@@ -70,7 +71,9 @@ public class EarnedPages {
             String credit,
             String stock,
             int withoutCost,
-            List<PlanResultPages.Row> results) {}
+            List<PlanResultPages.Row> results,
+            String deposits,
+            List<GivenUpFigures.Line> givenUp) {}
 
     /** An agreement on the day, in words. */
     public record Row(
@@ -129,6 +132,12 @@ public class EarnedPages {
 
     @Inject
     PlanResults results;
+
+    @Inject
+    DepositsHeld held;
+
+    @Inject
+    GivenUpFigures givenUp;
 
     @GET
     @Transactional
@@ -215,7 +224,15 @@ public class EarnedPages {
                         parts.withoutCost().size(),
                         frame.role().equals("owner")
                                 ? ResultsInWords.rows(results.on(day, Over.TERM), frame)
-                                : List.of()),
+                                : List.of(),
+                        said(
+                                Money.sum(
+                                        held.on(day).stream()
+                                                .map(DepositsHeld.Held::left)
+                                                .toList(),
+                                        on.currency()),
+                                frame),
+                        givenUp.on(day, on.currency(), frame)),
                 form);
     }
 

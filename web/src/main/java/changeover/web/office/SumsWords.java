@@ -56,4 +56,28 @@ public interface SumsWords {
 
     @Message("All figures, on any day")
     String another_day();
+
+    @Message("Deposits held for work to come")
+    String deposits();
+
+    @Message("Of this, deposits for work to come")
+    String of_this_deposits();
+
+    @Message("No deposit was held on that day.")
+    String none_held();
+
+    @Message("Taken")
+    String taken();
+
+    @Message("Deposit")
+    String deposit();
+
+    @Message("Still held")
+    String still_held();
+
+    @Message("Debts given up")
+    String given_up();
+
+    @Message("Taxes of it")
+    String taxes_of_it();
 }

@@ -1,9 +1,11 @@
 package changeover.web.office;
 
 import static changeover.web.AShop.as;
+import static changeover.web.AShop.post;
 import static org.hamcrest.CoreMatchers.containsString;
 import static org.hamcrest.CoreMatchers.endsWith;
 import static org.hamcrest.CoreMatchers.not;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import changeover.contracts.PostgresForTests;
@@ -12,6 +14,7 @@ import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
@@ -72,7 +75,7 @@ class EarnedPagesTest {
                     .extract()
                     .asString();
             var links = Pattern.compile(
-                            "href=\"([^\"]*money/earned/(?:behind|kept|stock|open|agreements)[^\"]*)\">([^<]*[0-9][^<]*)</a>")
+                            "href=\"([^\"]*money/earned/(?:behind|kept|stock|open|deposits|agreements)[^\"]*)\">([^<]*[0-9][^<]*)</a>")
                     .matcher(page)
                     .results()
                     .filter(link -> !link.group(1).contains("of=ended"))
@@ -93,6 +96,36 @@ class EarnedPagesTest {
                                 : foot.contains(">" + link.group(2) + "</td>"),
                         link.group(1) + " says " + link.group(2) + ", its list " + foot);
             }
+        }
+    }
+
+    /** What is open of a document is given up: the amount and its part of the taxes stand there, and their list says the same. */
+    @Test
+    void what_was_given_up_stands_with_its_part_of_the_taxes() {
+        var shop = billed.open("CA-QC", "en");
+        String today =
+                as(shop.office()).get(shop.api("earned")).then().extract().path("day");
+        String invoice =
+                as(shop.office()).get(shop.api("invoices")).then().extract().path("find { it.number != null }.id");
+        post(
+                        shop.owner(),
+                        shop.at("money/invoices/" + invoice + "/write-off"),
+                        Map.of("day", today, "why", "Moved away, no address"))
+                .statusCode(303);
+        String page =
+                as(shop.office()).get(shop.at("money/earned")).then().extract().asString();
+        var links = Pattern.compile("href=\"([^\"]*money/write-offs[^\"]*)\">([^<]*)</a>")
+                .matcher(page)
+                .results()
+                .toList();
+        assertEquals(4, links.size());
+        for (var link : links) {
+            assertTrue(link.group(2).matches("\\$[1-9][0-9.,]*"), link.group(2));
+            as(shop.office())
+                    .get(link.group(1).replace("&amp;", "&"))
+                    .then()
+                    .statusCode(200)
+                    .body(containsString(link.group(2)));
         }
     }
 

@@ -62,7 +62,9 @@ class MoneyOnADayApiTest {
                 .get(shop.api("earned?day=2001-01-01"))
                 .then()
                 .statusCode(200)
-                .body("together.ever.amount", equalTo("0.00"));
+                .body("together.ever.amount", equalTo("0.00"))
+                .body("deposits.amount", equalTo("0.00"))
+                .body("givenUp.taxOfEver.amount", equalTo("0.00"));
         as(shop.office()).get(shop.api("earned?day=soon")).then().statusCode(422);
         as(shop.technician()).get(shop.api("earned")).then().statusCode(404);
     }

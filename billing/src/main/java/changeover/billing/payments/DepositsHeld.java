@@ -1,0 +1,82 @@
+package changeover.billing.payments;
+
+import changeover.contracts.money.Money;
+import changeover.contracts.tenants.Businesses;
+import io.agroal.api.AgroalDataSource;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.List;
+import java.util.UUID;
+
+/** What of deposits was still kept for their work at the end of a day: taken by then, not yet applied and not given back. */
+@ApplicationScoped
+public class DepositsHeld {
+
+    private static final String HELD = """
+            select d.id, d.number, p.customer_id, coalesce(c.name, ''), p.day, d.words, p.amount_minor, k.minor
+              from deposit d
+              join payment p on p.tenant_id = d.tenant_id and p.id = d.payment_id
+              left join customer c on c.tenant_id = p.tenant_id and c.id = p.customer_id
+              cross join lateral (
+                select (p.amount_minor - coalesce((
+                          select sum(a.amount_minor) from payment_allocation a
+                           where a.tenant_id = p.tenant_id and a.payment_id = p.id and a.day <= ?), 0) - coalesce((
+                          select sum(r.amount_minor) from deposit_return b
+                            join payment r on r.tenant_id = b.tenant_id and r.id = b.refund_id and r.day <= ?
+                           where b.tenant_id = d.tenant_id and b.deposit_id = d.id and not exists (
+                             select 1 from payment_undoing u
+                              where u.tenant_id = r.tenant_id and u.payment_id = r.id and u.day <= ?)), 0))::bigint as minor) k
+             where p.day <= ? and k.minor > 0 and not exists (
+               select 1 from payment_undoing u where u.tenant_id = p.tenant_id and u.payment_id = p.id and u.day <= ?)
+             order by p.day, d.number""";
+
+    private static final int DAYS = 5;
+
+    @Inject
+    AgroalDataSource datasource;
+
+    @Inject
+    Businesses businesses;
+
+    /** @param left what was still kept of the amount */
+    public record Held(
+            UUID id,
+            long number,
+            UUID customerId,
+            String customer,
+            LocalDate day,
+            String words,
+            Money amount,
+            Money left) {}
+
+    public List<Held> on(LocalDate day) {
+        Currency currency = businesses.current().currency();
+        List<Held> held = new ArrayList<>();
+        try (Connection connection = datasource.getConnection();
+                PreparedStatement select = connection.prepareStatement(HELD)) {
+            Owed.bindDays(select, day, DAYS);
+            ResultSet row = select.executeQuery();
+            while (row.next()) {
+                held.add(new Held(
+                        row.getObject(1, UUID.class),
+                        row.getLong(2),
+                        row.getObject(3, UUID.class),
+                        row.getString(4),
+                        row.getObject(5, LocalDate.class),
+                        row.getString(6),
+                        new Money(row.getLong(7), currency),
+                        new Money(row.getLong(8), currency)));
+            }
+            return held;
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the deposits could not be read", cause);
+        }
+    }
+}
