@@ -85,3 +85,10 @@ insert into bank_line (bank_id, key, day, amount_minor, words)
 insert into bank_line_use (line_id, payment_id, how, why)
   select l.id, p.id, 'returned', 'AMOUNT' from bank_line l, payment p where l.key = 'csv:1' limit 1;
 insert into bank_line_dismissal (line_id, why) select id, 'The bank''s own' from bank_line where key = 'csv:2';
+insert into serving_rule (what, days_late, least_minor) values ('ask', 30, 0);
+insert into serving_word (customer_id, day, what, why) select customer_id, day, 'ask', 'Twice late' from invoice_issue limit 1;
+insert into debit_mandate (customer_id, signed_on, reference) select customer_id, day, 'P-1' from invoice_issue limit 1;
+insert into debit_mandate_end (mandate_id, day) select id, signed_on from debit_mandate limit 1;
+insert into account_statement (customer_id, from_day, until_day, day, language, currency, opening_minor, closing_minor, lines, buyer)
+  select customer_id, day, day, day, 'en', 'CAD', 0, 0, '[]', '["Anselm Birk"]' from invoice_issue limit 1;
+insert into document_order (of_kind, of_id) select 'statement', id from account_statement limit 1;

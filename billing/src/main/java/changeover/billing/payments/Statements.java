@@ -12,37 +12,45 @@ import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Currency;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /** Everything that moved a customer's balance, in order, with the balance after each. */
 @ApplicationScoped
 public class Statements {
 
     private static final String MOVES = """
-            select day, what, id, said, minor, way, stands from (
-              select day, case kind when 'credit' then 'credit' else 'invoice' end as what, invoice_id as id,
+            select day, what, id, said, minor, way, stands, customer_id from (
+              select customer_id, day, case kind when 'credit' then 'credit' else 'invoice' end as what, invoice_id as id,
                      label as said, case kind when 'credit' then -total_minor else total_minor end as minor, 1 as turn,
                      null as way, false as stands
-                from invoice_issue where customer_id = ?
+                from invoice_issue where (?::uuid is null or customer_id = ?)
               union all
-              select p.day, p.kind, p.id, p.reference, case p.kind when 'payment' then -amount_minor else amount_minor end, 2,
+              select p.customer_id, p.day, p.kind, p.id, p.reference, case p.kind when 'payment' then -amount_minor else amount_minor end, 2,
                      p.way, u.id is null
                 from payment p
                 left join payment_undoing u on u.tenant_id = p.tenant_id and u.payment_id = p.id
-               where p.customer_id = ?
+               where (?::uuid is null or p.customer_id = ?)
               union all
-              select u.day, case u.how when 'bounced' then 'returned' else 'undone' end, p.id, p.reference,
+              select p.customer_id, u.day, case u.how when 'bounced' then 'returned' else 'undone' end, p.id, p.reference,
                      case p.kind when 'payment' then p.amount_minor else -p.amount_minor end, 3, p.way, false
                 from payment_undoing u
-                join payment p on p.tenant_id = u.tenant_id and p.id = u.payment_id where p.customer_id = ?
+                join payment p on p.tenant_id = u.tenant_id and p.id = u.payment_id
+               where (?::uuid is null or p.customer_id = ?)
               union all
-              select w.day, case when w.amount_minor > 0 then 'given-up' else 'taken-back' end, w.invoice_id, s.label,
-                     -w.amount_minor, 4, null, false
+              select s.customer_id, w.day, case when w.amount_minor > 0 then 'given-up' else 'taken-back' end, w.invoice_id,
+                     s.label, -w.amount_minor, 4, null, false
                 from write_off w
                 join invoice_issue s on s.tenant_id = w.tenant_id and s.invoice_id = w.invoice_id
-               where s.customer_id = ?) moves
+               where (?::uuid is null or s.customer_id = ?)) moves
              where day <= ? order by day, turn, said, id""";
+
+    /** How often the customer is asked for, before the last day. */
+    private static final int CUSTOMERS = 8;
 
     @Inject
     AgroalDataSource datasource;
@@ -56,23 +64,36 @@ public class Statements {
      * @param until last day, in
      */
     public List<StatementRow> of(UUID customer, LocalDate from, LocalDate until) {
+        Money nought = Money.zero(businesses.current().currency());
+        return read(customer, from, until)
+                .getOrDefault(
+                        customer, List.of(new StatementRow(from, "before", null, null, null, false, nought, nought)));
+    }
+
+    /** Of every customer whose balance ever moved until then: one statement for the database. */
+    public Map<UUID, List<StatementRow>> all(LocalDate from, LocalDate until) {
+        return read(null, from, until);
+    }
+
+    private Map<UUID, List<StatementRow>> read(@Nullable UUID customer, LocalDate from, LocalDate until) {
         Currency currency = businesses.current().currency();
-        Money balance = Money.zero(currency);
-        List<StatementRow> rows = new ArrayList<>();
+        Map<UUID, Money> balances = new LinkedHashMap<>();
+        Map<UUID, List<StatementRow>> rows = new LinkedHashMap<>();
         try (Connection connection = datasource.getConnection();
                 PreparedStatement select = connection.prepareStatement(MOVES)) {
-            select.setObject(1, customer);
-            select.setObject(2, customer);
-            select.setObject(3, customer);
-            select.setObject(4, customer);
-            select.setObject(5, until);
+            for (int at = 1; at <= CUSTOMERS; at++) {
+                select.setObject(at, customer);
+            }
+            select.setObject(CUSTOMERS + 1, until);
             ResultSet row = select.executeQuery();
             while (row.next()) {
+                UUID whose = row.getObject(8, UUID.class);
                 LocalDate day = row.getObject(1, LocalDate.class);
                 Money amount = new Money(row.getLong(5), currency);
-                balance = balance.plus(amount);
+                Money balance = balances.merge(whose, amount, Money::plus);
+                List<StatementRow> theirs = rows.computeIfAbsent(whose, _ -> new ArrayList<>());
                 if (!day.isBefore(from)) {
-                    rows.add(new StatementRow(
+                    theirs.add(new StatementRow(
                             day,
                             row.getString(2),
                             row.getObject(3, UUID.class),
@@ -86,10 +107,12 @@ public class Statements {
         } catch (SQLException cause) {
             throw new IllegalStateException("the statement could not be read", cause);
         }
-        Money before = rows.isEmpty()
-                ? balance
-                : rows.getFirst().balance().minus(rows.getFirst().amount());
-        rows.addFirst(new StatementRow(from, "before", null, null, null, false, before, before));
-        return List.copyOf(rows);
+        rows.forEach((whose, theirs) -> {
+            Money before = theirs.isEmpty()
+                    ? Objects.requireNonNull(balances.get(whose))
+                    : theirs.getFirst().balance().minus(theirs.getFirst().amount());
+            theirs.addFirst(new StatementRow(from, "before", null, null, null, false, before, before));
+        });
+        return rows;
     }
 }

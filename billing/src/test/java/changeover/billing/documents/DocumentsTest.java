@@ -33,16 +33,16 @@ class DocumentsTest {
     @Test
     void a_paper_is_wanted_with_the_business_and_made_once_after_it() {
         UUID tenant = business.quebec();
-        Wanted wanted = Wanted.of(PaperKind.STATEMENT, UUID.randomUUID());
+        Wanted wanted = Wanted.of(PaperKind.ESTIMATE, UUID.randomUUID());
         business.in(tenant, () -> documents.order(List.of(wanted)));
         business.in(tenant, () -> documents.order(List.of(wanted)));
-        assertTrue(business.in(tenant, () -> documents.newest(PaperKind.STATEMENT, wanted.ofId()))
+        assertTrue(business.in(tenant, () -> documents.newest(PaperKind.ESTIMATE, wanted.ofId()))
                 .isEmpty());
         assertEquals(1, toMake.makePending(tenant, 500));
         assertEquals(0, toMake.makePending(tenant, 500));
         business.in(tenant, () -> documents.order(List.of(wanted)));
         assertEquals(0, toMake.makePending(tenant, 500));
-        Document made = business.in(tenant, () -> documents.newest(PaperKind.STATEMENT, wanted.ofId()))
+        Document made = business.in(tenant, () -> documents.newest(PaperKind.ESTIMATE, wanted.ofId()))
                 .orElseThrow();
         assertEquals("S-1.pdf", made.fileName());
         assertEquals(64, made.sha256().length());
@@ -56,19 +56,19 @@ class DocumentsTest {
         business.in(
                 tenant,
                 () -> documents.order(
-                        List.of(Wanted.of(PaperKind.STATEMENT, id), new Wanted(PaperKind.STATEMENT, id, 2))));
+                        List.of(Wanted.of(PaperKind.ESTIMATE, id), new Wanted(PaperKind.ESTIMATE, id, 2))));
         assertEquals(
-                2, toMake.newest(tenant, PaperKind.STATEMENT, id).orElseThrow().version());
-        assertTrue(business.in(tenant, () -> documents.find(PaperKind.STATEMENT, id, 1))
+                2, toMake.newest(tenant, PaperKind.ESTIMATE, id).orElseThrow().version());
+        assertTrue(business.in(tenant, () -> documents.find(PaperKind.ESTIMATE, id, 1))
                 .isPresent());
     }
 
     @Test
     void one_that_cannot_be_drawn_waits_and_does_not_hold_up_the_others() {
         UUID tenant = business.quebec();
-        Wanted bad = Wanted.of(PaperKind.STATEMENT, UUID.randomUUID());
+        Wanted bad = Wanted.of(PaperKind.ESTIMATE, UUID.randomUUID());
         PapersForTests.FAILING.add(bad.ofId());
-        Wanted good = Wanted.of(PaperKind.STATEMENT, UUID.randomUUID());
+        Wanted good = Wanted.of(PaperKind.ESTIMATE, UUID.randomUUID());
         business.in(tenant, () -> documents.order(List.of(bad, good)));
         assertEquals(1, toMake.makePending(tenant, 500));
         assertEquals("no ink", business.in(tenant, () -> business.one("select last_error from document_order")));
@@ -83,7 +83,7 @@ class DocumentsTest {
         UUID tenant = business.quebec();
         List<Wanted> wanted = new ArrayList<>();
         for (int count = 0; count < 450; count++) {
-            wanted.add(Wanted.of(PaperKind.STATEMENT, UUID.randomUUID()));
+            wanted.add(Wanted.of(PaperKind.ESTIMATE, UUID.randomUUID()));
         }
         business.in(tenant, () -> documents.order(wanted));
         int before = PapersForTests.DRAWN.get();
@@ -106,7 +106,7 @@ class DocumentsTest {
     @Test
     void a_document_never_changes() {
         UUID tenant = business.quebec();
-        Wanted wanted = Wanted.of(PaperKind.STATEMENT, UUID.randomUUID());
+        Wanted wanted = Wanted.of(PaperKind.ESTIMATE, UUID.randomUUID());
         business.in(tenant, () -> documents.order(List.of(wanted)));
         toMake.makePending(tenant, 1);
         RuntimeException refused = assertThrows(

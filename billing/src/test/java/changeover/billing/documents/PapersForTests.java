@@ -9,7 +9,7 @@ import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 
-/** Draws statements, a kind that no other source draws yet, and fails for the ones that a test names. */
+/** Draws estimates, a kind that no other source draws yet, and fails for the ones that a test names. */
 @ApplicationScoped
 public class PapersForTests implements PaperSource {
 
@@ -18,7 +18,7 @@ public class PapersForTests implements PaperSource {
 
     @Override
     public Set<PaperKind> kinds() {
-        return Set.of(PaperKind.STATEMENT);
+        return Set.of(PaperKind.ESTIMATE);
     }
 
     @Override

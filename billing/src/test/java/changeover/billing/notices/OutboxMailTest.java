@@ -64,7 +64,7 @@ class OutboxMailTest {
     @Test
     void a_message_waits_for_its_papers_and_is_sent_once_with_them() throws Exception {
         UUID tenant = business.quebec();
-        Wanted paper = Wanted.of(PaperKind.STATEMENT, UUID.randomUUID());
+        Wanted paper = Wanted.of(PaperKind.ESTIMATE, UUID.randomUUID());
         NewMessage message = message("Adèle Fournier", "adele@example.com", List.of(paper));
         business.in(tenant, () -> documents.order(List.of(paper)));
         write(tenant, message);

@@ -1,6 +1,9 @@
 package changeover.web.field;
 
+import changeover.billing.serving.Servings;
+import changeover.billing.serving.Word;
 import changeover.contracts.customers.AccessCodes;
+import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Refusal;
@@ -36,10 +39,17 @@ import java.util.UUID;
 @RolesAllowed({"owner", "office", "technician"})
 public class FieldVisitPages {
 
+    /**
+     * What the office decided where something is unpaid.
+     *
+     * @param word serve, ask, not; empty where nothing is
+     */
+    public record Unpaid(String word, String phone, String dial) {}
+
     @CheckedTemplate(basePath = "field")
     static class Pages {
         static native TemplateInstance visit(
-                Frame frame, VisitView view, List<AccessCodes.Shown> shown, Said form, UUID made);
+                Frame frame, VisitView view, Unpaid unpaid, List<AccessCodes.Shown> shown, Said form, UUID made);
 
         private Pages() {}
     }
@@ -70,6 +80,12 @@ public class FieldVisitPages {
 
     @Inject
     Clock clock;
+
+    @Inject
+    Servings servings;
+
+    @Inject
+    Businesses businesses;
 
     @GET
     @Transactional
@@ -118,6 +134,16 @@ public class FieldVisitPages {
 
     private TemplateInstance page(VisitLists.Row row, List<AccessCodes.Shown> shown, Said form) {
         Frame frame = frames.of(null);
-        return Pages.visit(frame, views.of(row, frame), shown, form, UUID.randomUUID());
+        return Pages.visit(frame, views.of(row, frame), unpaid(row, frame), shown, form, UUID.randomUUID());
+    }
+
+    /** The word alone; how much it is stays at the office. */
+    private Unpaid unpaid(VisitLists.Row row, Frame frame) {
+        Word word = row.how() != null
+                ? null
+                : servings.at(List.of(row.homeId()), frame.today()).get(row.homeId());
+        String phone = businesses.profile().facts().phone();
+        String shown = phone == null ? "" : phone;
+        return new Unpaid(word == null ? "" : word.code(), shown, shown.replaceAll("[^0-9+]", ""));
     }
 }

@@ -162,4 +162,19 @@ public interface FieldWords {
 
     @Message("This visit is over. Its sheet is corrected by the office.")
     String closed_sheet();
+
+    @Message("Something is unpaid")
+    String unpaid();
+
+    @Message("Serve as planned.")
+    String unpaid_serve();
+
+    @Message("Ask the office before you begin.")
+    String unpaid_ask();
+
+    @Message("Do not serve before the office says so.")
+    String unpaid_not();
+
+    @Message("Danger to life comes first, whatever is owed.")
+    String unpaid_life();
 }

@@ -1,5 +1,7 @@
 package changeover.web.field;
 
+import changeover.billing.serving.Servings;
+import changeover.billing.serving.Word;
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.words.Wording;
 import changeover.scheduling.dayplan.DayPlan;
@@ -24,6 +26,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -33,9 +36,20 @@ import org.jspecify.annotations.Nullable;
 @RolesAllowed({"owner", "office", "technician"})
 public class StopsPages {
 
-    /** @param how how it ended; empty while it is open */
+    /**
+     * @param how how it ended; empty while it is open
+     * @param unpaid ask or not, where the office decided so; empty elsewhere
+     */
     public record Stop(
-            UUID visit, String starts, String home, String opens, int minutes, int tasks, String how, String note) {}
+            UUID visit,
+            String starts,
+            String home,
+            String opens,
+            int minutes,
+            int tasks,
+            String how,
+            String note,
+            String unpaid) {}
 
     public record Load(String quantity, String part, String size, boolean eachTime) {}
 
@@ -72,6 +86,9 @@ public class StopsPages {
     @Inject
     OwnVisits own;
 
+    @Inject
+    Servings servings;
+
     @GET
     @Transactional
     public TemplateInstance stops(
@@ -83,6 +100,8 @@ public class StopsPages {
                 .filter(one -> one.technicianId().toString().equals(technician))
                 .findFirst()
                 .orElseGet(() -> all.isEmpty() ? plans.of(current.person(), day) : all.getFirst());
+        Map<UUID, Word> words = servings.at(
+                plan.stops().stream().map(DayPlan.Stop::homeId).distinct().toList(), frame.today());
         List<Other> others = all.stream()
                 .map(one -> new Other(
                         one.technicianId(), one.technician(), one.stops().size()))
@@ -95,7 +114,9 @@ public class StopsPages {
                         day.equals(frame.today()),
                         day.minusDays(1).toString(),
                         day.plusDays(1).toString(),
-                        plan.stops().stream().map(StopsPages::stop).toList(),
+                        plan.stops().stream()
+                                .map(stop -> stop(stop, words.get(stop.homeId())))
+                                .toList(),
                         plan.load().stream()
                                 .map(one -> load(one, frame.locale()))
                                 .toList(),
@@ -112,7 +133,7 @@ public class StopsPages {
         }
     }
 
-    private static Stop stop(DayPlan.Stop stop) {
+    private static Stop stop(DayPlan.Stop stop, @Nullable Word word) {
         VisitEnd ended = stop.ended();
         return new Stop(
                 stop.visitId(),
@@ -122,7 +143,8 @@ public class StopsPages {
                 stop.minutes(),
                 stop.tasks(),
                 ended == null ? "" : ended.code(),
-                stop.note() == null ? "" : stop.note());
+                stop.note() == null ? "" : stop.note(),
+                ended != null || word == null || word == Word.SERVE ? "" : word.code());
     }
 
     private static Load load(DayPlan.Load load, Locale locale) {

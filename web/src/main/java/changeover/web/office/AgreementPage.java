@@ -2,6 +2,7 @@ package changeover.web.office;
 
 import changeover.billing.documents.DocumentsToMake;
 import changeover.billing.documents.PaperKind;
+import changeover.billing.ledger.TrustMoney;
 import changeover.billing.notices.OfferMail;
 import changeover.billing.payments.InvoiceLists;
 import changeover.contracts.agreements.Agreement;
@@ -84,7 +85,8 @@ public class AgreementPage {
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
-        static native TemplateInstance agreement(Frame frame, View view, List<Channel> channels, Said form);
+        static native TemplateInstance agreement(
+                Frame frame, View view, List<Channel> channels, boolean trust, Said form);
 
         static native TemplateInstance ending(Frame frame, View view, Said form);
 
@@ -117,6 +119,9 @@ public class AgreementPage {
 
     @Inject
     InvoiceLists invoices;
+
+    @Inject
+    TrustMoney trust;
 
     @Inject
     OfferMail mail;
@@ -217,11 +222,11 @@ public class AgreementPage {
         return agreements.find(id).orElseThrow(NotFoundException::new);
     }
 
-    private static TemplateInstance page(Frame frame, View view, Said form) {
+    private TemplateInstance page(Frame frame, View view, Said form) {
         List<Channel> channels = Arrays.stream(SaleChannel.values())
                 .map(channel -> new Channel(channel.code(), channel.wording().in(frame.locale())))
                 .toList();
-        return Pages.agreement(frame, view, channels, form);
+        return Pages.agreement(frame, view, channels, trust.of(view.id()).isPresent(), form);
     }
 
     private View view(Agreement agreement, Frame frame) {

@@ -10,6 +10,7 @@ import changeover.web.session.Frames;
 import changeover.web.session.PaperAnswer;
 import changeover.web.session.SaidOnce;
 import changeover.web.session.Tab;
+import changeover.web.session.Typed;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -22,8 +23,10 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 
 /** What waits to go out, what went, and the letters for those without a mail address. */
@@ -36,7 +39,7 @@ public class MailPages {
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
-        static native TemplateInstance mail(Frame frame, boolean server, int toPrint, List<Row> rows);
+        static native TemplateInstance mail(Frame frame, boolean server, List<UUID> letters, List<Row> rows);
 
         private Pages() {}
     }
@@ -72,14 +75,17 @@ public class MailPages {
                 letters.batch().orElseThrow(NotFoundException::new).pdf(), "letters.pdf");
     }
 
-    /** They came out of the printer: each is stamped with the day and the person. */
+    /** These came out of the printer, and no letter written since: each is stamped with the day and the person. */
     @POST
     @Path("printed")
-    public Response printed(@PathParam("slug") String slug) {
+    public Response printed(@PathParam("slug") String slug, MultivaluedMap<String, String> fields) {
+        Set<String> letters = Set.copyOf(new Typed(fields).each("letter"));
         return desk.answer(
                 () -> {
-                    outbox.printed(
-                            outbox.toPrint().stream().map(OutboxMessage::id).toList());
+                    outbox.printed(outbox.toPrint().stream()
+                            .map(OutboxMessage::id)
+                            .filter(id -> letters.contains(id.toString()))
+                            .toList());
                     return SaidOnce.at("/" + slug + "/shop/mail", "kept");
                 },
                 refusals -> page());
@@ -102,7 +108,11 @@ public class MailPages {
     private TemplateInstance page() {
         Frame frame = frames.of(Tab.SHOP);
         List<Row> rows = outbox.newest(0, 100).stream().map(MailPages::row).toList();
-        return Pages.mail(frame, mail.hasServer(), outbox.countToPrint(), rows);
+        List<UUID> letters = outbox.toPrint().stream()
+                .filter(message -> message.missing() == 0)
+                .map(OutboxMessage::id)
+                .toList();
+        return Pages.mail(frame, mail.hasServer(), letters, rows);
     }
 
     private static Row row(OutboxMessage message) {

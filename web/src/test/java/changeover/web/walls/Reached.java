@@ -36,6 +36,7 @@ class Reached {
             Map.entry("runs", "billing_run.id"),
             Map.entry("periods", "period_close.id"),
             Map.entry("holds", "reminder_hold.id"),
+            Map.entry("statements", "account_statement.id"),
             Map.entry("files/bank", "bank.id"),
             Map.entry("lines/line", "bank_line.id"),
             Map.entry("bank-lines", "bank_line.id"),

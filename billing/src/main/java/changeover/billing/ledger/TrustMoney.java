@@ -1,0 +1,96 @@
+package changeover.billing.ledger;
+
+import changeover.billing.tax.TaxQuestion;
+import changeover.contracts.money.Money;
+import changeover.contracts.tenants.Businesses;
+import io.agroal.api.AgroalDataSource;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/** Agreements whose money the law of the place keeps in trust until their first visit is done, with what was paid of each. */
+@ApplicationScoped
+public class TrustMoney {
+
+    /** Sold, not ended, no visit closed yet. */
+    private static final String WAITING = """
+            select a.id, a.number, c.name, h.country, h.region, y.day, v.first, coalesce(p.minor, 0)::bigint
+              from agreement a
+              join agreement_acceptance y on y.tenant_id = a.tenant_id and y.agreement_id = a.id
+              join home h on h.tenant_id = a.tenant_id and h.id = a.home_id
+              join customer c on c.tenant_id = a.tenant_id and c.id = a.payer_id
+              join (select v.tenant_id, v.agreement_id, min(coalesce(t.day, v.window_from)) as first, bool_or(n.id is not null) as begun
+                      from visit v
+                      left join appointment t on t.tenant_id = v.tenant_id and t.visit_id = v.id
+                      left join visit_ending n on n.tenant_id = v.tenant_id and n.visit_id = v.id and n.how = 'closed'
+                     where v.agreement_id is not null group by 1, 2) v
+                on v.tenant_id = a.tenant_id and v.agreement_id = a.id
+              left join (select i.tenant_id, i.agreement_id, sum(l.amount_minor) as minor
+                           from payment_allocation l
+                           join invoice i on i.tenant_id = l.tenant_id and i.id = l.invoice_id and i.agreement_id is not null
+                           left join payment_undoing u on u.tenant_id = l.tenant_id and u.payment_id = l.payment_id
+                          where u.id is null group by 1, 2) p
+                on p.tenant_id = a.tenant_id and p.agreement_id = a.id
+             where not v.begun and (?::uuid is null or a.id = ?)
+               and not exists (select 1 from agreement_ending e where e.tenant_id = a.tenant_id and e.agreement_id = a.id)
+             order by a.number""";
+
+    @Inject
+    AgroalDataSource datasource;
+
+    @Inject
+    Businesses businesses;
+
+    /** @param paid with tax; nought while nothing was */
+    public record Held(
+            UUID agreementId,
+            long number,
+            String customer,
+            LocalDate sold,
+            LocalDate firstVisit,
+            Money paid,
+            TrustRule rule) {}
+
+    /** All that the rule speaks of. */
+    public List<Held> all() {
+        return read(null);
+    }
+
+    public Optional<Held> of(UUID agreement) {
+        return read(agreement).stream().findFirst();
+    }
+
+    private List<Held> read(@Nullable UUID agreement) {
+        Currency currency = businesses.current().currency();
+        List<Held> held = new ArrayList<>();
+        try (Connection connection = datasource.getConnection();
+                PreparedStatement select = connection.prepareStatement(WAITING)) {
+            select.setObject(1, agreement);
+            select.setObject(2, agreement);
+            ResultSet row = select.executeQuery();
+            while (row.next()) {
+                UUID id = row.getObject(1, UUID.class);
+                long number = row.getLong(2);
+                String customer = row.getString(3);
+                LocalDate sold = row.getObject(6, LocalDate.class);
+                LocalDate first = row.getObject(7, LocalDate.class);
+                Money paid = new Money(row.getLong(8), currency);
+                TrustRule.of(TaxQuestion.region(row.getString(4), row.getString(5)), sold, first)
+                        .ifPresent(rule -> held.add(new Held(id, number, customer, sold, first, paid, rule)));
+            }
+            return held;
+        } catch (SQLException cause) {
+            throw new IllegalStateException("what is to be kept in trust could not be read", cause);
+        }
+    }
+}

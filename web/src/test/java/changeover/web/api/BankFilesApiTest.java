@@ -1,0 +1,64 @@
+package changeover.web.api;
+
+import static changeover.web.AShop.as;
+import static org.hamcrest.CoreMatchers.equalTo;
+
+import changeover.contracts.PostgresForTests;
+import changeover.web.AShop;
+import io.quarkus.test.common.QuarkusTestResource;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.ValidatableResponse;
+import jakarta.inject.Inject;
+import java.util.UUID;
+import org.junit.jupiter.api.Test;
+
+/** A bank's statement by the API: each line once, whatever is sent again. */
+@QuarkusTest
+@QuarkusTestResource(PostgresForTests.class)
+class BankFilesApiTest {
+
+    private static final String OFX = """
+            OFXHEADER:100
+            DATA:OFXSGML
+
+            <OFX><BANKMSGSRSV1><STMTTRNRS><STMTRS><CURDEF>CAD<BANKACCTFROM><ACCTID>14</BANKACCTFROM><BANKTRANLIST>
+            <STMTTRN><TRNTYPE>CREDIT<DTPOSTED>20260204<TRNAMT>12.00<FITID>a1<NAME>Deposit</STMTTRN>
+            <STMTTRN><TRNTYPE>DEBIT<DTPOSTED>20260205<TRNAMT>-4.00<FITID>a2<NAME>Fee</STMTTRN>
+            </BANKTRANLIST></STMTRS></STMTTRNRS></BANKMSGSRSV1></OFX>
+            """;
+
+    @Inject
+    AShop shops;
+
+    private static ValidatableResponse bring(AShop.Shop shop, String bank, String file) {
+        return as(shop.owner())
+                .header("Operation-Id", UUID.randomUUID().toString())
+                .contentType("text/plain; charset=UTF-8")
+                .queryParam("bank", bank)
+                .body(file)
+                .post(shop.api("bank-files"))
+                .then();
+    }
+
+    @Test
+    void a_statement_comes_twice_and_its_lines_once() {
+        var shop = shops.open("CA-QC", "en");
+        bring(shop, "Harbour Bank", OFX)
+                .statusCode(200)
+                .body("fresh", equalTo(2))
+                .body("known", equalTo(0));
+        bring(shop, "Harbour Bank", OFX)
+                .statusCode(200)
+                .body("fresh", equalTo(0))
+                .body("known", equalTo(2));
+        bring(shop, "Harbour Bank", "2026-02-04,Deposit,12.00\n").statusCode(422);
+        bring(shop, "Nobody's", "2026-02-04,Deposit,12.00\n").statusCode(422);
+        bring(shop, "Harbour Bank", OFX.replace("<CURDEF>CAD", "<CURDEF>USD")).statusCode(422);
+        as(shop.owner())
+                .get(shop.api("bank-lines"))
+                .then()
+                .statusCode(200)
+                .body("size()", equalTo(2))
+                .body("[0].words", equalTo("Deposit"));
+    }
+}
