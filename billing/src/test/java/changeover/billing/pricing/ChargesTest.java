@@ -90,6 +90,16 @@ class ChargesTest {
     }
 
     @Test
+    void a_visit_without_minutes_has_no_line_of_labour() {
+        check(
+                visit(VisitKind.RETURN, 0, 0, part("pad-10", "pad", "1")),
+                Coverage.NONE,
+                "pad-10 included 1.000 C62 0.00 -0.00 = 0.00");
+        check(visit(VisitKind.RETURN, 30, 15), COMFORT, "promised included 45.000 MIN 0.00 -0.00 = 0.00");
+        check(visit(VisitKind.PLAN, 0, 0), COMFORT, "");
+    }
+
+    @Test
     void a_plan_visit_gives_its_promised_minutes() {
         check(visit(VisitKind.PLAN, 75, 0), COMFORT, "promised included 75.000 MIN 0.00 -0.00 = 0.00");
     }
@@ -148,6 +158,10 @@ class ChargesTest {
                 visit(VisitKind.PLAN, 0, 0, part("glycol", "glycol", "0.75")),
                 COMFORT,
                 "glycol discounted 0.750 C62 12.10 -0.91 = 8.17");
+        check(
+                visit(VisitKind.PLAN, 0, 0, part("glycol", "glycol", "0.125")),
+                COMFORT,
+                "glycol discounted 0.125 C62 12.10 -0.15 = 1.36");
     }
 
     @Test

@@ -59,6 +59,23 @@ class MarkUpTest {
         check("motor", null, "200.00", "2025-12-31", "none");
     }
 
+    @Test
+    void the_rules_of_parts_and_kinds_on_a_day_are_the_latest_that_have_not_ended() {
+        named("2025-12-31");
+        named("2026-02-28", "kind filter 150");
+        named("2026-03-01", "part filter-20x25x4 90", "kind filter 150");
+        named("2026-10-01", "kind filter 160");
+    }
+
+    private static void named(String day, String... expected) {
+        assertEquals(
+                List.of(expected),
+                RULES.named(LocalDate.parse(day)).stream()
+                        .map(rule -> rule.scope().code() + " " + rule.item() + " " + rule.percent())
+                        .toList());
+        assertEquals(Scope.KIND, Scope.of("kind"));
+    }
+
     private static void check(String code, @Nullable String kind, String cost, String day, String expected) {
         assertEquals(
                 expected,

@@ -89,6 +89,16 @@ class PlanCostTest {
     }
 
     @Test
+    void a_year_without_visits_and_minutes_needs_no_rates() {
+        PlanCost nothing = PlanCost.of(
+                new PlanYear(List.of(), List.of(), 0),
+                new CostRates(null, null, new Trip.Unknown(), new Overhead.Percent(BigDecimal.ZERO)),
+                _ -> Optional.empty(),
+                CAD);
+        assertEquals(List.of(), nothing.missing());
+    }
+
+    @Test
     void what_nobody_wrote_down_is_named_and_there_is_no_price_then() {
         PlanCost bare =
                 PlanCost.of(YEAR, new CostRates(null, null, new Trip.Unknown(), null), _ -> Optional.empty(), CAD);

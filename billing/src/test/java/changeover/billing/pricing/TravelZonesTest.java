@@ -57,6 +57,45 @@ class TravelZonesTest {
     }
 
     @Test
+    void the_zones_of_a_day_are_the_latest_of_each_that_are_not_closed() {
+        TravelZones zones = new TravelZones(List.of(
+                zone("north", "2026-01-01", 10),
+                zone("north", "2026-03-01", 20),
+                closed("north", "2026-09-01"),
+                zone("north", "2027-01-01", 30)));
+        held(zones, "2025-12-31", "[]");
+        held(zones, "2026-02-28", "[10]");
+        held(zones, "2026-03-01", "[20]");
+        held(zones, "2026-09-01", "[]");
+        held(zones, "2027-01-01", "[30]");
+    }
+
+    @Test
+    void of_two_zones_that_reach_a_home_the_nearer_one_whatever_their_order() {
+        TravelZones zones = new TravelZones(List.of(zone("a", "2026-01-01", 40), zone("b", "2026-01-01", 10)));
+        TravelZone found =
+                zones.of(DAY, "", new BigDecimal("5.0")).orElseThrow().zone();
+        assertEquals("b", found == null ? "none" : found.code());
+        TravelZones posts =
+                new TravelZones(List.of(zone("a", "2026-01-01", null, "X"), zone("b", "2026-01-01", null, "X0X9")));
+        TravelZone longest = posts.of(DAY, "X0X 9A1", null).orElseThrow().zone();
+        assertEquals("b", longest == null ? "none" : longest.code());
+    }
+
+    private static void held(TravelZones zones, String day, String expected) {
+        assertEquals(
+                expected,
+                zones.on(LocalDate.parse(day)).stream()
+                        .map(TravelZone::withinKm)
+                        .toList()
+                        .toString());
+    }
+
+    private static TravelZone closed(String code, String from) {
+        return new TravelZone(code, new Wording(code, code), List.of(), null, LocalDate.parse(from), true);
+    }
+
+    @Test
     void a_distance_is_judged_as_it_is_said() {
         assertEquals("10.0", TravelZones.kilometres(10_049).toPlainString());
         assertEquals("10.1", TravelZones.kilometres(10_050).toPlainString());

@@ -58,6 +58,12 @@ class TaxTableTest {
         assertEquals(List.of("unknown"), codes(table.taxesFor(question(LAST.plusDays(1)))));
     }
 
+    @Test
+    void a_row_is_named_by_everything_that_it_says_of_the_case() {
+        assertEquals("XX-AA all 2026-01-01 any any any", ALL.key());
+        assertEquals("XX-AA plans 2026-01-01 residential maintenance plan", PLANS.key());
+    }
+
     private static void check(List<TaxRow> rows, TaxQuestion question, String... codes) {
         assertEquals(List.of(codes), codes(new TaxTable(rows, List.of()).taxesFor(question)));
     }
