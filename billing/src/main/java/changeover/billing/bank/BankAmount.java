@@ -2,9 +2,18 @@ package changeover.billing.bank;
 
 import java.math.BigDecimal;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
-/** An amount as banks write it: a sign before or after, or brackets for what went out; blanks, points or commas between thousands. */
+/**
+ * An amount as banks write it: a sign before or after, or brackets for what went out; blanks, points or commas between
+ * thousands, each before three digits, so that a decimal sign of the other kind is never taken for one.
+ */
 final class BankAmount {
+
+    private static final int MOST_LETTERS = 20;
+    private static final Pattern POINT =
+            Pattern.compile("(\\d{1,12}|\\d{1,3}([,']\\d{3}){1,3})(\\.\\d{0,4})?|\\.\\d{1,4}");
+    private static final Pattern COMMA = Pattern.compile("(\\d{1,12}|\\d{1,3}([.']\\d{3}){1,3})(,\\d{0,4})?|,\\d{1,4}");
 
     private BankAmount() {}
 
@@ -16,13 +25,12 @@ final class BankAmount {
         }
         boolean out = bare.startsWith("(") && bare.endsWith(")") || bare.endsWith("-") || bare.startsWith("-");
         String digits = bare.replaceAll("^[-+(]|[-+)]$", "");
-        String plain = decimalComma
-                ? digits.replace(".", "").replace("'", "").replace(',', '.')
-                : digits.replace(",", "").replace("'", "");
-        if (!plain.matches("\\d{1,12}(\\.\\d{1,4})?|\\.\\d{1,4}")) {
+        if (digits.length() > MOST_LETTERS
+                || !(decimalComma ? COMMA : POINT).matcher(digits).matches()) {
             return Optional.empty();
         }
-        BigDecimal amount = new BigDecimal(plain);
+        String plain = decimalComma ? digits.replace(".", "").replace(',', '.') : digits.replace(",", "");
+        BigDecimal amount = new BigDecimal(plain.replace("'", ""));
         return Optional.of(out ? amount.negate() : amount);
     }
 }

@@ -89,8 +89,11 @@ public final class BankTable {
     }
 
     private static Optional<BigDecimal> amount(CSVRecord row, Columns columns) {
-        Optional<BigDecimal> in = BankAmount.read(cell(row, columns.amountColumn()), columns.decimalComma());
         @Nullable Integer column = columns.outColumn();
+        if (row.size() < columns.amountColumn() && (column == null || row.size() < column)) {
+            return Optional.empty();
+        }
+        Optional<BigDecimal> in = BankAmount.read(cell(row, columns.amountColumn()), columns.decimalComma());
         if (column == null) {
             return in;
         }
@@ -107,7 +110,6 @@ public final class BankTable {
                 .builder()
                 .setDelimiter(separator)
                 .setTrim(true)
-                .setLenientEof(true)
                 .setTrailingData(true)
                 .get();
         List<CSVRecord> rows = new ArrayList<>();

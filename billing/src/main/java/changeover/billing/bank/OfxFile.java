@@ -12,7 +12,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Reads the statements of an Open Financial Exchange file, 1.x (SGML, whose single values need no end tag) and 2.x (XML): tags
@@ -23,6 +22,10 @@ import org.jspecify.annotations.Nullable;
 public final class OfxFile {
 
     private static final int MOST_LINES = 50_000;
+
+    /** Says of a line that its amount is in another currency than the statement (OFX, "Foreign Currency Use"). */
+    private static final String IN_CURRENCY = "CURRENCY";
+
     private static final Pattern TAG = Pattern.compile("<(/?)([A-Za-z0-9.]{1,40})\\s*>([^<]*)");
     private static final Pattern REFERENCE = Pattern.compile("&(amp|lt|gt|quot|apos|nbsp|#\\d{1,7});");
 
@@ -30,20 +33,23 @@ public final class OfxFile {
     private final Deque<String> open = new ArrayDeque<>();
     private final Map<String, String> said = new HashMap<>();
     private String account = "";
-    private @Nullable String currency;
+    private final String ours;
+    private boolean converts;
+    private boolean ended;
 
-    private OfxFile() {}
+    private OfxFile(String ours) {
+        this.ours = ours;
+    }
 
     /** Whether the file says of itself that it is one. */
     public static boolean isOne(byte[] file) {
         String text = BankText.of(file);
-        return text.substring(0, Math.min(2000, text.length()))
-                .toUpperCase(Locale.ROOT)
-                .contains("OFX");
+        String head = text.substring(0, Math.min(2000, text.length())).toUpperCase(Locale.ROOT);
+        return head.contains("OFXHEADER") || head.contains("<OFX>");
     }
 
     /**
-     * @param inCurrency ISO 4217: a statement in another one is refused
+     * @param inCurrency ISO 4217: a statement, or a line of one, in another one is refused
      * @throws changeover.contracts.words.Refused when it cannot be read
      */
     public static List<ReadLine> read(byte[] file, String inCurrency) {
@@ -55,17 +61,15 @@ public final class OfxFile {
         if (begin < 0) {
             throw Refusal.of("bank.no-ofx").at("file").thrown();
         }
-        OfxFile ofx = new OfxFile();
+        OfxFile ofx = new OfxFile(inCurrency);
         Matcher tag = TAG.matcher(text);
         int at = begin;
         while (tag.find(at)) {
             ofx.take(tag.group(1).isEmpty(), tag.group(2).toUpperCase(Locale.ROOT), value(tag.group(3)));
             at = tag.end();
         }
-        if (ofx.currency != null && !ofx.currency.equals(inCurrency)) {
-            throw Refusal.of("bank.currency", Map.of("said", BankText.words(ofx.currency, 3), "ours", inCurrency))
-                    .at("file")
-                    .thrown();
+        if (!ofx.ended || !ofx.open.isEmpty()) {
+            throw Refusal.of("bank.ofx-cut").at("file").thrown();
         }
         return List.copyOf(ofx.lines);
     }
@@ -74,17 +78,37 @@ public final class OfxFile {
         if (begins && !value.isEmpty()) {
             value(tag, value);
         } else if (begins && tag.equals("STMTTRN")) {
+            if (!open.isEmpty()) {
+                throw Refusal.of("bank.ofx-cut").at("file").thrown();
+            }
             said.clear();
             open.push(tag);
+        } else if (!open.isEmpty() && tag.equals(IN_CURRENCY)) {
+            converts = begins;
         } else if (!begins && tag.equals("STMTTRN") && !open.isEmpty()) {
             open.pop();
             keep();
+        } else if (!begins && tag.equals("OFX")) {
+            ended = true;
+        }
+    }
+
+    private void in(String currency) {
+        if (!currency.equals(ours)) {
+            throw Refusal.of("bank.currency", Map.of("said", BankText.words(currency, 3), "ours", ours))
+                    .at("file")
+                    .thrown();
         }
     }
 
     private void value(String tag, String value) {
         switch (tag) {
-            case "CURDEF" -> currency = value;
+            case "CURDEF" -> in(value);
+            case "CURSYM" -> {
+                if (converts) {
+                    in(value);
+                }
+            }
             case "ACCTID" -> account = open.isEmpty() ? value : account;
             default -> {
                 if (!open.isEmpty()) {

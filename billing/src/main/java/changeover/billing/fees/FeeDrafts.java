@@ -59,7 +59,7 @@ public class FeeDrafts {
                     (select q.home_id from home_part q
                       where q.tenant_id = p.tenant_id and q.customer_id = p.customer_id and q.part = 'pays'
                       order by q.from_day desc, q.id limit 1))
-                 where p.id = ? and not exists (
+                 where p.id = ? and p.kind = 'payment' and not exists (
                    select 1 from fee_charged f where f.tenant_id = p.tenant_id and f.payment_id = p.id)""", payment);
         return ask(
                 FeeKind.RETURNED,

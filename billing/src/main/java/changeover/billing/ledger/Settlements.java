@@ -87,9 +87,11 @@ public class Settlements {
      * Writes the drafts of the credit notes, one an invoice; where all that is kept was billed, instalments that were not
      * issued fall.
      *
-     * @throws changeover.contracts.words.Refused while the agreement holds, or when nothing is to give back and none falls
+     * @throws changeover.contracts.words.Refused while the agreement holds, while a credit note of its invoices is a draft, or
+     *     when nothing is to give back and none falls
      */
     public List<UUID> settle(UUID agreement, RefundWay way, LocalDate today, String why) {
+        wait(agreement);
         Settlement settlement = of(agreement, today)
                 .orElseThrow(() -> Refusal.of("settlement.nothing").thrown());
         if (!settlement.ended()) {
@@ -103,6 +105,9 @@ public class Settlements {
         if (chosen.parts().isEmpty() && !fall) {
             throw Refusal.of("settlement.nothing").thrown();
         }
+        if (drafted(agreement)) {
+            throw Refusal.of("settlement.drafted").thrown();
+        }
         List<UUID> notes = new ArrayList<>();
         for (Settlement.Part part : chosen.parts()) {
             notes.add(credits.inPart(part.invoiceId(), today, part.lines(), new Wording(why, why)));
@@ -114,5 +119,27 @@ public class Settlements {
             }
         }
         return List.copyOf(notes);
+    }
+
+    /** Two people settle one after the other. */
+    private void wait(UUID agreement) {
+        session.createNativeQuery("select 1 from pg_advisory_xact_lock(hashtextextended('settle ' || :agreement, 0))")
+                .setParameter("agreement", agreement.toString())
+                .getSingleResult();
+    }
+
+    /** What waits to be issued is not credited yet, and would be given back once more. */
+    private boolean drafted(UUID agreement) {
+        return (boolean) session.createNativeQuery("""
+                        select exists (
+                          select 1 from invoice n
+                           where n.kind = 'credit'
+                             and not exists (select 1 from invoice_issue s where s.invoice_id = n.id)
+                             and not exists (select 1 from invoice_discard x where x.invoice_id = n.id)
+                             and exists (select 1 from invoice_line l
+                                          where l.invoice_id = n.credits_id and l.agreement_id = :agreement
+                                            and l.kind = 'plan'))""")
+                .setParameter("agreement", agreement)
+                .getSingleResult();
     }
 }

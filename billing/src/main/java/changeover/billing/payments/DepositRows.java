@@ -7,6 +7,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Currency;
 import java.util.List;
 import java.util.Objects;
@@ -110,5 +111,44 @@ final class DepositRows {
                         .map(Deposit::left)
                         .toList(),
                 currency);
+    }
+
+    /** The least that was left of a deposit at the end of any day from this one on. */
+    static Money leastFrom(Connection connection, Deposit deposit, LocalDate day) throws SQLException {
+        try (PreparedStatement select = connection.prepareStatement("""
+                with moved as (
+                  select day, amount_minor as minor from payment where id = ?
+                  union all select day, -amount_minor from payment_allocation where payment_id = ?
+                  union all
+                  select r.day, -r.amount_minor from deposit_return b join payment r on r.id = b.refund_id where b.deposit_id = ?
+                  union all
+                  select u.day, r.amount_minor from deposit_return b join payment r on r.id = b.refund_id
+                    join payment_undoing u on u.payment_id = r.id where b.deposit_id = ?),
+                stood as (select greatest(day, ?) as day, sum(minor) as minor from moved group by 1)
+                select coalesce(min(minor), 0)::bigint from (select sum(minor) over (order by day) as minor from stood) s""")) {
+            select.setObject(1, deposit.paymentId());
+            select.setObject(2, deposit.paymentId());
+            select.setObject(3, deposit.id());
+            select.setObject(4, deposit.id());
+            select.setObject(5, day);
+            ResultSet row = select.executeQuery();
+            row.next();
+            return new Money(row.getLong(1), deposit.amount().currency());
+        }
+    }
+
+    /** Those of the customers who ever left a deposit. */
+    static List<UUID> having(Connection connection, Collection<UUID> customers) throws SQLException {
+        List<UUID> having = new ArrayList<>();
+        try (PreparedStatement select = connection.prepareStatement("""
+                select distinct p.customer_id from deposit d join payment p on p.tenant_id = d.tenant_id and p.id = d.payment_id
+                 where p.customer_id = any (?) order by 1""")) {
+            select.setArray(1, connection.createArrayOf("uuid", customers.toArray()));
+            ResultSet row = select.executeQuery();
+            while (row.next()) {
+                having.add(row.getObject(1, UUID.class));
+            }
+        }
+        return having;
     }
 }

@@ -15,6 +15,7 @@ import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -91,8 +92,9 @@ public class Deposits {
                         () -> Refusal.of("payment.not-theirs").at("invoice").thrown());
         Money open = least(
                 item.open(), owed.item(invoice, today.day()).map(OpenItem::open).orElse(item.open()));
-        Money part = amount == null ? least(deposit.left(), open) : amount;
-        within(part, deposit.left(), "deposit.beyond-left");
+        Money left = left(deposit, day);
+        Money part = amount == null ? least(left, open) : amount;
+        within(part, left, "deposit.beyond-left");
         within(part, open, "deposit.beyond-open");
         session.persist(Allocation.of(deposit.paymentId(), invoice, part, day));
         session.flush();
@@ -103,7 +105,7 @@ public class Deposits {
     public UUID giveBack(UUID id, LocalDate day, Way way, Money amount, @Nullable String reference) {
         check(day);
         Deposit deposit = mine(id, day);
-        within(amount, deposit.left(), "deposit.beyond-left");
+        within(amount, left(deposit, day), "deposit.beyond-left");
         NewRefund refund = new NewRefund(deposit.customerId(), day, way, amount, reference, deposit.words());
         Payment row = Payment.refunded(refund, amount, Money.zero(amount.currency()));
         session.persist(row);
@@ -116,6 +118,19 @@ public class Deposits {
         }
     }
 
+    /** Where a credit note lessened what these customers' deposits paid, the surplus is the deposits' again. */
+    void free(Map<UUID, LocalDate> credited) {
+        try (Connection connection = datasource.getConnection()) {
+            for (UUID customer : DepositRows.having(connection, credited.keySet())) {
+                CustomersTurn.wait(session, customer);
+                Settling.release(connection, customer, Objects.requireNonNull(credited.get(customer)));
+                Settling.release(connection, customer, today.day());
+            }
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the deposits could not be freed", cause);
+        }
+    }
+
     private Deposit mine(UUID id, LocalDate day) {
         Deposit found = of(id).orElseThrow(() -> Refusal.of("deposit.not-found").thrown());
         CustomersTurn.wait(session, found.customerId());
@@ -123,6 +138,15 @@ public class Deposits {
             throw Refusal.of("deposit.before-its-day").at("day").thrown();
         }
         return of(id).orElseThrow();
+    }
+
+    /** What is left and was left all the time from the day on: no day shows more of a deposit used than came in. */
+    private Money left(Deposit deposit, LocalDate day) {
+        try (Connection connection = datasource.getConnection()) {
+            return least(deposit.left(), DepositRows.leastFrom(connection, deposit, day));
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the deposit could not be read", cause);
+        }
     }
 
     private static void within(Money part, Money most, String code) {

@@ -125,9 +125,13 @@ public class Payments {
 
     /** The bank sent it back, or it was a mistake: what it paid is open again. */
     public void undo(UUID id, Undoing.How how, LocalDate day, String why) {
+        if (day.isAfter(today.day())) {
+            throw Refusal.of("payment.undone-to-come").at("day").thrown();
+        }
         periods.check(day);
         Payment payment =
                 of(id).orElseThrow(() -> Refusal.of("payment.not-found").thrown());
+        CustomersTurn.wait(session, payment.customerId());
         if (undoing(id).isPresent()) {
             throw Refusal.of("payment.undone-already").thrown();
         }

@@ -56,7 +56,7 @@ class Settling {
     }
 
     /** What was paid beyond a credited invoice's rest no longer counts for that invoice; the latest payment first. */
-    private static void release(Connection connection, UUID customer, LocalDate day) throws SQLException {
+    static void release(Connection connection, UUID customer, LocalDate day) throws SQLException {
         try (PreparedStatement select = connection.prepareStatement(Owed.OPEN + """
                         select a.payment_id, sum(a.amount_minor)::bigint, i.invoice_id,
                                i.paid_minor + i.credited_minor - i.total_minor

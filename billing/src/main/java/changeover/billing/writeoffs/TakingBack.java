@@ -21,6 +21,15 @@ import org.jspecify.annotations.Nullable;
 @ApplicationScoped
 class TakingBack {
 
+    /** What of document {@code s} is given up beyond its rest. */
+    private static final String BEYOND = """
+            (select sum(w.amount_minor) from write_off w where w.invoice_id = s.invoice_id)
+            - greatest(0, s.total_minor
+                - coalesce((select sum(c.total_minor) from invoice_issue c where c.credits_id = s.invoice_id), 0)
+                - coalesce((select sum(a.amount_minor) from payment_allocation a
+                     where a.invoice_id = s.invoice_id and not exists (
+                       select 1 from payment_undoing u where u.payment_id = a.payment_id)), 0))""";
+
     @Inject
     AgroalDataSource datasource;
 
@@ -57,22 +66,35 @@ class TakingBack {
         }
     }
 
+    /** Money that came before the day on which the documents it pays were given up: so much of them was never lost. */
+    void forPaid(List<UUID> paid, LocalDate day, UUID payment) {
+        Currency currency = businesses.current().currency();
+        try (Connection connection = datasource.getConnection();
+                PreparedStatement select = connection.prepareStatement("""
+                        select s.invoice_id, %s from invoice_issue s
+                         where s.invoice_id = any (?) and exists (
+                           select 1 from write_off w where w.invoice_id = s.invoice_id)""".formatted(BEYOND))) {
+            select.setArray(1, connection.createArrayOf("uuid", paid.toArray()));
+            ResultSet row = select.executeQuery();
+            while (row.next()) {
+                Money beyond = new Money(row.getLong(2), currency);
+                takeBack(connection, row.getObject(1, UUID.class), payment, null, beyond, day);
+            }
+        } catch (SQLException cause) {
+            throw new IllegalStateException("what was given up could not be taken back", cause);
+        }
+    }
+
     /** A credit note gives back what was given up before: what would be given up beyond the rest is taken back. */
     void forCredits(List<UUID> credits, LocalDate day) {
         Currency currency = businesses.current().currency();
         try (Connection connection = datasource.getConnection();
                 PreparedStatement select = connection.prepareStatement("""
-                        select s.invoice_id, n.invoice_id,
-                               (select sum(w.amount_minor) from write_off w where w.invoice_id = s.invoice_id)
-                               - greatest(0, s.total_minor
-                                   - (select sum(c.total_minor) from invoice_issue c where c.credits_id = s.invoice_id)
-                                   - coalesce((select sum(a.amount_minor) from payment_allocation a
-                                        where a.invoice_id = s.invoice_id and not exists (
-                                          select 1 from payment_undoing u where u.payment_id = a.payment_id)), 0))
+                        select s.invoice_id, n.invoice_id, %s
                           from invoice_issue n join invoice_issue s on s.invoice_id = n.credits_id
                          where n.invoice_id = any (?)
                            and exists (select 1 from write_off w where w.invoice_id = s.invoice_id)
-                         order by n.series, n.number""")) {
+                         order by n.series, n.number""".formatted(BEYOND))) {
             select.setArray(1, connection.createArrayOf("uuid", credits.toArray()));
             ResultSet row = select.executeQuery();
             Set<UUID> done = new LinkedHashSet<>();
@@ -82,6 +104,7 @@ class TakingBack {
                     takeBack(
                             connection,
                             invoice,
+                            null,
                             row.getObject(2, UUID.class),
                             new Money(row.getLong(3), currency),
                             day);
@@ -92,7 +115,13 @@ class TakingBack {
         }
     }
 
-    private static void takeBack(Connection connection, UUID invoice, UUID credit, Money beyond, LocalDate day)
+    private static void takeBack(
+            Connection connection,
+            UUID invoice,
+            @Nullable UUID payment,
+            @Nullable UUID credit,
+            Money beyond,
+            LocalDate day)
             throws SQLException {
         Money left = beyond;
         for (WriteOffRows.Standing one : WriteOffRows.standing(connection, invoice, beyond.currency())) {
@@ -101,7 +130,7 @@ class TakingBack {
                 WriteOffRows.insert(
                         connection,
                         new WriteOffRows.Move(
-                                invoice, later(day, one.day()), part.negated(), null, one.id(), null, credit));
+                                invoice, later(day, one.day()), part.negated(), null, one.id(), payment, credit));
                 left = left.minus(part);
             }
         }

@@ -54,6 +54,13 @@ class BankTableTest {
         amount("", false, "0");
         assertTrue(BankAmount.read("twelve", false).isEmpty());
         assertTrue(BankAmount.read("12.50.1", false).isEmpty());
+        amount("1'286.29", false, "1286.29");
+        amount("12.", false, "12");
+        assertTrue(BankAmount.read("286,29", false).isEmpty(), "no hundredfold of it");
+        assertTrue(BankAmount.read("286.29", true).isEmpty(), "no hundredfold of it");
+        for (String none : List.of("NaN", "1e9", "(-1.00)", "--1", "9".repeat(40), "1,2,3", "=1+1")) {
+            assertTrue(BankAmount.read(none, false).isEmpty(), none);
+        }
     }
 
     private static void amount(String cell, boolean comma, String expected) {
@@ -82,6 +89,12 @@ class BankTableTest {
                 refused.first().code() + " " + refused.first().facts().get("row"));
         refused = assertThrows(Refused.class, () -> BankTable.read(bytes("02/04/2026,A,one\n"), columns));
         assertEquals("bank.row-amount", refused.first().code());
+        refused =
+                assertThrows(Refused.class, () -> BankTable.read(bytes("02/04/2026,A,1.00\n03/04/2026,B\n"), columns));
+        assertEquals("bank.row-amount", refused.first().code(), "cut off");
+        refused = assertThrows(
+                Refused.class, () -> BankTable.read(bytes("02/04/2026,\"A,1.00\n03/04/2026,B,2.00\n"), columns));
+        assertEquals("bank.no-table", refused.first().code(), "a quote that never ends");
         assertThrows(Refused.class, () -> BankTable.read(new byte[5_000_001], columns));
         assertEquals(
                 "Côté",

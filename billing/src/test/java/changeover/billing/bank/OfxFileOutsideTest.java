@@ -1,7 +1,9 @@
 package changeover.billing.bank;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import changeover.contracts.words.Refused;
 import java.nio.charset.Charset;
@@ -85,5 +87,28 @@ class OfxFileOutsideTest {
         refused("bank.ofx-line", XML.replace("-300.00", "1,300.00"));
         refused("bank.currency", XML.replace("<CURDEF>USD", "<CURDEF>CAD"));
         refused("bank.no-ofx", "OFXHEADER:100");
+        refused("bank.ofx-cut", XML.substring(0, XML.indexOf("</STMTTRN>") + 12));
+        refused("bank.ofx-cut", XML.replaceFirst("</STMTTRN>", ""));
+    }
+
+    /** CURRENCY says in what the amount of a line is; ORIGCURRENCY only what it was before the bank converted it. */
+    @Test
+    void no_line_and_no_statement_of_a_file_is_in_another_currency() {
+        String two = XML.replace(
+                "</BANKMSGSRSV1>", XML.substring(XML.indexOf("<STMTTRNRS>"), XML.indexOf("</BANKMSGSRSV1>")));
+        refused("bank.currency", two.replaceFirst("<CURDEF>USD", "<CURDEF>CAD") + "</BANKMSGSRSV1></OFX>");
+        String foreign = "<CURRENCY><CURRATE>1.3</CURRATE><CURSYM>CAD</CURSYM></CURRENCY></STMTTRN>";
+        refused("bank.currency", XML.replaceFirst("</STMTTRN>", foreign));
+        assertEquals(
+                EXPECTED,
+                said(XML.replaceFirst("</STMTTRN>", foreign.replace("CURRENCY", "ORIGCURRENCY"))
+                        .getBytes(StandardCharsets.UTF_8)));
+    }
+
+    @Test
+    void a_table_that_names_the_letters_is_none() {
+        assertFalse(OfxFile.isOne("2026-04-02,Roofxperts Ltd,10.00".getBytes(StandardCharsets.UTF_8)));
+        assertTrue(OfxFile.isOne(SGML.getBytes(StandardCharsets.UTF_8)));
+        assertTrue(OfxFile.isOne(XML.getBytes(StandardCharsets.UTF_8)));
     }
 }

@@ -58,9 +58,18 @@ class RandomEvents {
     @Inject
     Owed owed;
 
+    @Inject
+    RandomDebts debts;
+
     /** @param most how many events the year has; they spread evenly over its days */
     Year begin(long seed, int most) {
         return new Year(seed, most);
+    }
+
+    /** Every third is noted up to ten days after its day. */
+    static LocalDate late(Random random, LocalDate day) {
+        LocalDate came = random.nextInt(3) == 0 ? day.minusDays(random.nextInt(10)) : day;
+        return came.isBefore(FIRST) ? FIRST : came;
     }
 
     /** A year of one business: who the customers are, what happened so far, and the books by hand. */
@@ -94,12 +103,14 @@ class RandomEvents {
         UUID next() {
             UUID customer = customers.get(random.nextInt(customers.size()));
             LocalDate day = day();
-            switch (random.nextInt(10)) {
+            switch (random.nextInt(14)) {
                 case 0, 1 -> credit(customer, day);
                 case 2, 3, 4 -> pay(customer, day);
                 case 5 -> undo(day);
                 case 6 -> payments.settle(customer, day);
                 case 7 -> giveBack(customer, day);
+                case 8, 9, 10, 11 ->
+                    debts.next(random, new RandomDebts.Case(customer, homes.get(customer), day, paid), books);
                 default -> invoice(customer, day);
             }
             happened++;
@@ -153,8 +164,9 @@ class RandomEvents {
                     ? 1 + random.nextInt(60_000)
                     : open.get(random.nextInt(open.size())).open().minor() + random.nextInt(2) * 333L;
             Way way = WAYS.get(random.nextInt(WAYS.size()));
+            LocalDate came = late(random, day);
             UUID payment = payments.take(
-                    new NewPayment(customer, day, way, Money.ofMinor(cents, "CAD"), null, null, List.of()));
+                    new NewPayment(customer, came, way, Money.ofMinor(cents, "CAD"), null, null, List.of()));
             paid.add(payment);
             books.paid(payment, customer, cents);
         }
@@ -169,7 +181,7 @@ class RandomEvents {
         }
 
         private void giveBack(UUID customer, LocalDate day) {
-            Money credit = owed.of(customer, day).credit();
+            Money credit = refunds.most(customer, day);
             if (credit.isPositive()) {
                 long cents = random.nextBoolean() ? credit.minor() : 1 + random.nextLong(credit.minor());
                 refunds.give(new NewRefund(customer, day, Way.TRANSFER, Money.ofMinor(cents, "CAD"), null, null));

@@ -168,6 +168,13 @@ class SettlementTest {
             UUID note = settlements
                     .settle(sold.id(), RefundWay.PRO_RATA, END, "Moved away")
                     .getFirst();
+            assertEquals(
+                    "settlement.drafted",
+                    assertThrows(
+                                    Refused.class,
+                                    () -> settlements.settle(sold.id(), RefundWay.PRO_RATA, END, "Moved away"))
+                            .first()
+                            .code());
             assertTrue(invoices.draft(second).isEmpty(), "the second instalment fell");
             invoices.issue(note, END);
             assertEquals("36.48", refunds.most(sold.customer(), END).decimal());

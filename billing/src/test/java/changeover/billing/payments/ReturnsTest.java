@@ -14,6 +14,7 @@ import changeover.billing.ledger.Journal;
 import changeover.billing.ledger.Period;
 import changeover.contracts.PostgresForTests;
 import changeover.contracts.money.Money;
+import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Refused;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
@@ -42,6 +43,12 @@ class ReturnsTest {
 
     @Inject
     Payments payments;
+
+    @Inject
+    Refunds refunds;
+
+    @Inject
+    Today today;
 
     @Inject
     Returns returns;
@@ -106,6 +113,32 @@ class ReturnsTest {
             assertTrue(fees.on(FeeKind.RETURNED, "CA-QC", DAY.plusDays(8)).isPresent());
             assertTrue(fees.on(FeeKind.RETURNED, "CA-QC", DAY.plusDays(9)).isEmpty());
             assertTrue(fees.on(FeeKind.REMINDER, "CA-QC", DAY).isEmpty());
+        });
+    }
+
+    /** A transfer of ours that comes back is no cheque of theirs. */
+    @Test
+    void money_given_back_that_comes_back_costs_the_customer_nothing() {
+        business.in(business.quebec(), () -> {
+            UUID customer = business.customer("Ida Roe");
+            business.home(customer, "QC");
+            fees.set(FeeKind.RETURNED, "CA-QC", DAY, Money.of("20.00", "CAD"), "Agreement, clause 9");
+            payments.take(new NewPayment(customer, DAY, Way.TRANSFER, Money.of("50.00", "CAD"), null, null, List.of()));
+            UUID refund = refunds.give(
+                    new NewRefund(customer, DAY.plusDays(1), Way.TRANSFER, Money.of("50.00", "CAD"), null, null));
+            assertTrue(returns.back(refund, DAY.plusDays(2), "Account closed").isEmpty());
+            assertEquals("50.00", owed.of(customer, DAY.plusDays(2)).credit().decimal());
+        });
+    }
+
+    @Test
+    void no_payment_is_undone_on_a_day_to_come() {
+        business.in(business.quebec(), () -> {
+            UUID cheque = cheque("Ida Roe");
+            for (LocalDate day : List.of(today.day().plusDays(1), LocalDate.of(9999, 12, 31))) {
+                Refused refused = assertThrows(Refused.class, () -> returns.back(cheque, day, "No funds"));
+                assertEquals("payment.undone-to-come", refused.first().code());
+            }
         });
     }
 }
