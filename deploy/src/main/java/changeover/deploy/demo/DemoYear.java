@@ -62,6 +62,12 @@ public class DemoYear {
     DemoMoney money;
 
     @Inject
+    DemoBank bank;
+
+    @Inject
+    DemoLate late;
+
+    @Inject
     Plans plans;
 
     @Inject
@@ -110,6 +116,8 @@ public class DemoYear {
             }
         }
         current.run(tenant, office, () -> money.settle(shop, today));
+        current.run(tenant, office, () -> bank.bring(shop, today));
+        current.run(tenant, office, () -> late.settle(shop, today));
         visits.planAhead(tenant, hands, today);
         papers.makePending(tenant, 40);
     }
