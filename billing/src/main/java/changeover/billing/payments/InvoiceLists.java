@@ -38,6 +38,7 @@ public class InvoiceLists {
                           when s.id is null and i.may_issue_from > ?::date then 'later'
                           when s.id is null then 'ready'
                           when s.kind = 'credit' then 'credit'
+                          when o.credited_minor > 0 and o.credited_minor >= o.total_minor then 'credited'
                           when coalesce(o.open_minor, 0) = 0 and o.given_up_minor > 0 then 'given_up'
                           when coalesce(o.open_minor, 0) = 0 then 'paid'
                           when s.due_day < ?::date then 'late'

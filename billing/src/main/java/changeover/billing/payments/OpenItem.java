@@ -23,4 +23,10 @@ public record OpenItem(
         Money credited,
         Money paid,
         Money givenUp,
-        Money open) {}
+        Money open) {
+
+    /** Nothing of it was sold after all; it was never paid either, since what was paid before is the customer's again. */
+    public boolean creditedInFull() {
+        return credited.isPositive() && credited.compareTo(total) >= 0;
+    }
+}

@@ -17,6 +17,8 @@ public enum Standing {
     OPEN,
     LATE,
     PAID,
+    /** Nothing is open because credit notes took all of it back. */
+    CREDITED,
     CREDIT,
     /** Nothing is open because what was open was written off. */
     GIVEN_UP;

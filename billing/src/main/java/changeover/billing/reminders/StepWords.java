@@ -21,7 +21,7 @@ final class StepWords {
 
                             {documents}
 
-                            Si vous venez de payer, merci; il n’y a rien à faire. Une question\u00a0? Répondez à ce message."""),
+                            Si vous venez de payer, merci; il n’y a rien à faire. Une question? Répondez à ce message."""),
                     false),
             new Step(
                     21,

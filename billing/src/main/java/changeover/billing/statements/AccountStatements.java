@@ -178,7 +178,7 @@ public class AccountStatements {
                 (french ? "Votre relevé, " : "Your statement, ") + days,
                 french
                         ? "voici votre relevé, " + days + ". Il est ci-joint. " + stands
-                                + "\n\nUne question\u00a0? Répondez à ce message."
+                                + "\n\nUne question? Répondez à ce message."
                         : "here is your statement, " + days + ". It is attached. " + stands
                                 + "\n\nA question? Answer this message.");
     }

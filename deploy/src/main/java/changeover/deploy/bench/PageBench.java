@@ -146,7 +146,7 @@ public class PageBench implements Command {
 
     private String plain(Template bare) {
         var rows = lists.rows(
-                InvoiceFilter.standing(Standing.OPEN, Standing.LATE, Standing.PAID, Standing.CREDIT)
+                InvoiceFilter.standing(Standing.OPEN, Standing.LATE, Standing.PAID, Standing.CREDITED, Standing.CREDIT)
                         .page(0, 200),
                 LocalDate.now(java.time.ZoneOffset.UTC));
         return bare.data("rows", rows)

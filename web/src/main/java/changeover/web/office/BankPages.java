@@ -11,6 +11,7 @@ import changeover.contracts.words.Refusals;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
+import changeover.web.session.Said;
 import changeover.web.session.SaidOnce;
 import changeover.web.session.Tab;
 import changeover.web.session.Typed;
@@ -79,7 +80,7 @@ public class BankPages {
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
-        static native TemplateInstance bank(Frame frame, View view, List<String> refused);
+        static native TemplateInstance bank(Frame frame, View view, List<String> refused, Said named);
 
         private Pages() {}
     }
@@ -105,7 +106,7 @@ public class BankPages {
     @GET
     @Transactional
     public TemplateInstance list() {
-        return page(List.of());
+        return page(List.of(), Said.blank());
     }
 
     @POST
@@ -118,7 +119,7 @@ public class BankPages {
                     typed.understood();
                     return "/" + slug + "/money/bank/files/" + banks.named(name);
                 },
-                this::again);
+                refusals -> page(List.of(), Said.again(typed, refusals, frames.locale())));
     }
 
     /** A yes to each chosen line, as it was shown. */
@@ -155,12 +156,14 @@ public class BankPages {
     }
 
     private TemplateInstance again(List<Refusal> refusals) {
-        return page(refusals.stream()
-                .map(refusal -> Refusals.sentence(refusal, frames.locale()))
-                .toList());
+        return page(
+                refusals.stream()
+                        .map(refusal -> Refusals.sentence(refusal, frames.locale()))
+                        .toList(),
+                Said.blank());
     }
 
-    private TemplateInstance page(List<String> refused) {
+    private TemplateInstance page(List<String> refused, Said named) {
         Frame frame = frames.of(Tab.MONEY);
         List<Waiting> waiting = new ArrayList<>();
         for (Map.Entry<BankLine, Optional<Proposal>> one :
@@ -175,7 +178,7 @@ public class BankPages {
                     one.getValue().map(BankPages::may).orElse(null)));
         }
         List<Done> said = lines.said(SAID).stream().map(row -> done(row, frame)).toList();
-        return Pages.bank(frame, new View(waiting, said, banks.all()), refused);
+        return Pages.bank(frame, new View(waiting, said, banks.all()), refused, named);
     }
 
     static May may(Proposal proposal) {

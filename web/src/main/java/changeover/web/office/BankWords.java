@@ -70,7 +70,7 @@ public interface BankWords {
     @Message("Otherwise")
     String otherwise();
 
-    @Message("Said")
+    @Message("Lines said")
     String said();
 
     @Message("Nothing was booked from the bank yet.")

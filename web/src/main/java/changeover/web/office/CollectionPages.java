@@ -109,6 +109,7 @@ public class CollectionPages {
     @POST
     public Response mark(@PathParam("slug") String slug, MultivaluedMap<String, String> fields) {
         var typed = new Typed(fields);
+        String until = fields.getFirst("until");
         return desk.answer(
                 () -> {
                     LocalDate day = typed.day("day");
@@ -124,7 +125,8 @@ public class CollectionPages {
                     collecting.collected(invoices, day);
                     return SaidOnce.at("/" + slug + "/money/collection", "collected");
                 },
-                refusals -> page(frames.of(Tab.MONEY).today(), Said.again(typed, refusals, frames.locale())));
+                refusals ->
+                        page(day(until, frames.of(Tab.MONEY).today()), Said.again(typed, refusals, frames.locale())));
     }
 
     /** A day that does not read is today. */

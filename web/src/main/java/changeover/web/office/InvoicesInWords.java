@@ -33,7 +33,8 @@ public class InvoicesInWords {
             String still,
             String givenUp,
             boolean owes,
-            boolean paid) {}
+            boolean paid,
+            boolean credited) {}
 
     public record Line(
             int position,
@@ -85,7 +86,8 @@ public class InvoicesInWords {
                 item == null ? "" : item.open().format(frame.locale()),
                 item == null || item.givenUp().isZero() ? "" : item.givenUp().format(frame.locale()),
                 item != null && item.open().isPositive(),
-                item != null && item.open().isZero() && item.givenUp().isZero());
+                item != null && item.open().isZero() && item.givenUp().isZero() && !item.creditedInFull(),
+                item != null && item.creditedInFull());
     }
 
     private static Line line(InvoiceView.Line line, Frame frame) {

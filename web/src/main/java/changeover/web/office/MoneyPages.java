@@ -117,7 +117,12 @@ public class MoneyPages {
     public TemplateInstance documents() {
         Frame frame = frames.of(Tab.MONEY);
         InvoiceFilter all = InvoiceFilter.standing(
-                        Standing.OPEN, Standing.LATE, Standing.PAID, Standing.GIVEN_UP, Standing.CREDIT)
+                        Standing.OPEN,
+                        Standing.LATE,
+                        Standing.PAID,
+                        Standing.CREDITED,
+                        Standing.GIVEN_UP,
+                        Standing.CREDIT)
                 .page(0, 200);
         return Pages.documents(frame, rows(all, frame));
     }

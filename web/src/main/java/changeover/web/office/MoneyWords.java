@@ -157,6 +157,9 @@ public interface MoneyWords {
     @Message("Paid")
     String paid();
 
+    @Message("Credited in full")
+    String credited();
+
     @Message("Open the PDF")
     String pdf();
 

@@ -16,7 +16,7 @@ public interface RunWords {
     @Message("Date on the invoices")
     String day();
 
-    @Message("Not before the last invoice's date, and not ahead of today.")
+    @Message("Not before the last invoice’s date, and not ahead of today.")
     String day_hint();
 
     @Message("Look at this day")

@@ -94,6 +94,9 @@ public interface TripWords {
     @Message("paid")
     String paid();
 
+    @Message("credited in full")
+    String credited();
+
     @Message("credit note")
     String credit();
 

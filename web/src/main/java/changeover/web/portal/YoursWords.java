@@ -122,6 +122,9 @@ public interface YoursWords {
     @Message("Paid")
     String paid();
 
+    @Message("Credited in full")
+    String credited();
+
     @Message("Credit note")
     String credit();
 

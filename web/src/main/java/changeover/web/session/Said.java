@@ -31,7 +31,7 @@ public record Said(Map<String, List<String>> values, Map<String, String> errors,
             if (refusal.field() == null) {
                 top.add(sentence);
             } else {
-                errors.merge(refusal.field(), sentence, (a, b) -> a + " " + b);
+                errors.merge(refusal.field(), sentence, (a, b) -> a.contains(b) ? a : a + " " + b);
             }
         }
         return new Said(typed.asTyped(), errors, top);
