@@ -7,6 +7,7 @@ import io.agroal.api.AgroalDataSource;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.sql.Array;
 import java.sql.Connection;
@@ -55,17 +56,21 @@ public class BankFiles {
     }
 
     public Taken take(UUID bank, byte[] file) {
-        return take(bank, look(bank, file));
+        int digits = businesses.current().currency().getDefaultFractionDigits();
+        List<ReadLine> moving = look(bank, file).stream()
+                .filter(line -> minor(line.amount(), digits).signum() != 0)
+                .toList();
+        return take(bank, moving, digits);
     }
 
-    private Taken take(UUID bank, List<ReadLine> lines) {
+    /** @param lines each moves at least the smallest coin */
+    private Taken take(UUID bank, List<ReadLine> lines, int digits) {
         if (lines.isEmpty()) {
             throw Refusal.of("bank.nothing").at("file").thrown();
         }
         if (lines.stream().anyMatch(line -> line.day().isAfter(today.day()))) {
             throw Refusal.of("bank.day-to-come").at("file").thrown();
         }
-        int digits = businesses.current().currency().getDefaultFractionDigits();
         try (Connection connection = datasource.getConnection()) {
             sameKind(connection, bank, lines.getFirst());
             try (PreparedStatement insert = connection.prepareStatement("""
@@ -77,7 +82,12 @@ public class BankFiles {
                 insert.setString(1, bank.toString());
                 insert.setArray(2, texts(connection, lines, ReadLine::key));
                 insert.setArray(3, texts(connection, lines, line -> line.day().toString()));
-                insert.setArray(4, texts(connection, lines, line -> minor(line.amount(), digits)));
+                insert.setArray(
+                        4,
+                        texts(
+                                connection,
+                                lines,
+                                line -> minor(line.amount(), digits).toString()));
                 insert.setArray(5, texts(connection, lines, ReadLine::words));
                 insert.setArray(6, texts(connection, lines, ReadLine::reference));
                 int fresh = insert.executeUpdate();
@@ -105,7 +115,7 @@ public class BankFiles {
         return connection.createArrayOf("text", lines.stream().map(said).toArray());
     }
 
-    private static String minor(BigDecimal amount, int digits) {
-        return amount.setScale(digits, RoundingMode.HALF_UP).unscaledValue().toString();
+    private static BigInteger minor(BigDecimal amount, int digits) {
+        return amount.setScale(digits, RoundingMode.HALF_UP).unscaledValue();
     }
 }

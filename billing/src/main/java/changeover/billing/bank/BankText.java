@@ -12,6 +12,9 @@ final class BankText {
 
     private static final int MOST_BYTES = 5_000_000;
 
+    /** What is not printed, directions of writing and halves of surrogate pairs with it. */
+    private static final String NO_LETTERS = "[\\p{Cntrl}\\p{Cf}\\p{Cs}\\s\u00a0]+";
+
     private BankText() {}
 
     static String of(byte[] bytes) {
@@ -37,9 +40,11 @@ final class BankText {
         return text.startsWith("\ufeff") ? text.substring(1) : text;
     }
 
-    /** One line of printable words, blanks together, at most so many letters. */
+    /** One line of printable words, blanks together, at most so many letters; half a letter is none. */
     static String words(String text, int most) {
-        String line = text.replaceAll("[\\p{Cntrl}\\p{Cf}\\s\u00a0]+", " ").strip();
-        return line.length() <= most ? line : line.substring(0, most).strip();
+        String line = text.replaceAll(NO_LETTERS, " ").strip();
+        return line.length() <= most
+                ? line
+                : line.substring(0, most).replaceAll(NO_LETTERS, " ").strip();
     }
 }

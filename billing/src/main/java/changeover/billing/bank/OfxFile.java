@@ -122,7 +122,7 @@ public final class OfxFile {
         if (lines.size() == MOST_LINES) {
             throw Refusal.of("bank.too-large").at("file").thrown();
         }
-        String fitId = said.getOrDefault("FITID", "");
+        String fitId = BankText.words(said.getOrDefault("FITID", ""), 255);
         String posted = said.getOrDefault("DTPOSTED", "");
         Optional<BigDecimal> amount = amount(said.getOrDefault("TRNAMT", ""));
         var day = DayStyle.YEAR_BARE.read(posted.length() < 8 ? "" : posted.substring(0, 8));
@@ -135,7 +135,7 @@ public final class OfxFile {
             String number = said.getOrDefault("CHECKNUM", said.getOrDefault("REFNUM", ""));
             String words = BankText.words(said.getOrDefault("NAME", "") + " " + said.getOrDefault("MEMO", ""), 500);
             lines.add(new ReadLine(
-                    "ofx:" + BankText.words(account, 40) + ":" + BankText.words(fitId, 255),
+                    "ofx:" + BankText.words(account, 40) + ":" + fitId,
                     day.get(),
                     amount.get(),
                     words.isEmpty() ? BankText.words(said.getOrDefault("TRNTYPE", "") + " " + number, 60) : words,
