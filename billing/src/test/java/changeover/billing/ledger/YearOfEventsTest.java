@@ -30,8 +30,8 @@ import org.junit.jupiter.api.Test;
 @QuarkusTestResource(PostgresForTests.class)
 class YearOfEventsTest {
 
-    private static final int EVENTS = Boolean.getBoolean("changeover.deep") ? 10_000 : 300;
-    private static final int WHOLE = 100;
+    private static final int EVENTS = Boolean.getBoolean("changeover.deep") ? 10_000 : 200;
+    private static final int WHOLE = EVENTS / 20;
     private static final long SEED = Long.getLong("changeover.seed", 20_261_130);
     private static final Currency CAD = Currency.getInstance("CAD");
 
