@@ -59,6 +59,7 @@ class RowSecurityAloneTest {
     void twoBusinesses() {
         ours = shops.ours().shop().tenant();
         theirs = shops.theirs().shop().tenant();
+        shops.again();
     }
 
     @Test
