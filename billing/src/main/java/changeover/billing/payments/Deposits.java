@@ -46,14 +46,20 @@ public class Deposits {
     Today today;
 
     @Inject
+    DepositWork work;
+
+    @Inject
     Event<DepositTaken> kept;
 
-    /** @throws changeover.contracts.words.Refused for nothing, without what it is for, for a day to come or closed */
+    /** @throws changeover.contracts.words.Refused for nothing, without what it is for, for a day to come or closed, for work elsewhere */
     public UUID take(NewDeposit taken) {
         check(taken.day());
         if (taken.words().isBlank()) {
             throw Refusal.of("deposit.words").at("words").thrown();
         }
+        work.refusal(taken).ifPresent(refusal -> {
+            throw refusal.thrown();
+        });
         CustomersTurn.wait(session, taken.customerId());
         NewPayment money = new NewPayment(
                 taken.customerId(), taken.day(), taken.way(), taken.amount(), taken.reference(), null, List.of());

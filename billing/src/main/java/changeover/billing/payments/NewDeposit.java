@@ -9,7 +9,8 @@ import org.jspecify.annotations.Nullable;
  * Money taken before the work, as noted by a person.
  *
  * @param homeId where the work will be done
- * @param agreementId, callId what the work belongs to; an estimate's own work names the home alone
+ * @param agreementId what the work belongs to, where it does
+ * @param callId the call that it answers; an estimate's own work names the home alone
  * @param words what it is for, as the receipt says it
  */
 public record NewDeposit(

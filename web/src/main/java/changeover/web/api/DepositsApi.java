@@ -37,6 +37,7 @@ public class DepositsApi {
      * A deposit as the API says it.
      *
      * @param number of its receipt
+     * @param agreement which it was taken for, where it was for one
      * @param applied to invoices
      * @param left still kept
      */
@@ -45,6 +46,8 @@ public class DepositsApi {
             long number,
             UUID customer,
             UUID home,
+            @Nullable UUID agreement,
+            @Nullable UUID call,
             LocalDate day,
             String way,
             String words,
@@ -78,13 +81,18 @@ public class DepositsApi {
         return deposits.all().stream().map(DepositsApi::document).toList();
     }
 
-    /** Keeps a deposit: {@code customer, home, amount, way, words}, optionally {@code day} (today) and {@code reference}. */
+    /**
+     * Keeps a deposit: {@code customer, home, amount, way, words}, optionally {@code day} (today), {@code reference}, and the
+     * {@code agreement} or {@code call} of that home which it is for.
+     */
     @POST
     public Response take(@PathParam("slug") String slug, @HeaderParam("Operation-Id") String operation, String body) {
         return once.answer(operation, "deposits " + body, () -> {
             Asked asked = Asked.of(body, json);
             UUID customer = asked.id("customer");
             UUID home = asked.id("home");
+            UUID agreement = asked.idOrNone("agreement");
+            UUID call = asked.idOrNone("call");
             Money amount = asked.money("amount", businesses.current().currency());
             Way way = way(asked);
             String words = asked.text("words", 200);
@@ -96,7 +104,7 @@ public class DepositsApi {
             }
             return made(
                     slug,
-                    deposits.take(new NewDeposit(customer, home, null, null, day, way, amount, reference, words)));
+                    deposits.take(new NewDeposit(customer, home, agreement, call, day, way, amount, reference, words)));
         });
     }
 
@@ -168,6 +176,8 @@ public class DepositsApi {
                 one.number(),
                 one.customerId(),
                 one.homeId(),
+                one.agreementId(),
+                one.callId(),
                 one.day(),
                 one.way().code(),
                 one.words(),

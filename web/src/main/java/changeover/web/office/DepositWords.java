@@ -29,6 +29,27 @@ public interface DepositWords {
     @Message("{name} pays for no home yet. Write on the home’s page who pays.")
     String no_home(String name);
 
+    @Message("Agreement")
+    String agreement();
+
+    @Message("If it is taken for one; of the same home")
+    String agreement_hint();
+
+    @Message("Call")
+    String call();
+
+    @Message("If the work answers one; of the same home")
+    String call_hint();
+
+    @Message("none")
+    String none_of_them();
+
+    @Message("See the agreement")
+    String see_agreement();
+
+    @Message("See the call")
+    String see_call();
+
     @Message("What it is for")
     String what_for();
 

@@ -1,5 +1,6 @@
 package changeover.web.office;
 
+import changeover.billing.payments.DepositWork;
 import changeover.billing.payments.Deposits;
 import changeover.billing.payments.NewDeposit;
 import changeover.contracts.customers.Customer;
@@ -8,6 +9,7 @@ import changeover.contracts.customers.HomeParts;
 import changeover.contracts.customers.Homes;
 import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.Today;
+import changeover.contracts.words.Wording;
 import changeover.web.office.DepositPages.Choice;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
@@ -40,10 +42,12 @@ import java.util.UUID;
 @RolesAllowed({"owner", "office"})
 public class NewDepositPages {
 
+    /** @param homes the customer pays for; agreements and calls are of these */
+    public record Choices(List<Choice> homes, List<Choice> agreements, List<Choice> calls, List<Choice> ways) {}
+
     @CheckedTemplate(basePath = "office")
     static class Pages {
-        static native TemplateInstance newdeposit(
-                Frame frame, UUID id, String name, List<Choice> homes, List<Choice> ways, Said form);
+        static native TemplateInstance newdeposit(Frame frame, UUID id, String name, Choices choices, Said form);
 
         private Pages() {}
     }
@@ -59,6 +63,9 @@ public class NewDepositPages {
 
     @Inject
     Deposits deposits;
+
+    @Inject
+    DepositWork work;
 
     @Inject
     Customers customers;
@@ -94,8 +101,8 @@ public class NewDepositPages {
                     var taken = new NewDeposit(
                             customer,
                             home,
-                            null,
-                            null,
+                            typed.idOrNone("agreement"),
+                            typed.idOrNone("call"),
                             typed.day("day"),
                             DepositPages.way(typed),
                             typed.money("amount", businesses.current().currency()),
@@ -110,10 +117,32 @@ public class NewDepositPages {
     private TemplateInstance taking(UUID customer, Said form) {
         Frame frame = frames.of(Tab.MONEY);
         Customer found = found(customer);
-        List<Choice> places = homes.all(parts.homesOf(customer, today.day())).stream()
-                .map(home -> new Choice(home.id().toString(), home.line()))
-                .toList();
-        return Pages.newdeposit(frame, customer, found.name(), places, DepositPages.ways(frame), form);
+        return Pages.newdeposit(frame, customer, found.name(), choices(customer, frame), form);
+    }
+
+    private Choices choices(UUID customer, Frame frame) {
+        List<UUID> theirs = parts.homesOf(customer, today.day());
+        return new Choices(
+                homes.all(theirs).stream()
+                        .map(home -> new Choice(home.id().toString(), home.line()))
+                        .toList(),
+                work.agreements(theirs, today.day()).stream()
+                        .map(one -> new Choice(one.id().toString(), words(one, frame)))
+                        .toList(),
+                work.calls(theirs, today.day()).stream()
+                        .map(one -> new Choice(one.id().toString(), words(one, frame)))
+                        .toList(),
+                DepositPages.ways(frame));
+    }
+
+    /** As it is chosen here and read on the deposit's page. */
+    private static String words(DepositWork.OfAgreement one, Frame frame) {
+        return new Wording("No. " + one.number(), "Nº " + one.number()).in(frame.locale()) + ", "
+                + one.plan().in(frame.locale()) + ", " + one.street();
+    }
+
+    private static String words(DepositWork.OfCall one, Frame frame) {
+        return frame.brief(one.day()) + ", " + one.trouble().in(frame.locale()) + ", " + one.street();
     }
 
     private Customer found(UUID customer) {

@@ -45,6 +45,8 @@ class DepositPagesTest {
             String day = page.replaceAll("(?s).*?name=\"day\"[^>]*value=\"([0-9-]{10})\".*", "$1");
             var fields = new java.util.HashMap<>(
                     Map.of("home", home, "words", "", "day", day, "amount", "100", "way", "card", "reference", "44"));
+            String agreement = page.replaceAll("(?s).*?name=\"agreement\".*?<option value=\"([0-9a-f-]{36})\".*", "$1");
+            fields.put("agreement", agreement);
             post(shop.office(), taking, fields).statusCode(422).body(containsString("value=\"44\""));
             fields.put("words", "Boiler");
             String at = post(shop.office(), taking, fields)
@@ -56,7 +58,10 @@ class DepositPagesTest {
                     .get(deposit)
                     .then()
                     .statusCode(200)
-                    .body(containsString("Boiler"), containsString(french ? "Encore gardé" : "Still kept"));
+                    .body(
+                            containsString("Boiler"),
+                            containsString("agreements/" + agreement),
+                            containsString(french ? "Encore gardé" : "Still kept"));
             as(shop.office()).get(deposit + "/pdf").then().statusCode(200).contentType("application/pdf");
             as(shop.office()).get(shop.at("money/deposits")).then().body(containsString("Boiler"));
             post(shop.office(), deposit + "/returns", Map.of("day", day, "amount", "100.01", "way", "card"))
@@ -77,6 +82,24 @@ class DepositPagesTest {
         JsonPath invoice =
                 as(shop.owner()).get(shop.api("invoices")).then().extract().jsonPath();
         Map<String, Object> one = invoice.getMap("find { it.number != null }");
+        send(
+                        shop.owner(),
+                        shop.api("deposits"),
+                        Map.of(
+                                "customer",
+                                one.get("customer"),
+                                "home",
+                                one.get("home"),
+                                "agreement",
+                                java.util.UUID.randomUUID().toString(),
+                                "amount",
+                                "20.00",
+                                "way",
+                                "cheque",
+                                "words",
+                                "Boiler"))
+                .statusCode(422)
+                .body("refusals.field", hasItem("agreement"));
         String id = send(
                         shop.owner(),
                         shop.api("deposits"),
