@@ -68,6 +68,25 @@ public class NumberSeries {
         }
     }
 
+    /** How the next document of the kind would be numbered if it were issued on the day. */
+    public Next next(NumberedKind kind, LocalDate day) {
+        SeriesPattern pattern = pattern(kind);
+        try (Connection connection = datasource.getConnection();
+                PreparedStatement select = connection.prepareStatement("select last_number"
+                        + " from number_counter where tenant_id = current_tenant() and series = ?")) {
+            select.setString(1, pattern.series(day));
+            var row = select.executeQuery();
+            boolean begun = row.next();
+            long last = begun ? row.getLong(1) : 0;
+            return new Next(pattern, pattern.label(day, last + 1), begun);
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the series could not be read", cause);
+        }
+    }
+
+    /** @param begun whether the series has its first number, which can then no longer be chosen */
+    public record Next(SeriesPattern pattern, String label, boolean begun) {}
+
     /** Why no document of the kind may bear the day; empty when it may. */
     public Optional<Refusal> refusal(NumberedKind kind, LocalDate day) {
         try (Connection connection = datasource.getConnection()) {

@@ -37,6 +37,23 @@ class SeriesPatternTest {
         }
     }
 
+    @Test
+    void a_fiscal_year_begins_in_the_month_that_the_business_says() {
+        for (String row : List.of(
+                "F-{fiscal:4}-{number:4} 2026-03-31 F-2025-26-0007",
+                "F-{fiscal:4}-{number:4} 2026-04-01 F-2026-27-0007",
+                "F-{fiscal:4}-{number:4} 2027-03-31 F-2026-27-0007",
+                "{fiscal:1}/{number} 2026-12-31 2026/7",
+                "{fiscal:12}/{number} 2026-11-30 2025-26/7",
+                "{fiscal:12}/{number} 2099-12-01 2099-00/7")) {
+            String[] said = row.split(" ");
+            assertEquals(said[2], SeriesPattern.of(said[0]).label(LocalDate.parse(said[1]), 7), row);
+        }
+        for (String pattern : List.of("F-{fiscal}-{number}", "F-{fiscal:0}-{number}", "F-{fiscal:13}-{number}")) {
+            assertThrows(Refused.class, () -> SeriesPattern.of(pattern), pattern);
+        }
+    }
+
     private static void check(String pattern, long number, String series, String label) {
         SeriesPattern read = SeriesPattern.of(pattern);
         assertEquals(series, read.series(DAY));

@@ -183,6 +183,48 @@ public interface ShopWords {
     @Message("Taxes")
     String taxes();
 
+    @Message("Numbers of documents")
+    String numbers();
+
+    @Message("A number is given when a document is issued, without a gap, and never twice.")
+    String numbers_lead();
+
+    @Message("Documents")
+    String numbers_of();
+
+    @Message("Invoices")
+    String numbers_invoices();
+
+    @Message("Credit notes")
+    String numbers_credits();
+
+    @Message("How they are written")
+    String numbers_way();
+
+    @Message("The next one")
+    String numbers_next();
+
+    @Message("What stands before the number is the series; a series that names the year begins anew with it.")
+    String numbers_how();
+
+    @Message("the calendar year")
+    String numbers_year();
+
+    @Message("the fiscal year that begins in April, written 2026-27; put the number of its first month")
+    String numbers_fiscal();
+
+    @Message("the number, with four digits at least")
+    String numbers_number();
+
+    @Message("Write them another way")
+    String numbers_choose();
+
+    @Message("First number of the series")
+    String numbers_first();
+
+    @Message("Only while the series has no number; empty is 1")
+    String numbers_first_hint();
+
     @Message("Letters and mail")
     String mail();
 }
