@@ -111,6 +111,16 @@ record Question(JsonNode json, String where) {
                 .toList();
     }
 
+    /** The parts of a list that must be there and name one part at least. */
+    List<Question> oneOrMore(String name) {
+        needed(name);
+        List<Question> parts = parts(name);
+        if (parts.isEmpty()) {
+            throw new IllegalArgumentException(name + " is empty" + where + ".");
+        }
+        return parts;
+    }
+
     /** The words of a list; none when it is missing. */
     List<String> texts(String name) {
         return maybe(name).stream()

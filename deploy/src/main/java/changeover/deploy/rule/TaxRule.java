@@ -44,7 +44,7 @@ final class TaxRule implements Rule {
         Currency currency = question.currency();
         List<Taxable> lines = new ArrayList<>();
         int position = 0;
-        for (Question line : question.parts("lines")) {
+        for (Question line : question.oneOrMore("lines")) {
             position++;
             Taxable whole = new Taxable(
                     position,

@@ -73,6 +73,8 @@ class MoneyRulesTest {
         Asked.refusedInASentence("tax", taxed("nowhere", "2026-03-31", "249.00"));
         Asked.refusedInASentence("tax", taxed("CA-QC", "2026-03-31", "249.001"));
         Asked.refusedInASentence("tax", taxed("CA-QC", "soon", "249.00"));
+        Asked.refusedInASentence("tax", "{\"region\": \"CA-QC\", \"day\": \"2026-03-31\", \"amount\": \"249.00\"}");
+        Asked.refusedInASentence("tax", "{\"region\": \"CA-QC\", \"day\": \"2026-03-31\", \"lines\": []}");
     }
 
     /** Ontario's rate stands in our table from memory, and the answer says so; Quebec's was read. */
