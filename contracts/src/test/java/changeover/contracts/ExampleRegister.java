@@ -109,6 +109,8 @@ public final class ExampleRegister {
                                 null,
                                 one.invoices(),
                                 null,
+                                null,
+                                null,
                                 null))
                         .id());
     }

@@ -1,7 +1,9 @@
 package changeover.billing.documents;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** A Letter paper filled from the top: when a piece doesn't fit, the next page begins with the paper's running head. */
@@ -15,7 +17,8 @@ final class Flow {
     static final float BOTTOM = FOOT_RULE - 10;
 
     private final PaperFile file = PaperFile.letter();
-    private final Words words;
+    private final List<Words> spoken = new ArrayList<>();
+    private Words words;
     private final String sender;
     private final String paper;
     private Canvas page;
@@ -29,7 +32,19 @@ final class Flow {
         this.words = words;
         this.sender = sender;
         this.paper = paper;
-        this.page = file.newPage();
+        this.page = newPage();
+    }
+
+    private Canvas newPage() {
+        spoken.add(words);
+        return file.newPage();
+    }
+
+    /** From here on in another language: a page of its own, as if it were the first. */
+    void speak(Words other) {
+        words = other;
+        page = newPage();
+        y = TOP;
     }
 
     PaperFile file() {
@@ -70,7 +85,7 @@ final class Flow {
     }
 
     void nextPage() {
-        page = file.newPage();
+        page = newPage();
         y = TOP + Type.SMALL;
         page.text(Typeface.BOLD, Type.SMALL, Ink.QUIET, LEFT, y, clip(sender, Typeface.BOLD, Type.SMALL, WIDTH * 0.6f));
         page.textRight(
@@ -114,12 +129,19 @@ final class Flow {
     }
 
     byte[] bytes(Locale language, String title, @Nullable String footRight) {
+        return bytesWith(language, title, any -> footRight);
+    }
+
+    /** @param foot what stands at the right of each page's foot, in the page's own words */
+    byte[] bytesWith(Locale language, String title, Function<Words, @Nullable String> foot) {
         int of = file.pages().size();
         for (int number = 1; number <= of; number++) {
             Canvas each = file.pages().get(number - 1);
             float base = FOOT_RULE + 13;
+            Words its = spoken.get(number - 1);
+            String footRight = foot.apply(its);
             each.line(Ink.INK, 0.75f, LEFT, FOOT_RULE, RIGHT, FOOT_RULE);
-            String count = words.say("page", "paper", paper)
+            String count = its.say("page", "paper", paper)
                     .replace("{number}", String.valueOf(number))
                     .replace("{of}", String.valueOf(of));
             float room = footRight == null ? WIDTH : WIDTH * 0.45f;

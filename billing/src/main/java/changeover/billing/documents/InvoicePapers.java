@@ -7,6 +7,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
@@ -47,6 +48,18 @@ class InvoicePapers implements PaperSource {
 
     private DrawnPaper paper(InvoiceView view, @Nullable Picture logo) {
         InvoiceSheet sheet = sheets.of(view, logo);
-        return DrawnPaper.pdf(sheet.label(), view.language().getLanguage(), InvoicePdf.bytes(sheet));
+        List<InvoiceSheet> languages =
+                isFrenchFirst(view) ? List.of(sheets.of(view.in(Locale.CANADA_FRENCH), logo), sheet) : List.of(sheet);
+        return DrawnPaper.pdf(sheet.label(), view.language().getLanguage(), InvoicePdf.bytes(languages));
+    }
+
+    /**
+     * In Quebec an invoice is in French; another language may stand beside it (Charter of the French language, CQLR c. C-11,
+     * s. 57).
+     */
+    private static boolean isFrenchFirst(InvoiceView view) {
+        return view.seller().country().equals("CA")
+                && view.seller().region().endsWith("QC")
+                && !view.language().getLanguage().equals("fr");
     }
 }

@@ -11,11 +11,11 @@ public final class InvoicePdf {
     private final Figures figures;
     private final Flow flow;
 
-    private InvoicePdf(InvoiceSheet sheet) {
+    private InvoicePdf(InvoiceSheet sheet, Flow flow) {
         this.sheet = sheet;
-        this.words = Words.in(sheet.language());
+        this.words = flow.words();
         this.figures = new Figures(words);
-        this.flow = new Flow(words, sheet.from().name(), sheet.label());
+        this.flow = flow;
     }
 
     /**
@@ -24,29 +24,38 @@ public final class InvoicePdf {
      * @throws IllegalArgumentException when something that must be printed is not there
      */
     public static byte[] bytes(InvoiceSheet sheet) {
-        return new InvoicePdf(sheet).draw();
+        return bytes(List.of(sheet));
     }
 
-    private byte[] draw() {
+    /** The same document in one language after the other, each from a page of its own; the first is the one that counts. */
+    static byte[] bytes(List<InvoiceSheet> sheets) {
+        InvoiceSheet first = sheets.getFirst();
+        Words words = Words.in(first.language());
+        Flow flow = new Flow(words, first.from().name(), first.label());
+        for (InvoiceSheet sheet : sheets) {
+            if (sheet != first) {
+                flow.speak(Words.in(sheet.language()));
+            }
+            new InvoicePdf(sheet, flow).draw();
+        }
+        String phone = first.from().phone();
+        return flow.bytesWith(
+                words.language(),
+                words.say("invoice." + first.kind()) + " " + first.label(),
+                its -> phone == null ? null : its.say("question", "phone", phone));
+    }
+
+    private void draw() {
         check();
         String title = words.say("invoice." + sheet.kind());
         Head.draw(flow, sheet.from(), title, sheet.label());
         facts();
         new InvoiceLedger(flow, figures, sheet).draw();
         notes();
-        String phone = sheet.from().phone();
-        return flow.bytes(
-                words.language(),
-                title + " " + sheet.label(),
-                phone == null ? null : words.say("question", "phone", phone));
     }
 
     private void check() {
         InvoiceSheet.Must must = sheet.must();
-        boolean numbers = sheet.taxes().stream().allMatch(tax -> tax.number() != null);
-        if (must.registrations() && !numbers) {
-            throw new IllegalArgumentException(sheet.label() + ": a registration number is missing");
-        }
         if (must.buyer() && sheet.buyer().name() == null) {
             throw new IllegalArgumentException(sheet.label() + ": the buyer's name is missing");
         }

@@ -65,21 +65,20 @@ public record InvoiceSheet(
 
     /**
      * What must be printed (Input Tax Credit Information Regulations, SOR/91-45 s. 3: under $100, to under $500, $500 and
-     * more); the buyer and the terms are printed anyhow when they are known.
+     * more); the numbers, the buyer and the terms are printed anyhow when they are known.
      *
      * @param taxByLine whether each line says if it bears tax, because some do and some don't
      */
-    public record Must(boolean registrations, boolean taxByLine, boolean buyer, boolean terms) {
+    public record Must(boolean taxByLine, boolean buyer, boolean terms) {
         public static Must everything() {
-            return new Must(true, false, true, true);
+            return new Must(false, true, true);
         }
 
         /** What a total, taxes in, asks for; the sums are in the document's own currency. */
         public static Must forTotal(Money total, boolean taxesDiffer) {
             BigDecimal sum = total.amount().abs();
-            boolean registrations = sum.compareTo(BigDecimal.valueOf(100)) >= 0;
             boolean buyer = sum.compareTo(BigDecimal.valueOf(500)) >= 0;
-            return new Must(registrations, taxesDiffer, buyer, buyer);
+            return new Must(taxesDiffer, buyer, buyer);
         }
     }
 

@@ -2,6 +2,7 @@ package changeover.billing.documents;
 
 import changeover.billing.invoices.Buyer;
 import changeover.billing.invoices.DocumentKind;
+import changeover.billing.invoices.InvoiceParticulars;
 import changeover.billing.invoices.InvoiceView;
 import changeover.billing.invoices.WorkPlace;
 import changeover.contracts.pictures.Picture;
@@ -33,6 +34,9 @@ public class InvoiceSheets {
         Figures figures = new Figures(words);
         boolean differ = taxesDiffer(view);
         String label = view.label() == null ? words.say("invoice.draft") : view.label();
+        if (InvoiceParticulars.missing(view).contains(InvoiceParticulars.Particular.REGISTRATION_NUMBERS)) {
+            throw new IllegalArgumentException(label + ": a registration number is missing");
+        }
         return new InvoiceSheet(
                 view.language(),
                 kind(view.kind()),
@@ -72,7 +76,14 @@ public class InvoiceSheets {
         if (buyer.street().isBlank() && view.works().size() == 1) {
             address = lines(view.works().getFirst(), words);
         }
-        return new InvoiceSheet.Party(buyer.name(), address, List.of());
+        List<String> more = new ArrayList<>();
+        if (view.buyerReference() != null) {
+            more.add(words.say("invoice.their-reference", "reference", view.buyerReference()));
+        }
+        if (buyer.taxNumber() != null) {
+            more.add(words.say("invoice.their-tax-number", "number", buyer.taxNumber()));
+        }
+        return new InvoiceSheet.Party(buyer.name(), address, more);
     }
 
     private static InvoiceSheet.@Nullable Party work(InvoiceView view, Words words, Figures figures) {
@@ -134,6 +145,10 @@ public class InvoiceSheets {
         if (view.reason() != null) {
             notes.add(new InvoiceSheet.Note(
                     words.say("invoice.why"), view.reason().in(view.language())));
+        }
+        if (view.untaxed() != null) {
+            notes.add(new InvoiceSheet.Note(
+                    words.say("invoice.no-tax"), view.untaxed().in(view.language())));
         }
         if (view.kind() != DocumentKind.CREDIT
                 && view.label() != null

@@ -1,11 +1,14 @@
 package changeover.billing.invoices;
 
 import changeover.billing.tax.DocumentTaxes;
+import changeover.billing.tax.Tax;
+import changeover.billing.tax.TaxCategory;
 import changeover.billing.tax.TaxLine;
 import changeover.billing.tax.TaxTable;
 import changeover.billing.tax.Taxable;
 import changeover.contracts.money.Money;
 import changeover.contracts.words.Refusal;
+import changeover.contracts.words.Wording;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -81,7 +84,7 @@ record Assessment(Seller seller, TaxTable table, LocalDate day) {
         List<PrintedTax> rows = new ArrayList<>();
         for (TaxLine line : lines) {
             String registration = registration(line);
-            if (registration == null && needsNumber(line)) {
+            if (registration == null && Tax.isUnderANumber(line.tax().code())) {
                 return new Taxes(
                         List.of(),
                         Refusal.of(
@@ -100,9 +103,21 @@ record Assessment(Seller seller, TaxTable table, LocalDate day) {
                     line.tax().region(),
                     registration,
                     line.tax().source(),
+                    exemption(line),
                     line.lines()));
         }
         return new Taxes(rows, null, fromMemory(lines));
+    }
+
+    /** What is not charged says why: the tax's own words, and where they were read. */
+    private static @Nullable Wording exemption(TaxLine line) {
+        Tax tax = line.tax();
+        boolean charged =
+                TaxCategory.of(tax.category()).map(TaxCategory::charges).orElse(true);
+        return charged || tax.category().equals("Z")
+                ? null
+                : new Wording(
+                        tax.label().en() + ". " + tax.source(), tax.label().fr() + ". " + tax.source());
     }
 
     private static @Nullable Refusal fromMemory(List<TaxLine> lines) {
@@ -112,14 +127,6 @@ record Assessment(Seller seller, TaxTable table, LocalDate day) {
                 .findFirst()
                 .map(tax -> Refusal.of("tax.from-memory", Map.of("tax", tax.label(), "region", tax.region())))
                 .orElse(null);
-    }
-
-    /** Canada's own taxes are collected under a number; a tax that the business added says itself whether it has one. */
-    private static boolean needsNumber(TaxLine line) {
-        return switch (line.tax().code()) {
-            case "gst", "hst", "qst" -> true;
-            default -> false;
-        };
     }
 
     private @Nullable String registration(TaxLine line) {
@@ -137,7 +144,15 @@ record Assessment(Seller seller, TaxTable table, LocalDate day) {
             return buyer;
         }
         WorkPlace work = works.getFirst();
-        return new Buyer(buyer.name(), work.street(), work.city(), work.region(), work.postal(), work.country());
+        return new Buyer(
+                buyer.name(),
+                work.street(),
+                work.city(),
+                work.region(),
+                work.postal(),
+                work.country(),
+                buyer.taxNumber(),
+                buyer.email());
     }
 
     static List<WorkPlace> works(Waiting draft, Map<UUID, Place> places) {

@@ -100,7 +100,8 @@ public final class ChainCheck {
             select.setLong(3, after);
             ResultSet row = select.executeQuery();
             while (row.next()) {
-                links.add(new Link(IssueRow.of(row), row.getBytes(23), row.getBytes(24)));
+                links.add(
+                        new Link(IssueRow.of(row), row.getBytes(IssueRow.WIDTH + 1), row.getBytes(IssueRow.WIDTH + 2)));
             }
         }
         return links;

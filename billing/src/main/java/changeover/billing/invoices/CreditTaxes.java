@@ -75,6 +75,7 @@ record CreditTaxes(
                 tax.region(),
                 tax.registration(),
                 tax.source(),
+                tax.exemption(),
                 lines);
     }
 

@@ -17,6 +17,15 @@ public enum DocumentKind {
         return name().toLowerCase(Locale.ROOT);
     }
 
+    /** The kind's number in UNTDID 1001, as EN 16931 writes it. */
+    public String typeCode() {
+        return switch (this) {
+            case PLAN, VISIT -> "380";
+            case DEPOSIT -> "386";
+            case CREDIT -> "381";
+        };
+    }
+
     /** Invoices and credit notes are numbered apart. */
     public NumberedKind numbered() {
         return this == CREDIT ? NumberedKind.CREDIT : NumberedKind.INVOICE;

@@ -1,5 +1,6 @@
 package changeover.billing.invoices;
 
+import changeover.billing.tax.Tax;
 import changeover.contracts.money.Money;
 import java.math.BigDecimal;
 import java.util.EnumSet;
@@ -63,7 +64,7 @@ public final class InvoiceParticulars {
                 case DAY, TOTAL, TERMS -> true;
                 case REGISTRATION_NUMBERS ->
                     view.taxes().stream()
-                            .filter(tax -> !tax.amount().isZero())
+                            .filter(tax -> !tax.amount().isZero() && Tax.isUnderANumber(tax.code()))
                             .allMatch(tax -> tax.registration() != null);
                 case TAXES_BY_LINE -> !view.taxes().isEmpty();
                 case BUYER_NAME -> !view.buyer().name().isBlank();

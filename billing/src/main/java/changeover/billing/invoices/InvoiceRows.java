@@ -38,7 +38,8 @@ class InvoiceRows {
                        i.language, i.currency, i.may_issue_from, i.awaits_first_visit,
                        coalesce(i.purchase_order, c.purchase_order), i.due_days, i.reason_en, i.reason_fr, s.label, x.id is not null,
                        coalesce(c.invoices, 'each') = 'one', coalesce(c.name, ''), coalesce(c.street, ''),
-                       coalesce(c.city, ''), coalesce(c.region, ''), coalesce(c.postal, ''), coalesce(c.country, '')
+                       coalesce(c.city, ''), coalesce(c.region, ''), coalesce(c.postal, ''), coalesce(c.country, ''), c.tax_number,
+                       c.email, c.buyer_reference
                   from invoice i
                   left join customer c on c.tenant_id = i.tenant_id and c.id = i.customer_id
                   left join invoice_issue s on s.tenant_id = i.tenant_id and s.invoice_id = i.id
@@ -93,13 +94,16 @@ class InvoiceRows {
                 row.getString(17),
                 row.getBoolean(18),
                 row.getBoolean(19),
+                row.getString(28),
                 new Buyer(
                         row.getString(20),
                         row.getString(21),
                         row.getString(22),
                         row.getString(23),
                         row.getString(24),
-                        row.getString(25)),
+                        row.getString(25),
+                        row.getString(26),
+                        row.getString(27)),
                 lines);
     }
 

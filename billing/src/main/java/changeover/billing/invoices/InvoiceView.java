@@ -18,6 +18,8 @@ import org.jspecify.annotations.Nullable;
  * @param creditsLabel the number of the invoice that a credit note corrects
  * @param taxDay the day whose rates were used: the earlier of the day paid and the invoice's date
  * @param works where the work was done: one place, or several on one payer's joint invoice
+ * @param buyerReference what the payer asked to read on it
+ * @param untaxed why some lines bear no tax at all, null where each has one
  * @param language of the document, the customer's
  */
 public record InvoiceView(
@@ -39,7 +41,9 @@ public record InvoiceView(
         Buyer buyer,
         List<WorkPlace> works,
         @Nullable String purchaseOrder,
+        @Nullable String buyerReference,
         @Nullable Wording reason,
+        @Nullable Wording untaxed,
         List<Line> lines,
         List<Tax> taxes,
         Money subtotal,
@@ -48,6 +52,37 @@ public record InvoiceView(
 
     public boolean issued() {
         return label != null;
+    }
+
+    /** The same document said in another language. */
+    public InvoiceView in(Locale other) {
+        return new InvoiceView(
+                id,
+                kind,
+                label,
+                creditsId,
+                creditsLabel,
+                day,
+                taxDay,
+                dueDay,
+                customerId,
+                homeId,
+                agreementId,
+                visitId,
+                other,
+                currency,
+                seller,
+                buyer,
+                works,
+                purchaseOrder,
+                buyerReference,
+                reason,
+                untaxed,
+                lines,
+                taxes,
+                subtotal,
+                tax,
+                total);
     }
 
     /**

@@ -66,9 +66,9 @@ class Issued {
             while (row.next()) {
                 heads.add(new Head(
                         IssueRow.of(row),
-                        row.getObject(23, UUID.class),
-                        row.getObject(24, UUID.class),
-                        row.getString(25)));
+                        row.getObject(IssueRow.WIDTH + 1, UUID.class),
+                        row.getObject(IssueRow.WIDTH + 2, UUID.class),
+                        row.getString(IssueRow.WIDTH + 3)));
             }
         }
         return heads;
@@ -77,6 +77,7 @@ class Issued {
     private static InvoiceView view(Head head, List<LineRow> lines, List<PrintedTax> taxes) {
         IssueRow issue = head.issue();
         Currency currency = Currency.getInstance(issue.currency());
+        BusinessTerms terms = issue.terms();
         return new InvoiceView(
                 issue.invoiceId(),
                 DocumentKind.of(issue.kind()),
@@ -96,7 +97,9 @@ class Issued {
                 Json.read(issue.buyer(), Buyer.class),
                 Json.works(issue.works()),
                 issue.purchaseOrder(),
+                terms == null ? null : terms.buyerReference(),
                 issue.reason(),
+                terms == null ? null : terms.untaxed(),
                 lines.stream().map(line -> line.view(currency)).toList(),
                 taxes.stream().map(tax -> tax.view(currency)).toList(),
                 new Money(issue.subtotalMinor(), currency),

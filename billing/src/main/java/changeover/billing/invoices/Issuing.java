@@ -168,7 +168,8 @@ public class Issuing {
                 Json.of(one.buyer()),
                 Json.of(one.works()),
                 draft.purchaseOrder(),
-                draft.reason());
+                draft.reason(),
+                BusinessTerms.of(draft, one.taxes()));
     }
 
     private static InvoiceIssued.Issued said(Assessed one, IssueRow row) {

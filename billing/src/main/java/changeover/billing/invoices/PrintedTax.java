@@ -11,7 +11,11 @@ import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
-/** A tax as its row says it, frozen when the document was issued. */
+/**
+ * A tax as its row says it, frozen when the document was issued.
+ *
+ * @param exemption why nothing is charged, null where something is
+ */
 record PrintedTax(
         UUID invoiceId,
         int position,
@@ -24,10 +28,11 @@ record PrintedTax(
         String region,
         @Nullable String registration,
         String source,
+        @Nullable Wording exemption,
         List<Integer> lines) {
 
     static final String COLUMNS = "invoice_id, position, code, label_en, label_fr, category, percent, base_minor,"
-            + " amount_minor, region, registration, source, lines";
+            + " amount_minor, region, registration, source, lines, exemption_en, exemption_fr";
 
     static PrintedTax of(ResultSet row) throws SQLException {
         return new PrintedTax(
@@ -42,6 +47,7 @@ record PrintedTax(
                 row.getString(10),
                 row.getString(11),
                 row.getString(12),
+                InvoiceRows.wording(row.getString(14), row.getString(15)),
                 Arrays.asList((Integer[]) row.getArray(13).getArray()));
     }
 
@@ -60,7 +66,9 @@ record PrintedTax(
                 region,
                 registration,
                 source,
-                lines.toString().replace('[', '{').replace(']', '}'));
+                lines.toString().replace('[', '{').replace(']', '}'),
+                exemption == null ? null : exemption.en(),
+                exemption == null ? null : exemption.fr());
     }
 
     static Rows rows() {
@@ -68,7 +76,7 @@ record PrintedTax(
                 "invoice_tax",
                 "id uuid, invoice_id uuid, position int, code text, label_en text, label_fr text, category text,"
                         + " percent numeric, base_minor bigint, amount_minor bigint, region text, registration text,"
-                        + " source text, lines int[]");
+                        + " source text, lines int[], exemption_en text, exemption_fr text");
     }
 
     InvoiceView.Tax view(Currency currency) {

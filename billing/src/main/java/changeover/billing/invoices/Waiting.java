@@ -27,6 +27,7 @@ record Waiting(
         @Nullable String label,
         boolean discarded,
         boolean joint,
+        @Nullable String buyerReference,
         Buyer buyer,
         List<LineRow> lines) {
 
@@ -54,6 +55,7 @@ record Waiting(
                 label,
                 discarded,
                 joint,
+                buyerReference,
                 buyer,
                 newLines);
     }

@@ -24,4 +24,13 @@ public record Tax(
         String region,
         @Nullable String registration,
         String source,
-        boolean read) {}
+        boolean read) {
+
+    /** Canada's own taxes are collected under a number; others say themselves whether they have one. */
+    public static boolean isUnderANumber(String code) {
+        return switch (code) {
+            case "gst", "hst", "qst" -> true;
+            default -> false;
+        };
+    }
+}

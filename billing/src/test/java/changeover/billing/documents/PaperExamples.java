@@ -170,7 +170,7 @@ final class PaperExamples {
                         List.of()),
                 new Party(null, List.of("27 Larch Street"), List.of()),
                 "PO-2026-" + "0".repeat(60),
-                new Must(true, true, true, true),
+                new Must(true, true, true),
                 many,
                 cad("987654321.00"),
                 List.of(new TaxLine("HST", new BigDecimal("13"), "000000000 RT0001", cad("128395061.73"))),

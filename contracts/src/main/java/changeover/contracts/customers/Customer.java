@@ -39,6 +39,12 @@ public class Customer extends Owned {
     @Column(name = "purchase_order")
     private @Nullable String purchaseOrder;
 
+    @Column(name = "buyer_reference")
+    private @Nullable String buyerReference;
+
+    @Column(name = "tax_number")
+    private @Nullable String taxNumber;
+
     private @Nullable String notes;
 
     @Version
@@ -49,6 +55,8 @@ public class Customer extends Owned {
      *
      * @param language en or fr: every paper for this customer is in it
      * @param invoices one or each
+     * @param buyerReference what the payer wants to read on every invoice, to route it in their own house
+     * @param taxNumber the payer's own, where they account for a tax themselves
      */
     public record Facts(
             String name,
@@ -62,11 +70,13 @@ public class Customer extends Owned {
             @Nullable String country,
             String invoices,
             @Nullable String purchaseOrder,
+            @Nullable String buyerReference,
+            @Nullable String taxNumber,
             @Nullable String notes) {
 
         /** A customer with a name and a language, billed at the home. */
         public static Facts of(String name, String language, @Nullable String phone, @Nullable String email) {
-            return new Facts(name, language, phone, email, null, null, null, null, null, "one", null, null);
+            return new Facts(name, language, phone, email, null, null, null, null, null, "one", null, null, null, null);
         }
     }
 
@@ -97,13 +107,28 @@ public class Customer extends Owned {
         checks.refuseIf(country != null && !Country.isCode(country), "country", "country.shape");
         invoices = checks.oneOf("invoices", facts.invoices(), INVOICES);
         purchaseOrder = checks.optionalLine("purchaseOrder", facts.purchaseOrder());
+        buyerReference = checks.optionalLine("buyerReference", facts.buyerReference());
+        taxNumber = checks.optionalLine("taxNumber", facts.taxNumber());
         notes = checks.note("notes", facts.notes());
         checks.orRefuse();
     }
 
     public Facts facts() {
         return new Facts(
-                name, language, phone, email, street, city, region, postal, country, invoices, purchaseOrder, notes);
+                name,
+                language,
+                phone,
+                email,
+                street,
+                city,
+                region,
+                postal,
+                country,
+                invoices,
+                purchaseOrder,
+                buyerReference,
+                taxNumber,
+                notes);
     }
 
     /** The customer's key in the homes file. */

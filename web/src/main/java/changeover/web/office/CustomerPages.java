@@ -143,6 +143,8 @@ public class CustomerPages {
                 typed.line("country", 2),
                 typed.oneOf("invoices", Set.of("one", "each")),
                 typed.line("purchaseOrder", 60),
+                typed.line("buyerReference", 60),
+                typed.line("taxNumber", 40),
                 typed.line("notes", 4000));
     }
 
@@ -159,6 +161,8 @@ public class CustomerPages {
         fields.put("country", orEmpty(facts.country()));
         fields.put("invoices", facts.invoices());
         fields.put("purchaseOrder", orEmpty(facts.purchaseOrder()));
+        fields.put("buyerReference", orEmpty(facts.buyerReference()));
+        fields.put("taxNumber", orEmpty(facts.taxNumber()));
         fields.put("notes", orEmpty(facts.notes()));
         return fields;
     }

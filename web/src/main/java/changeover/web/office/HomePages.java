@@ -130,6 +130,8 @@ public class HomePages {
                 typed.line("country", 2),
                 "each",
                 null,
+                null,
+                null,
                 null);
     }
 

@@ -28,6 +28,18 @@ public interface WhoWords {
     @Message("Purchase order")
     String order();
 
+    @Message("Their reference")
+    String reference();
+
+    @Message("On every invoice, so that it finds its way in their house")
+    String reference_hint();
+
+    @Message("Their tax number")
+    String tax_number();
+
+    @Message("Where they account for a tax themselves")
+    String tax_number_hint();
+
     @Message("signs")
     String signs();
 
