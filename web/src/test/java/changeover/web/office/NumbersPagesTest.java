@@ -39,7 +39,7 @@ class NumbersPagesTest {
                     .statusCode(422)
                     .body(containsString("value=\"9\""));
             post(shop.office(), at, Map.of("kind", "credit", "pattern", "{number}", "number", ""))
-                    .statusCode(403);
+                    .statusCode(404);
         }
     }
 }
