@@ -76,7 +76,6 @@ class TamperingTest {
     void a_change_of_any_frozen_column_is_found() throws Exception {
         UUID tenant = business.quebec();
         List<UUID> ids = issued(tenant, 3);
-        UUID middle = ids.get(1);
         List<String> missed = new ArrayList<>();
         for (String table : TABLES) {
             for (String column : columns(table)) {
@@ -86,14 +85,13 @@ class TamperingTest {
                 }
                 String changed = CHANGES.get(table + "." + column);
                 String set = changed == null ? change(table, column) : changed;
-                String sql = "update " + table + " set " + set + " where invoice_id = '" + middle + "'" + where;
+                String sql = "update " + table + " set " + set + " where invoice_id = '" + ids.get(1) + "'" + where;
                 if (broken(tenant, sql).isEmpty()) {
                     missed.add(sql);
                 }
             }
         }
         assertEquals(List.of(), missed);
-        assertEquals(List.of(), broken(tenant, "select 1"), "nothing is left of the tries");
     }
 
     @Test
@@ -114,7 +112,6 @@ class TamperingTest {
                 swap(third, last))) {
             assertTrue(!broken(tenant, sql).isEmpty(), sql);
         }
-        assertEquals(List.of(), broken(tenant, "select 1"));
     }
 
     /** Documents issued before they had these columns keep their own hash, and the chain goes on from them. */
