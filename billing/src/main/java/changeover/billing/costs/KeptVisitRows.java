@@ -32,9 +32,11 @@ final class KeptVisitRows {
     private static final String CAPS = "select agreement_id, part_kind, quantity from agreement_part";
 
     private static final String LATEST = """
-            l.coverage = 'included' and l.agreement_id is not null and l.day between ? and ? and l.visit_version = (
-                 select max(n.visit_version) from invoice_line n
-                  where n.tenant_id = l.tenant_id and n.visit_id = l.visit_id)
+            l.coverage = 'included' and l.agreement_id is not null and l.day between ? and ? and l.visit_version = greatest(
+                 (select max(n.visit_version) from invoice_line n
+                   where n.tenant_id = l.tenant_id and n.visit_id = l.visit_id),
+                 (select max(i.visit_version) from invoice i
+                   where i.tenant_id = l.tenant_id and i.visit_id = l.visit_id))
                and (l.kind = 'labour' and l.item_code = 'hour' and l.unit = 'MIN'
                  or l.kind = 'part' and (l.part_kind is not null or v.kind = 'return'))""";
 

@@ -15,13 +15,15 @@ import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Currency;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 
-/** Draws statements from their frozen rows: one question to the database, however many there are. */
+/** Draws statements from their frozen rows, read together; the letterhead is read once for each language. */
 @ApplicationScoped
 class StatementPapers implements PaperSource {
 
@@ -60,6 +62,7 @@ class StatementPapers implements PaperSource {
 
     private Map<UUID, StatementSheet> sheets(List<UUID> ids) {
         Map<UUID, StatementSheet> sheets = new LinkedHashMap<>();
+        Map<Locale, Letterhead> heads = new HashMap<>();
         try (Connection connection = database.getConnection();
                 PreparedStatement select = connection.prepareStatement("""
                         select id, from_day, until_day, day, language, currency, opening_minor, closing_minor, lines, buyer
@@ -67,7 +70,7 @@ class StatementPapers implements PaperSource {
             select.setArray(1, connection.createArrayOf("uuid", ids.toArray()));
             ResultSet row = select.executeQuery();
             while (row.next()) {
-                sheets.put(row.getObject(1, UUID.class), sheet(row));
+                sheets.put(row.getObject(1, UUID.class), sheet(row, heads));
             }
             return sheets;
         } catch (SQLException | JsonProcessingException cause) {
@@ -75,7 +78,8 @@ class StatementPapers implements PaperSource {
         }
     }
 
-    private StatementSheet sheet(ResultSet row) throws SQLException, JsonProcessingException {
+    private StatementSheet sheet(ResultSet row, Map<Locale, Letterhead> heads)
+            throws SQLException, JsonProcessingException {
         var language = Locales.of(row.getString(5));
         Currency currency = Currency.getInstance(row.getString(6));
         List<StatementSheet.Line> lines = new ArrayList<>();
@@ -91,7 +95,7 @@ class StatementPapers implements PaperSource {
         json.readTree(row.getString(10)).forEach(line -> to.add(line.asText()));
         return new StatementSheet(
                 language,
-                letterheads.current(Words.in(language)),
+                heads.computeIfAbsent(language, one -> letterheads.current(Words.in(one))),
                 to,
                 row.getObject(2, LocalDate.class),
                 row.getObject(3, LocalDate.class),

@@ -12,7 +12,9 @@ import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Currency;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 
 /** What of deposits was still kept for their work at the end of a day: taken by then, not yet applied and not given back. */
@@ -55,6 +57,13 @@ public class DepositsHeld {
             String words,
             Money amount,
             Money left) {}
+
+    /** The same together for each customer who has some. */
+    public Map<UUID, Money> byCustomer(LocalDate day) {
+        Map<UUID, Money> sums = new HashMap<>();
+        on(day).forEach(one -> sums.merge(one.customerId(), one.left(), Money::plus));
+        return sums;
+    }
 
     public List<Held> on(LocalDate day) {
         Currency currency = businesses.current().currency();

@@ -3,7 +3,10 @@ package changeover.billing.pricing;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.BinaryOperator;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -62,11 +65,23 @@ public record PriceBook(List<PriceEntry> entries, List<LabourTerms> terms) {
     /** Every price in force on the day, by kind and code. */
     public List<PriceEntry> asOf(LocalDate day) {
         return entries.stream()
-                .filter(entry -> on(entry.kind(), entry.code(), day)
-                        .filter(entry::equals)
-                        .isPresent())
+                .filter(entry -> !entry.from().isAfter(day))
+                .collect(Collectors.toMap(
+                        PriceEntry::item, entry -> entry, BinaryOperator.maxBy(Comparator.comparing(PriceEntry::from))))
+                .values()
+                .stream()
                 .sorted(Comparator.comparing(PriceEntry::kind).thenComparing(PriceEntry::code))
                 .toList();
+    }
+
+    /** Of each item the first price that begins after the day. */
+    public Map<PriceRow.Item, PriceEntry> nextAfter(LocalDate day) {
+        return entries.stream()
+                .filter(entry -> entry.from().isAfter(day))
+                .collect(Collectors.toMap(
+                        PriceEntry::item,
+                        entry -> entry,
+                        BinaryOperator.minBy(Comparator.comparing(PriceEntry::from))));
     }
 
     /** The days after this one on which something changes, the nearest first. */

@@ -17,6 +17,11 @@ public record PriceEntry(
         LocalDate from,
         @Nullable MarkUp by) {
 
+    /** The item, whatever the day. */
+    public PriceRow.Item item() {
+        return new PriceRow.Item(kind, code);
+    }
+
     /** A price that a person wrote. */
     public PriceEntry(ItemKind kind, String code, Money price, @Nullable Money cost, LocalDate from) {
         this(kind, code, price, cost, from, null);

@@ -1,5 +1,6 @@
 package changeover.billing.reminders;
 
+import changeover.billing.payments.DepositsHeld;
 import changeover.billing.payments.OpenByAge;
 import changeover.billing.payments.Owed;
 import changeover.billing.payments.OwedBy;
@@ -24,7 +25,7 @@ import java.util.UUID;
 
 /**
  * Whom the ladder would remind on a day: whoever is late with something that no hold keeps back, unless what is kept for them
- * would pay it. Five questions to the database, whatever their number.
+ * would pay it; a deposit pays nothing before it is applied. Six questions to the database, whatever their number.
  */
 @ApplicationScoped
 public class DueReminders {
@@ -37,6 +38,9 @@ public class DueReminders {
 
     @Inject
     Owed owed;
+
+    @Inject
+    DepositsHeld deposits;
 
     @Inject
     Ladders ladders;
@@ -69,6 +73,8 @@ public class DueReminders {
         for (OwedBy one : owed.byCustomer(day)) {
             credits.put(Objects.requireNonNull(one.customerId()), one.credit());
         }
+        deposits.byCustomer(day)
+                .forEach((customer, held) -> credits.computeIfPresent(customer, (_, credit) -> credit.minus(held)));
         return asked.entrySet().stream()
                 .map(one -> reminder(one.getKey(), one.getValue()))
                 .filter(one -> !paidByCredit(one, credits))

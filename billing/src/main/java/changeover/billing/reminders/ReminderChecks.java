@@ -5,7 +5,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 
-/** What must hold of reminders: none left a minute or more after all that it asked for had been paid or credited. */
+/** What must hold of reminders: none left a minute or more after all that it asked for had been paid, credited or given up. */
 public final class ReminderChecks {
 
     private static final String AFTER_PAYMENT = """
@@ -20,7 +20,10 @@ public final class ReminderChecks {
                                       and (u.id is null or u.made_at >= s.looked)), 0)
                        - coalesce((select sum(c.total_minor) from invoice_issue c
                                     where c.tenant_id = i.tenant_id and c.credits_id = i.invoice_id
-                                      and c.made_at < s.looked), 0) as open
+                                      and c.made_at < s.looked), 0)
+                       - coalesce((select sum(w.amount_minor) from write_off w
+                                    where w.tenant_id = i.tenant_id and w.invoice_id = i.invoice_id
+                                      and w.made_at < s.looked), 0) as open
                 from sent s
                 join reminder_item i on i.tenant_id = s.tenant_id and i.reminder_id = s.about_id
                 join invoice_issue d on d.tenant_id = i.tenant_id and d.invoice_id = i.invoice_id)

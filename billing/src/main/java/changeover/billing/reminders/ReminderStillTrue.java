@@ -2,9 +2,9 @@ package changeover.billing.reminders;
 
 import changeover.billing.fees.FeeDrafts;
 import changeover.billing.notices.StillTrue;
+import changeover.billing.payments.DepositsHeld;
 import changeover.billing.payments.OpenItem;
 import changeover.billing.payments.Owed;
-import changeover.billing.payments.OwedBy;
 import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Today;
 import io.agroal.api.AgroalDataSource;
@@ -22,7 +22,7 @@ import java.util.UUID;
 
 /**
  * A reminder leaves only while all that it asks for is still open as it says, nothing holds it back, and nothing that is kept
- * for the customer would pay it: whoever paid an hour ago is not reminded.
+ * for the customer beyond deposits would pay it: whoever paid an hour ago is not reminded.
  */
 @ApplicationScoped
 class ReminderStillTrue implements StillTrue {
@@ -32,6 +32,9 @@ class ReminderStillTrue implements StillTrue {
 
     @Inject
     Owed owed;
+
+    @Inject
+    DepositsHeld deposits;
 
     @Inject
     Holds holds;
@@ -66,8 +69,13 @@ class ReminderStillTrue implements StillTrue {
             }
             asked += item.openMinor();
         }
-        OwedBy standsNow = items.isEmpty() ? null : owed.of(items.getFirst().customerId(), day);
-        return standsNow != null && standsNow.credit().minor() < asked;
+        if (items.isEmpty()) {
+            return false;
+        }
+        UUID customer = items.getFirst().customerId();
+        Money credit = owed.of(customer, day).credit();
+        Money held = deposits.byCustomer(day).getOrDefault(customer, Money.zero(credit.currency()));
+        return credit.minus(held).minor() < asked;
     }
 
     /** What it asked for may be asked again, with the figures of that day. */
