@@ -9,6 +9,7 @@ import changeover.billing.tax.ContractForm;
 import changeover.billing.tax.TaxQuestion;
 import changeover.billing.tax.Work;
 import changeover.contracts.money.Money;
+import changeover.contracts.tenants.Businesses;
 import changeover.contracts.words.Wording;
 import io.agroal.api.AgroalDataSource;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -31,6 +32,9 @@ import org.jspecify.annotations.Nullable;
 @ApplicationScoped
 public class FeeDrafts {
 
+    private static final Wording WITHDRAWN =
+            new Wording("The reminder was withdrawn", "Le rappel a été retiré avant son départ");
+
     @Inject
     AgroalDataSource datasource;
 
@@ -39,6 +43,9 @@ public class FeeDrafts {
 
     @Inject
     Drafts drafts;
+
+    @Inject
+    Businesses businesses;
 
     /** A home and who pays for it, as a draft names them. */
     private record Place(UUID customerId, UUID homeId, String region, String language, int dueDays) {}
@@ -88,12 +95,13 @@ public class FeeDrafts {
         try (Connection connection = datasource.getConnection();
                 PreparedStatement insert = connection.prepareStatement("""
                         insert into invoice_discard (invoice_id, day, why)
-                        select f.invoice_id, ?, 'The reminder was withdrawn' from fee_charged f
+                        select f.invoice_id, ?, ? from fee_charged f
                          where f.reminder_id = ? and not exists (
                            select 1 from invoice_issue s where s.tenant_id = f.tenant_id and s.invoice_id = f.invoice_id)
                         on conflict on constraint a_draft_is_discarded_once do nothing""")) {
             insert.setObject(1, day);
-            insert.setObject(2, reminder);
+            insert.setString(2, WITHDRAWN.in(businesses.current().locale()));
+            insert.setObject(3, reminder);
             insert.executeUpdate();
         } catch (SQLException cause) {
             throw new IllegalStateException("the fee could not be taken back", cause);

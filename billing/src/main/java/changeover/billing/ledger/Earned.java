@@ -23,11 +23,19 @@ public class Earned {
     /** Lines that are earned on the day they are invoiced. */
     static final String AS_INVOICED = "l.kind <> 'deposit' and (l.kind <> 'plan' or l.agreement_id is null)";
 
-    private static final String VISITS = """
-            select coalesce(sum(m.minor) filter (where m.day >= date_trunc('month', ?::date)), 0)::bigint,
-                   coalesce(sum(m.minor) filter (where m.day >= date_trunc('year', ?::date)), 0)::bigint,
-                   coalesce(sum(m.minor), 0)::bigint
-              from (select s.day, case s.kind when 'credit' then -l.net_minor else l.net_minor end as minor
+    /** Of these lines the fees, which the journal keeps apart from the work. */
+    static final String A_FEE = "l.work is not distinct from 'fee'";
+
+    private static final String INVOICED = """
+            select coalesce(sum(m.minor) filter (where not m.fee and m.day >= date_trunc('month', ?::date)), 0)::bigint,
+                   coalesce(sum(m.minor) filter (where not m.fee and m.day >= date_trunc('year', ?::date)), 0)::bigint,
+                   coalesce(sum(m.minor) filter (where not m.fee), 0)::bigint,
+                   coalesce(sum(m.minor) filter (where m.fee and m.day >= date_trunc('month', ?::date)), 0)::bigint,
+                   coalesce(sum(m.minor) filter (where m.fee and m.day >= date_trunc('year', ?::date)), 0)::bigint,
+                   coalesce(sum(m.minor) filter (where m.fee), 0)::bigint
+              from (select s.day, case s.kind when 'credit' then -l.net_minor else l.net_minor end as minor,
+                           """ + A_FEE + """
+                            as fee
                       from invoice_issue s
                       join invoice_line l on l.tenant_id = s.tenant_id and l.invoice_id = s.invoice_id
                      where s.day <= ? and """ + " " + AS_INVOICED + ") m";
@@ -48,7 +56,7 @@ public class Earned {
                             || !plan.givenBack().isZero()
                             || !plan.earned().ever().isZero())
                     .toList();
-            return new EarnedOn(day, currency, plans, visits(connection, day, currency));
+            return invoiced(connection, day, currency, plans);
         } catch (SQLException cause) {
             throw new IllegalStateException("what is earned could not be read", cause);
         }
@@ -80,17 +88,22 @@ public class Earned {
                 ever);
     }
 
-    private static Span visits(Connection connection, LocalDate day, Currency currency) throws SQLException {
-        try (PreparedStatement select = connection.prepareStatement(VISITS)) {
-            for (int at = 1; at <= 3; at++) {
+    private static EarnedOn invoiced(Connection connection, LocalDate day, Currency currency, List<Plan> plans)
+            throws SQLException {
+        try (PreparedStatement select = connection.prepareStatement(INVOICED)) {
+            for (int at = 1; at <= 5; at++) {
                 select.setObject(at, day);
             }
             ResultSet row = select.executeQuery();
             row.next();
-            return new Span(
-                    new Money(row.getLong(1), currency),
-                    new Money(row.getLong(2), currency),
-                    new Money(row.getLong(3), currency));
+            return new EarnedOn(day, currency, plans, span(row, 1, currency), span(row, 4, currency));
         }
+    }
+
+    private static Span span(ResultSet row, int at, Currency currency) throws SQLException {
+        return new Span(
+                new Money(row.getLong(at), currency),
+                new Money(row.getLong(at + 1), currency),
+                new Money(row.getLong(at + 2), currency));
     }
 }

@@ -25,7 +25,7 @@ public class EarnedDocuments {
               from invoice_issue s
               join invoice_line l on l.tenant_id = s.tenant_id and l.invoice_id = s.invoice_id
               left join customer c on c.tenant_id = s.tenant_id and c.id = s.customer_id
-             where s.day between ? and ? and """ + " " + Earned.AS_INVOICED + """
+             where s.day between ? and ? and (""" + Earned.A_FEE + ") = ? and " + Earned.AS_INVOICED + """
              group by s.invoice_id, s.label, s.day, s.customer_id, c.name, s.kind, s.series, s.number
             having sum(l.net_minor) <> 0 order by s.day, s.series, s.number""";
 
@@ -39,14 +39,21 @@ public class EarnedDocuments {
     public record Document(
             UUID id, String label, LocalDate day, UUID customerId, String customer, boolean credit, Money net) {}
 
+    /** What the lines are for. */
+    public enum What {
+        VISITS,
+        FEES
+    }
+
     /** @param until the last day, in */
-    public List<Document> between(LocalDate from, LocalDate until) {
+    public List<Document> between(LocalDate from, LocalDate until, What what) {
         Currency currency = businesses.current().currency();
         List<Document> documents = new ArrayList<>();
         try (Connection connection = datasource.getConnection();
                 PreparedStatement select = connection.prepareStatement(DOCUMENTS)) {
             select.setObject(1, from);
             select.setObject(2, until);
+            select.setBoolean(3, what == What.FEES);
             ResultSet row = select.executeQuery();
             while (row.next()) {
                 documents.add(new Document(

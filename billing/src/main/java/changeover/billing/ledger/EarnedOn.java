@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param visits invoices that are no plan's, less what was given back of them
  */
-public record EarnedOn(LocalDate day, Currency currency, List<Plan> plans, Span visits) {
+public record EarnedOn(LocalDate day, Currency currency, List<Plan> plans, Span visits, Span fees) {
 
     /** The days up to a day that a figure is the sum of. */
     public enum Days {
@@ -109,6 +109,11 @@ public record EarnedOn(LocalDate day, Currency currency, List<Plan> plans, Span 
     public Span earnedByPlans() {
         Span nothing = new Span(Money.zero(currency), Money.zero(currency), Money.zero(currency));
         return plans.stream().map(Plan::earned).reduce(nothing, Span::plus);
+    }
+
+    /** Plans, work invoiced by visit and fees. */
+    public Span together() {
+        return earnedByPlans().plus(visits).plus(fees);
     }
 
     public Money sum(Function<Plan, Money> of) {

@@ -67,8 +67,12 @@ public class AccountStatements {
 
     /** Whom a batch would go to, with what they owe at its end. */
     public Map<UUID, Money> whom(LocalDate from, LocalDate until) {
+        return closings(statements.all(from, until));
+    }
+
+    private static Map<UUID, Money> closings(Map<UUID, List<StatementRow>> all) {
         Map<UUID, Money> whom = new LinkedHashMap<>();
-        statements.all(from, until).forEach((customer, rows) -> {
+        all.forEach((customer, rows) -> {
             Money closing = rows.getLast().balance();
             if (rows.size() > 1 || !closing.isZero()) {
                 whom.put(customer, closing);
@@ -91,10 +95,9 @@ public class AccountStatements {
         if (until.isAfter(today.day())) {
             throw Refusal.of("statement.to-come").at("until").thrown();
         }
-        Set<UUID> customers = only.isEmpty() ? whom(from, until).keySet() : only;
         Map<UUID, List<StatementRow>> all = statements.all(from, until);
+        Set<UUID> customers = new LinkedHashSet<>(only.isEmpty() ? closings(all).keySet() : only);
         Map<UUID, Recipient> readers = letters.readers(customers);
-        customers = new LinkedHashSet<>(customers);
         customers.removeAll(madeToday(from, until));
         ManyRows rows = ManyRows.into(
                 "account_statement",

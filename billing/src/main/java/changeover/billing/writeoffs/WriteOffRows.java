@@ -156,6 +156,22 @@ final class WriteOffRows {
         return List.copyOf(read);
     }
 
+    static WriteOffs.Sum sum(Connection connection, LocalDate from, LocalDate until, Currency currency)
+            throws SQLException {
+        try (PreparedStatement select = connection.prepareStatement("""
+                select coalesce(sum(w.amount_minor), 0)::bigint, coalesce(sum(x.minor), 0)::bigint
+                  from write_off w
+                  left join (select tenant_id, write_off_id, sum(amount_minor) as minor from write_off_tax group by 1, 2) x
+                    on x.tenant_id = w.tenant_id and x.write_off_id = w.id
+                 where w.day between ? and ?""")) {
+            select.setObject(1, from);
+            select.setObject(2, until);
+            ResultSet row = select.executeQuery();
+            row.next();
+            return new WriteOffs.Sum(money(row, 1, currency), money(row, 2, currency));
+        }
+    }
+
     private static WriteOff of(ResultSet row, Currency currency) throws SQLException {
         return new WriteOff(
                 row.getObject(1, UUID.class),

@@ -1,5 +1,6 @@
 package changeover.billing.writeoffs;
 
+import changeover.billing.payments.CustomersTurn;
 import changeover.billing.payments.OpenItem;
 import changeover.billing.payments.Owed;
 import changeover.billing.periods.Periods;
@@ -14,6 +15,7 @@ import jakarta.persistence.EntityManager;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.LocalDate;
+import java.util.Currency;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -143,6 +145,20 @@ public class WriteOffs {
     /** What was given up and taken back in a period, in the order of the days; the last day is in. */
     public List<WriteOff> between(LocalDate from, LocalDate until) {
         return read("w.day between ? and ?", from, until);
+    }
+
+    /** What was given up in a period less what was taken back in it, and the part of the taxes. */
+    public record Sum(Money amount, Money tax) {}
+
+    /** The last day is in. */
+    public Sum sum(LocalDate from, LocalDate until) {
+        Currency currency = businesses.current().currency();
+        session.flush();
+        try (Connection connection = datasource.getConnection()) {
+            return WriteOffRows.sum(connection, from, until, currency);
+        } catch (SQLException cause) {
+            throw new IllegalStateException("what was given up could not be read", cause);
+        }
     }
 
     private List<WriteOff> read(String where, Object... asked) {

@@ -1,5 +1,6 @@
 package changeover.web.api;
 
+import changeover.billing.ledger.Period;
 import changeover.contracts.words.Refusal;
 import changeover.web.session.Typed;
 import java.time.DateTimeException;
@@ -21,6 +22,11 @@ final class AskedInQuery {
         } catch (DateTimeException notADay) {
             throw Refusal.of("typed.day").at(name).thrown();
         }
+    }
+
+    /** The days from and until, the last one in; without both the last quarter that is over. */
+    static Period period(@Nullable String from, @Nullable String until, LocalDate today) {
+        return Period.asked(from == null ? null : day("from", from), until == null ? null : day("until", until), today);
     }
 
     static @Nullable String oneOf(String name, @Nullable String said, Set<String> words) {

@@ -7,11 +7,11 @@ import changeover.billing.ledger.EarnedOn;
 import changeover.billing.payments.DepositsHeld;
 import changeover.billing.payments.Owed;
 import changeover.billing.payments.OwedBy;
-import changeover.billing.writeoffs.WriteOff;
 import changeover.billing.writeoffs.WriteOffs;
 import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Wording;
+import changeover.web.session.CsvAnswer;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
@@ -22,10 +22,8 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.time.LocalDate;
-import java.util.Currency;
 import java.util.List;
 import java.util.UUID;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** The money of the business at the end of any day: earned, prepaid, open by age, kept for customers, in stock. */
@@ -66,7 +64,7 @@ public class EarnedApi {
     public record StockDocument(Amount value, int partsWithoutCost) {}
 
     /**
-     * @param visits documents that are no plan's, before tax
+     * @param visits work that is no plan's, before tax; {@code fees} for returned payments and reminders apart from it
      * @param prepaid invoiced and not yet earned: owed as service
      * @param ahead earned and not yet invoiced
      * @param open tax included, by what is past its day
@@ -76,6 +74,7 @@ public class EarnedApi {
             LocalDate day,
             Span plans,
             Span visits,
+            Span fees,
             Span together,
             Amount prepaid,
             Amount ahead,
@@ -117,7 +116,8 @@ public class EarnedApi {
                 day,
                 Span.of(on.earnedByPlans()),
                 Span.of(on.visits()),
-                Span.of(on.earnedByPlans().plus(on.visits())),
+                Span.of(on.fees()),
+                Span.of(on.together()),
                 Amount.of(on.sum(EarnedOn.Plan::prepaid)),
                 Amount.of(on.sum(EarnedOn.Plan::ahead)),
                 new OpenDocument(
@@ -130,7 +130,7 @@ public class EarnedApi {
                 Amount.of(by.credit()),
                 Amount.of(Money.sum(
                         held.on(day).stream().map(DepositsHeld.Held::left).toList(), on.currency())),
-                givenUp(day, on.currency()),
+                givenUp(day),
                 new StockDocument(Amount.of(parts.value()), parts.withoutCost().size()),
                 on.plans().stream().map(EarnedApi::agreement).toList());
     }
@@ -145,18 +145,11 @@ public class EarnedApi {
         return CsvAnswer.of(EarnedFile.of(earned.on(day)), "earned-" + day);
     }
 
-    private GivenUpDocument givenUp(LocalDate day, Currency currency) {
-        List<WriteOff> year = writeOffs.between(day.withDayOfYear(1), day);
-        List<WriteOff> ever = writeOffs.between(BEGINNING, day);
+    private GivenUpDocument givenUp(LocalDate day) {
+        WriteOffs.Sum year = writeOffs.sum(day.withDayOfYear(1), day);
+        WriteOffs.Sum ever = writeOffs.sum(BEGINNING, day);
         return new GivenUpDocument(
-                sum(year, WriteOff::amount, currency),
-                sum(year, WriteOff::tax, currency),
-                sum(ever, WriteOff::amount, currency),
-                sum(ever, WriteOff::tax, currency));
-    }
-
-    private static Amount sum(List<WriteOff> all, Function<WriteOff, Money> of, Currency currency) {
-        return Amount.of(Money.sum(all.stream().map(of).toList(), currency));
+                Amount.of(year.amount()), Amount.of(year.tax()), Amount.of(ever.amount()), Amount.of(ever.tax()));
     }
 
     private LocalDate day(@Nullable String said) {

@@ -9,6 +9,7 @@ import changeover.billing.ledger.Period;
 import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Wording;
+import changeover.web.session.CsvAnswer;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
@@ -59,7 +60,7 @@ public class JournalApi {
     @Transactional
     public JournalDocument journal(
             @Nullable @QueryParam("from") String from, @Nullable @QueryParam("until") String until) {
-        Period period = period(from, until);
+        Period period = AskedInQuery.period(from, until, today.day());
         Map<String, String> known = codes.all();
         return new JournalDocument(
                 period.from(),
@@ -73,20 +74,9 @@ public class JournalApi {
     @Produces({"text/csv", MediaType.APPLICATION_JSON})
     @Transactional
     public Response file(@Nullable @QueryParam("from") String from, @Nullable @QueryParam("until") String until) {
-        Period period = period(from, until);
+        Period period = AskedInQuery.period(from, until, today.day());
         Locale locale = Locale.forLanguageTag(businesses.current().language());
-        return CsvAnswer.of(
-                JournalFile.of(journal.of(period), codes.all(), locale),
-                "journal-" + period.from() + "-" + period.until());
-    }
-
-    private Period period(@Nullable String from, @Nullable String until) {
-        Period last = Period.lastQuarter(today.day());
-        return from == null && until == null
-                ? last
-                : new Period(
-                        from == null ? last.from() : AskedInQuery.day("from", from),
-                        until == null ? today.day() : AskedInQuery.day("until", until));
+        return CsvAnswer.of(JournalFile.of(journal.of(period), codes.all(), locale), "journal", period);
     }
 
     private static EntryDocument entry(JournalEntry entry, Map<String, String> known) {

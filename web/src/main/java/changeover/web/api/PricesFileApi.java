@@ -9,6 +9,7 @@ import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Refusals;
+import changeover.web.session.CsvAnswer;
 import changeover.web.session.Once;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
@@ -22,7 +23,6 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Response;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -103,9 +103,7 @@ public class PricesFileApi {
     @Produces("text/csv")
     @Transactional
     public Response take() {
-        return Response.ok(new String(file.take(), StandardCharsets.UTF_8), "text/csv; charset=UTF-8")
-                .header("Content-Disposition", "attachment; filename=\"prices.csv\"")
-                .build();
+        return CsvAnswer.of(file.take(), "prices");
     }
 
     private static PriceChanged changed(PriceChange change) {

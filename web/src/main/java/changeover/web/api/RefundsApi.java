@@ -7,6 +7,7 @@ import changeover.billing.payments.Refunds;
 import changeover.billing.payments.Undoing;
 import changeover.billing.payments.Way;
 import changeover.contracts.customers.Customers;
+import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.Today;
 import changeover.web.session.Once;
@@ -71,9 +72,10 @@ public class RefundsApi {
         if (customer == null || customers.get(customer).isEmpty()) {
             throw new NotFoundException();
         }
+        Money most = refunds.most(customer, today.day());
         return payments.ofCustomer(customer).stream()
                 .filter(Payment::isRefund)
-                .map(this::document)
+                .map(refund -> document(refund, most))
                 .toList();
     }
 
@@ -96,11 +98,11 @@ public class RefundsApi {
                     new NewRefund(customer, day == null ? today.day() : day, Way.of(way), amount, reference, note));
             return Once.Answer.made(
                     "/api/v1/" + slug + "/payments/" + id,
-                    document(payments.of(id).orElseThrow()));
+                    document(payments.of(id).orElseThrow(), refunds.most(customer, today.day())));
         });
     }
 
-    private RefundDocument document(Payment refund) {
+    private RefundDocument document(Payment refund, Money most) {
         return new RefundDocument(
                 refund.id(),
                 refund.customerId(),
@@ -109,6 +111,6 @@ public class RefundsApi {
                 Amount.of(refund.tendered()),
                 refund.reference(),
                 payments.undoing(refund.id()).map(Undoing::day).orElse(null),
-                Amount.of(refunds.most(refund.customerId(), today.day())));
+                Amount.of(most));
     }
 }

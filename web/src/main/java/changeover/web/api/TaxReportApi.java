@@ -1,6 +1,5 @@
 package changeover.web.api;
 
-import changeover.billing.ledger.Period;
 import changeover.billing.ledger.TaxReport;
 import changeover.billing.ledger.TaxReport.Charged;
 import changeover.billing.ledger.TaxReports;
@@ -70,13 +69,7 @@ public class TaxReportApi {
     @Transactional
     public ReportDocument report(
             @Nullable @QueryParam("from") String from, @Nullable @QueryParam("until") String until) {
-        Period last = Period.lastQuarter(today.day());
-        TaxReport report = reports.of(
-                from == null && until == null
-                        ? last
-                        : new Period(
-                                from == null ? last.from() : AskedInQuery.day("from", from),
-                                until == null ? today.day() : AskedInQuery.day("until", until)));
+        TaxReport report = reports.of(AskedInQuery.period(from, until, today.day()));
         return new ReportDocument(
                 report.period().from(),
                 report.period().until(),

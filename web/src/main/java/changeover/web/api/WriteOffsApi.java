@@ -70,12 +70,7 @@ public class WriteOffsApi {
     @Transactional
     public List<WriteOffDocument> between(
             @Nullable @QueryParam("from") String from, @Nullable @QueryParam("until") String until) {
-        Period last = Period.lastQuarter(today.day());
-        Period period = from == null && until == null
-                ? last
-                : new Period(
-                        from == null ? last.from() : AskedInQuery.day("from", from),
-                        until == null ? today.day() : AskedInQuery.day("until", until));
+        Period period = AskedInQuery.period(from, until, today.day());
         return writeOffs.between(period.from(), period.until()).stream()
                 .map(WriteOffsApi::document)
                 .toList();

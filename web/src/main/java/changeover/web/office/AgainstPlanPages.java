@@ -127,7 +127,7 @@ public class AgainstPlanPages {
         return Pages.againstplan(
                 frame,
                 new View(
-                        frame.inWords(period.from()) + " – " + frame.inWords(period.until()),
+                        PeriodAsked.inWords(period, frame),
                         by,
                         lines.stream()
                                 .limit(PlanResultPages.SHOWN)

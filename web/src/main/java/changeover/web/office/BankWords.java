@@ -64,9 +64,6 @@ public interface BankWords {
     @Message("split by hand")
     String why_split();
 
-    @Message("because of {reasons}")
-    String because(String reasons);
-
     @Message("Otherwise")
     String otherwise();
 
@@ -163,14 +160,8 @@ public interface BankWords {
     @Message("As it is read")
     String as_read();
 
-    @Message("{count} lines, {fresh} of them new.")
-    String would(int count, int fresh);
-
     @Message("Choose the file once more to keep it.")
     String choose_again();
-
-    @Message("Column {number}")
-    String column(int number);
 
     @Message("Line of {day}")
     String line_of(String day);

@@ -5,6 +5,7 @@ import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Businesses;
 import changeover.contracts.words.CsvTable;
 import changeover.contracts.words.Refusal;
+import changeover.web.session.CsvAnswer;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
@@ -100,10 +101,7 @@ public class CollectionPages {
                         one.item().label(),
                         one.item().open().amount(),
                         one.item().open().currency().getCurrencyCode()));
-        return Response.ok(table.bytes(), "text/csv;charset=UTF-8")
-                .header("Content-Disposition", "attachment; filename=\"collection.csv\"")
-                .header("Cache-Control", "no-store")
-                .build();
+        return CsvAnswer.of(table.bytes(), "collection");
     }
 
     @POST

@@ -3,6 +3,7 @@ package changeover.web.office;
 import changeover.billing.costs.StockValue;
 import changeover.billing.ledger.Earned;
 import changeover.billing.ledger.EarnedDocuments;
+import changeover.billing.ledger.EarnedDocuments.What;
 import changeover.billing.ledger.EarnedOn;
 import changeover.billing.ledger.EarnedOn.Days;
 import changeover.billing.payments.Owed;
@@ -29,6 +30,7 @@ import jakarta.ws.rs.core.UriInfo;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
@@ -40,7 +42,7 @@ import org.jspecify.annotations.Nullable;
 @RolesAllowed({"owner", "office"})
 public class EarnedListPages {
 
-    private static final Set<String> OF = Set.of("plans", "visits", "all");
+    private static final Set<String> OF = Set.of("plans", "visits", "fees", "all");
 
     /** An agreement or a document that earned. */
     public record Row(
@@ -85,7 +87,7 @@ public class EarnedListPages {
     @Inject
     StockValue stock;
 
-    /** What was earned in the month, in the year or ever: by plans, by visits, or by both. */
+    /** What was earned in the month, in the year or ever: by plans, by visits, by fees, or by all. */
     @GET
     @Path("behind")
     @Transactional
@@ -100,7 +102,7 @@ public class EarnedListPages {
         List<Row> rows = new ArrayList<>();
         EarnedOn on = earned.on(day);
         Money sum = Money.zero(on.currency());
-        if (!of.equals("visits")) {
+        if (of.equals("plans") || of.equals("all")) {
             for (EarnedOn.Plan plan : on.where(one -> !one.earned().in(days).isZero())) {
                 Money amount = plan.earned().in(days);
                 sum = sum.plus(amount);
@@ -114,8 +116,10 @@ public class EarnedListPages {
                         said(amount, frame)));
             }
         }
-        if (!of.equals("plans")) {
-            for (EarnedDocuments.Document one : documents.between(days.from(day), day)) {
+        for (What what : What.values()) {
+            boolean wanted = of.equals("all") || of.equals(what.name().toLowerCase(Locale.ROOT));
+            for (EarnedDocuments.Document one :
+                    wanted ? documents.between(days.from(day), day, what) : List.<EarnedDocuments.Document>of()) {
                 sum = sum.plus(one.net());
                 rows.add(new Row(
                         false,

@@ -58,6 +58,7 @@ public class EarnedPages {
             String asked,
             Line plans,
             Line visits,
+            Line fees,
             Line all,
             String prepaid,
             int agreements,
@@ -161,7 +162,7 @@ public class EarnedPages {
         Frame frame = frames.of(Tab.MONEY);
         EarnedOn on = earned.on(day);
         List<Plan> plans = on.where(shown(of == null ? "" : of, on));
-        EarnedOn listed = new EarnedOn(day, on.currency(), plans, on.visits());
+        EarnedOn listed = new EarnedOn(day, on.currency(), plans, on.visits(), on.fees());
         Money sum = "ahead".equals(of) ? listed.sum(Plan::ahead) : listed.sum(Plan::prepaid);
         return Pages.earnedplans(
                 frame,
@@ -209,7 +210,8 @@ public class EarnedPages {
                         day.toString(),
                         EarnedRows.line(on.earnedByPlans(), frame),
                         EarnedRows.line(on.visits(), frame),
-                        EarnedRows.line(on.earnedByPlans().plus(on.visits()), frame),
+                        EarnedRows.line(on.fees(), frame),
+                        EarnedRows.line(on.together(), frame),
                         said(on.sum(Plan::prepaid), frame),
                         on.where(plan -> plan.prepaid().isPositive()).size(),
                         said(Money.sum(over.stream().map(Plan::prepaid).toList(), on.currency()), frame),
@@ -232,7 +234,7 @@ public class EarnedPages {
                                                 .toList(),
                                         on.currency()),
                                 frame),
-                        givenUp.on(day, on.currency(), frame)),
+                        givenUp.on(day, frame)),
                 form);
     }
 

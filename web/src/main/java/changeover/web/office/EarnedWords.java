@@ -37,6 +37,9 @@ public interface EarnedWords {
     @Message("Work invoiced by visit")
     String visits();
 
+    @Message("Fees for what came back and for reminders")
+    String fees();
+
     @Message("Together")
     String together();
 

@@ -27,6 +27,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -42,7 +43,7 @@ public class FeePages {
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
-        static native TemplateInstance fees(Frame frame, List<Row> rows, Said form);
+        static native TemplateInstance fees(Frame frame, List<Row> rows, List<FeeCautions.Caution> cautions, Said form);
 
         private Pages() {}
     }
@@ -58,6 +59,9 @@ public class FeePages {
 
     @Inject
     Fees fees;
+
+    @Inject
+    FeeCautions cautions;
 
     @Inject
     Businesses businesses;
@@ -89,7 +93,15 @@ public class FeePages {
 
     private TemplateInstance page(Said form) {
         Frame frame = frames.of(Tab.MONEY);
-        return Pages.fees(frame, fees.all().stream().map(fee -> row(fee, frame)).toList(), form);
+        List<Fee> all = fees.all();
+        return Pages.fees(
+                frame,
+                all.stream().map(fee -> row(fee, frame)).toList(),
+                cautions.of(
+                        Arrays.stream(FeeKind.values()).map(FeeKind::code).toList(),
+                        all.stream().map(Fee::region).toList(),
+                        frame),
+                form);
     }
 
     private static Row row(Fee fee, Frame frame) {

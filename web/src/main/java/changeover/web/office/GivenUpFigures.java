@@ -1,13 +1,10 @@
 package changeover.web.office;
 
-import changeover.billing.writeoffs.WriteOff;
 import changeover.billing.writeoffs.WriteOffs;
-import changeover.contracts.money.Money;
 import changeover.web.session.Frame;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
-import java.util.Currency;
 import java.util.List;
 
 /** Debts given up by the end of a day, less what was taken back, each sum with its part of the taxes. */
@@ -23,15 +20,13 @@ class GivenUpFigures {
     WriteOffs writeOffs;
 
     /** In the year of the day, and since the beginning. */
-    List<Line> on(LocalDate day, Currency currency, Frame frame) {
-        return List.of(since(day.withDayOfYear(1), day, currency, frame), since(BEGINNING, day, currency, frame));
+    List<Line> on(LocalDate day, Frame frame) {
+        return List.of(since(day.withDayOfYear(1), day, frame), since(BEGINNING, day, frame));
     }
 
-    private Line since(LocalDate from, LocalDate day, Currency currency, Frame frame) {
-        List<WriteOff> all = writeOffs.between(from, day);
+    private Line since(LocalDate from, LocalDate day, Frame frame) {
+        WriteOffs.Sum sum = writeOffs.sum(from, day);
         return new Line(
-                from.toString(),
-                Money.sum(all.stream().map(WriteOff::amount).toList(), currency).format(frame.locale()),
-                Money.sum(all.stream().map(WriteOff::tax).toList(), currency).format(frame.locale()));
+                from.toString(), sum.amount().format(frame.locale()), sum.tax().format(frame.locale()));
     }
 }

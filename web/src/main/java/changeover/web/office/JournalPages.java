@@ -9,8 +9,7 @@ import changeover.billing.ledger.Period;
 import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.Today;
-import changeover.contracts.words.Refusal;
-import changeover.contracts.words.Refused;
+import changeover.web.session.CsvAnswer;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
@@ -103,15 +102,15 @@ public class JournalPages {
     @Produces("text/csv")
     @Transactional
     public Response file(@Context UriInfo asked) {
-        Period period = understood(asked).period();
-        return MoneyFiles.csv(JournalFile.of(journal.of(period), codes.all(), frames.locale()), "journal", period);
+        Period period = PeriodAsked.understood(asked, today.day()).period();
+        return CsvAnswer.of(JournalFile.of(journal.of(period), codes.all(), frames.locale()), "journal", period);
     }
 
     @GET
     @Path("postings")
     @Transactional
     public TemplateInstance postings(@Context UriInfo asked, @Nullable @QueryParam("role") String role) {
-        PeriodAsked period = understood(asked);
+        PeriodAsked period = PeriodAsked.understood(asked, today.day());
         if (role == null || !codes.roles().contains(role)) {
             throw new NotFoundException();
         }
@@ -139,21 +138,12 @@ public class JournalPages {
                 frame,
                 new Postings(
                         AccountRole.wording(role).in(frame.locale()),
-                        words(period.period(), frame),
+                        PeriodAsked.inWords(period.period(), frame),
                         period.query(),
                         rows.stream().limit(SHOWN).toList(),
                         rows.size(),
                         debit.format(frame.locale()),
                         credit.format(frame.locale())));
-    }
-
-    private PeriodAsked understood(UriInfo asked) {
-        PeriodAsked period = PeriodAsked.of(new Typed(asked.getQueryParameters()), today.day());
-        List<Refusal> refusals = period.refusals();
-        if (!refusals.isEmpty()) {
-            throw new Refused(refusals);
-        }
-        return period;
     }
 
     private TemplateInstance page(PeriodAsked asked, Said form) {
@@ -165,7 +155,7 @@ public class JournalPages {
         return Pages.journal(
                 frame,
                 new View(
-                        words(asked.period(), frame),
+                        PeriodAsked.inWords(asked.period(), frame),
                         moved.stream()
                                 .map(one -> new Moved(
                                         AccountRole.wording(one.role()).in(frame.locale()),
@@ -189,10 +179,6 @@ public class JournalPages {
                                 .count(),
                         frame.at("money/journal/journal.csv?") + asked.query()),
                 form);
-    }
-
-    private static String words(Period period, Frame frame) {
-        return frame.inWords(period.from()) + " – " + frame.inWords(period.until());
     }
 
     private static String some(Money money, Frame frame) {

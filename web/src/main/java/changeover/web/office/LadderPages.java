@@ -1,5 +1,6 @@
 package changeover.web.office;
 
+import changeover.billing.fees.FeeKind;
 import changeover.billing.reminders.Ladders;
 import changeover.billing.reminders.Step;
 import changeover.billing.reminders.Tone;
@@ -47,7 +48,7 @@ public class LadderPages {
     static class Pages {
         static native TemplateInstance ladder(Frame frame, List<Row> steps, Said form);
 
-        static native TemplateInstance ladderstep(Frame frame, Said form);
+        static native TemplateInstance ladderstep(Frame frame, List<FeeCautions.Caution> cautions, Said form);
 
         private Pages() {}
     }
@@ -60,6 +61,9 @@ public class LadderPages {
 
     @Inject
     Ladders ladders;
+
+    @Inject
+    FeeCautions cautions;
 
     @GET
     @Transactional
@@ -105,7 +109,7 @@ public class LadderPages {
                 .filter(step -> String.valueOf(step.daysLate()).equals(days))
                 .findFirst()
                 .ifPresent(step -> known.putAll(fields(step)));
-        return Pages.ladderstep(frames.of(Tab.MONEY), Said.filled(known));
+        return step(Said.filled(known));
     }
 
     @POST
@@ -126,7 +130,7 @@ public class LadderPages {
                     ladders.keep(step);
                     return SaidOnce.at("/" + slug + "/money/reminders/ladder", "kept");
                 },
-                refusals -> Pages.ladderstep(frames.of(Tab.MONEY), Said.again(typed, refusals, frames.locale())));
+                refusals -> step(Said.again(typed, refusals, frames.locale())));
     }
 
     @POST
@@ -144,6 +148,11 @@ public class LadderPages {
                     return SaidOnce.at("/" + slug + "/money/reminders/ladder", "kept");
                 },
                 refusals -> page(Said.again(typed, refusals, frames.locale())));
+    }
+
+    private TemplateInstance step(Said form) {
+        Frame frame = frames.of(Tab.MONEY);
+        return Pages.ladderstep(frame, cautions.of(List.of(FeeKind.REMINDER.code()), frame), form);
     }
 
     private TemplateInstance page(Said form) {

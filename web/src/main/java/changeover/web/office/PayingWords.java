@@ -43,6 +43,10 @@ public interface PayingWords {
     @Message("The bank returned it")
     String returned_do();
 
+    @Message(
+            "A fee that is fixed in advance may be forbidden here where the customer is a consumer. Ask before you set one.")
+    String caution();
+
     @Message("Fees for returned payments and reminders")
     String fees();
 

@@ -3,7 +3,9 @@ package changeover.web.office;
 import changeover.billing.ledger.Period;
 import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Refused;
+import changeover.web.session.Frame;
 import changeover.web.session.Typed;
+import jakarta.ws.rs.core.UriInfo;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -17,19 +19,28 @@ import org.jspecify.annotations.Nullable;
 record PeriodAsked(Period period, List<Refusal> refusals) {
 
     static PeriodAsked of(Typed typed, LocalDate today) {
-        Period last = Period.lastQuarter(today);
         try {
             @Nullable LocalDate from = typed.dayOrNone("from");
             @Nullable LocalDate until = typed.dayOrNone("until");
             typed.understood();
-            return new PeriodAsked(
-                    from == null && until == null
-                            ? last
-                            : new Period(from == null ? last.from() : from, until == null ? today : until),
-                    List.of());
+            return new PeriodAsked(Period.asked(from, until, today), List.of());
         } catch (Refused refused) {
-            return new PeriodAsked(last, refused.refusals());
+            return new PeriodAsked(Period.lastQuarter(today), refused.refusals());
         }
+    }
+
+    /** The same where no page brings the fields back: days that are none are refused. */
+    static PeriodAsked understood(UriInfo asked, LocalDate today) {
+        PeriodAsked period = of(new Typed(asked.getQueryParameters()), today);
+        if (!period.refusals().isEmpty()) {
+            throw new Refused(period.refusals());
+        }
+        return period;
+    }
+
+    /** In words: {@code 1 April 2026 – 30 June 2026}. */
+    static String inWords(Period period, Frame frame) {
+        return frame.inWords(period.from()) + " – " + frame.inWords(period.until());
     }
 
     /** What stands in the two fields. */

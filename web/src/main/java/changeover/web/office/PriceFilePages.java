@@ -8,6 +8,7 @@ import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Refusals;
+import changeover.web.session.CsvAnswer;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
@@ -99,10 +100,7 @@ public class PriceFilePages {
     @Path("prices.csv")
     @Transactional
     public Response take() {
-        return Response.ok(file.take(), "text/csv;charset=UTF-8")
-                .header("Content-Disposition", "attachment; filename=\"prices.csv\"")
-                .header("Cache-Control", "no-store")
-                .build();
+        return CsvAnswer.of(file.take(), "prices");
     }
 
     /** @param what look, all (or nothing), or good (rows in, the refused stay out) */

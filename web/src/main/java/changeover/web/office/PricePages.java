@@ -1,5 +1,6 @@
 package changeover.web.office;
 
+import changeover.billing.fees.FeeCaution;
 import changeover.billing.pricing.ItemKind;
 import changeover.billing.pricing.PriceBook;
 import changeover.billing.pricing.PriceEntry;
@@ -56,7 +57,13 @@ public class PricePages {
 
     /** @param missing parts that are carried and have no price on the day */
     public record View(
-            String day, String today, List<Row> rows, List<Coming> coming, List<String> missing, String counting) {}
+            String day,
+            String today,
+            List<Row> rows,
+            List<Coming> coming,
+            List<String> missing,
+            String counting,
+            List<FeeCautions.Caution> cautions) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
@@ -82,6 +89,9 @@ public class PricePages {
 
     @Inject
     MarkUpsInWords markUps;
+
+    @Inject
+    FeeCautions cautions;
 
     @Inject
     Businesses businesses;
@@ -150,6 +160,7 @@ public class PricePages {
         PriceBook book = prices.book();
         Map<String, String> called = names.names(frame.locale());
         List<PriceEntry> held = book.asOf(day);
+        Map<PriceRow.Item, PriceEntry> next = book.nextAfter(day);
         Set<String> priced = held.stream()
                 .map(entry -> PriceNames.key(entry.kind(), entry.code()))
                 .collect(Collectors.toSet());
@@ -160,28 +171,25 @@ public class PricePages {
         return new View(
                 frame.inWords(day),
                 day.equals(today.day()) ? "" : today.day().toString(),
-                held.stream().map(entry -> row(frame, book, called, entry, day)).toList(),
+                held.stream()
+                        .map(entry -> row(frame, next.get(entry.item()), called, entry))
+                        .toList(),
                 book.changesAfter(day).stream()
                         .map(one -> coming(frame, book, one))
                         .toList(),
                 missing,
-                LabourPages.counting(book.termsOn(day), frame.locale()));
+                LabourPages.counting(book.termsOn(day), frame.locale()),
+                cautions.of(List.of(FeeCaution.NO_ACCESS), frame));
     }
 
-    private Row row(Frame frame, PriceBook book, Map<String, String> called, PriceEntry entry, LocalDate day) {
-        String next = book.entries().stream()
-                .filter(one -> one.kind() == entry.kind() && one.code().equals(entry.code()))
-                .filter(one -> one.from().isAfter(day))
-                .min(java.util.Comparator.comparing(PriceEntry::from))
-                .map(one -> one.price().format(frame.locale()) + ", " + frame.brief(one.from()))
-                .orElse("");
+    private Row row(Frame frame, @Nullable PriceEntry next, Map<String, String> called, PriceEntry entry) {
         return new Row(
                 called.getOrDefault(PriceNames.key(entry.kind(), entry.code()), entry.code()),
                 entry.price().format(frame.locale()),
                 frame.brief(entry.from()),
                 entry.cost() == null ? "" : entry.cost().format(frame.locale()),
                 entry.by() == null ? "" : markUps.of(entry.by(), frame.locale()),
-                next);
+                next == null ? "" : next.price().format(frame.locale()) + ", " + frame.brief(next.from()));
     }
 
     private Coming coming(Frame frame, PriceBook book, LocalDate day) {

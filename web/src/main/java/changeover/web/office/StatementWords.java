@@ -29,9 +29,6 @@ public interface StatementWords {
     @Message("Nothing moved in these days and nothing is open.")
     String nobody();
 
-    @Message("At the end")
-    String closing();
-
     @Message("Make and send the chosen")
     String send();
 

@@ -8,6 +8,7 @@ import changeover.billing.ledger.TaxReport.Key;
 import changeover.billing.ledger.TaxReport.What;
 import changeover.billing.ledger.TaxReports;
 import changeover.contracts.tenants.Today;
+import changeover.web.session.CsvAnswer;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
@@ -127,8 +128,8 @@ public class TaxReportPages {
     @Produces("text/csv")
     @Transactional
     public Response file(@Context UriInfo asked) {
-        Period period = understood(asked);
-        return MoneyFiles.csv(TaxFile.of(reports.of(period)), "taxes", period);
+        Period period = PeriodAsked.understood(asked, today.day()).period();
+        return CsvAnswer.of(TaxFile.of(reports.of(period)), "taxes", period);
     }
 
     @GET
@@ -141,7 +142,7 @@ public class TaxReportPages {
             @Nullable @QueryParam("tax") String code,
             @Nullable @QueryParam("percent") String percent,
             @Nullable @QueryParam("category") String category) {
-        Period period = understood(asked);
+        Period period = PeriodAsked.understood(asked, today.day()).period();
         Set<What> whats = LISTS.get(what == null ? "" : what);
         if (whats == null || region == null || code == null || percent == null || category == null) {
             throw new NotFoundException();
@@ -161,7 +162,7 @@ public class TaxReportPages {
                 new Behind(
                         row.label().in(frame.locale()) + ", " + TaxReportRows.place(key, frame.locale()),
                         what == null ? "" : what,
-                        frame.inWords(period.from()) + " – " + frame.inWords(period.until()),
+                        PeriodAsked.inWords(period, frame),
                         documents.stream()
                                 .limit(SHOWN)
                                 .map(one -> TaxReportRows.row(one, frame))
@@ -170,14 +171,6 @@ public class TaxReportPages {
                         TaxReportRows.said(sum.base(), frame),
                         TaxReportRows.said(sum.tax(), frame),
                         "from=" + period.from() + "&until=" + period.until()));
-    }
-
-    private Period understood(UriInfo asked) {
-        PeriodAsked period = PeriodAsked.of(new Typed(asked.getQueryParameters()), today.day());
-        if (!period.refusals().isEmpty()) {
-            throw new changeover.contracts.words.Refused(period.refusals());
-        }
-        return period.period();
     }
 
     private static BigDecimal number(String percent) {
@@ -196,8 +189,7 @@ public class TaxReportPages {
         return Pages.taxreport(
                 frame,
                 new View(
-                        frame.inWords(asked.period().from()) + " – "
-                                + frame.inWords(asked.period().until()),
+                        PeriodAsked.inWords(asked.period(), frame),
                         lines,
                         new Sums(
                                 TaxReportRows.said(report.tax(TaxReport.Row::invoiced), frame),

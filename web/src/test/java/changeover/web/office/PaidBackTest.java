@@ -27,6 +27,21 @@ class PaidBackTest {
     ABilledShop billed;
 
     @Test
+    void where_a_fixed_fee_may_be_forbidden_the_pages_that_set_one_warn_with_the_source() {
+        for (boolean french : new boolean[] {false, true}) {
+            var shop = billed.open("CA-QC", french ? "fr" : "en");
+            for (String page : new String[] {"money/fees", "money/reminders/ladder/step", "shop/prices"}) {
+                as(shop.owner())
+                        .get(shop.at(page))
+                        .then()
+                        .statusCode(200)
+                        .body(containsString("c. P-40.1), s. 13"))
+                        .body(containsString(french ? "peuvent être interdits ici" : "may be forbidden here"));
+            }
+        }
+    }
+
+    @Test
     void a_returned_cheque_in_one_click_with_the_fee_of_the_place() {
         for (boolean french : new boolean[] {false, true}) {
             var shop = billed.open("CA-ON", french ? "fr" : "en");
@@ -47,7 +62,8 @@ class PaidBackTest {
                     .then()
                     .statusCode(200)
                     .body(containsString("Agreement, clause 9"))
-                    .body(containsString("Ontario"));
+                    .body(containsString("Ontario"))
+                    .body(not(containsString("P-40.1")));
             String payment = send(
                             shop.owner(),
                             shop.api("payments"),

@@ -223,7 +223,7 @@ class PriceBookPagesTest {
             var yes = Map.of("what", "good", "day", "2026-03-01", "carried", carried, "seen", seen);
             send(shop, yes, null)
                     .statusCode(200)
-                    .body(containsString(french ? "Écrit : 1 prix." : "Written: 1 price."));
+                    .body(containsString(french ? "Écrit\u00a0: 1 prix." : "Written: 1 price."));
             page(shop, "shop/prices").body(containsString(french ? "14,00" : "$14.00"));
             send(shop, yes, null)
                     .statusCode(200)
