@@ -9,6 +9,8 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.Currency;
@@ -71,9 +73,35 @@ public class Refunds {
                     .at("amount")
                     .thrown();
         }
+        free(refund.customerId(), refund.day());
         Payment row = Payment.refunded(refund, counted, refund.amount().minus(counted));
         session.persist(row);
         session.flush();
         return row.id();
+    }
+
+    /**
+     * What a credit note set free pays its invoice no more: the same money would go back and pay. It is freed on the day, or on
+     * the last one on which the customer's money moved, so that nothing is freed twice.
+     */
+    private void free(UUID customer, LocalDate day) {
+        session.flush();
+        try (Connection connection = datasource.getConnection()) {
+            Settling.release(connection, customer, lastMoved(connection, customer, day));
+        } catch (SQLException cause) {
+            throw new IllegalStateException("what a credit note set free could not be read", cause);
+        }
+    }
+
+    private static LocalDate lastMoved(Connection connection, UUID customer, LocalDate day) throws SQLException {
+        try (PreparedStatement select = connection.prepareStatement("""
+                select greatest(?::date, max(a.day)) from payment_allocation a
+                  join payment p on p.tenant_id = a.tenant_id and p.id = a.payment_id where p.customer_id = ?""")) {
+            select.setObject(1, day);
+            select.setObject(2, customer);
+            ResultSet row = select.executeQuery();
+            row.next();
+            return row.getObject(1, LocalDate.class);
+        }
     }
 }
