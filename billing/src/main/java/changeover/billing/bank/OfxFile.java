@@ -118,15 +118,6 @@ public final class OfxFile {
         }
     }
 
-    /** A file may hold several statements: each is in our currency, or none is kept. */
-    private void ours(String said) {
-        if (!said.equals(currency)) {
-            throw Refusal.of("bank.currency", Map.of("said", BankText.words(said, 3), "ours", currency))
-                    .at("file")
-                    .thrown();
-        }
-    }
-
     private void keep() {
         if (lines.size() == MOST_LINES) {
             throw Refusal.of("bank.too-large").at("file").thrown();
@@ -177,8 +168,6 @@ public final class OfxFile {
 
     private static String letter(String reference) {
         int point = Integer.parseInt(reference.substring(1));
-        return Character.isValidCodePoint(point) && Character.getType(point) != Character.SURROGATE
-                ? Character.toString(point)
-                : " ";
+        return Character.isValidCodePoint(point) ? Character.toString(point) : " ";
     }
 }

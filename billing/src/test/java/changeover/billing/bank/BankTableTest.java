@@ -1,7 +1,6 @@
 package changeover.billing.bank;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -54,8 +53,6 @@ class BankTableTest {
         amount("CAD 5", false, "5");
         amount("", false, "0");
         assertTrue(BankAmount.read("twelve", false).isEmpty());
-        amount("1'286.29", false, "1286.29");
-        amount("1.286", true, "1286");
         assertTrue(BankAmount.read("12.50.1", false).isEmpty());
         amount("1'286.29", false, "1286.29");
         amount("12.", false, "12");
@@ -80,11 +77,6 @@ class BankTableTest {
         assertNotEquals(first.get(0).key(), first.get(1).key());
         assertEquals(List.of(first.get(0), first.get(1)), again.subList(1, 3));
         assertEquals(4, again.stream().map(ReadLine::key).distinct().count());
-    }
-
-    @Test
-    void a_customer_whose_name_looks_like_the_other_kind_of_file_is_a_row() {
-        assertFalse(OfxFile.isOne(bytes("Date,What,Amount\n2026-04-02,Rofx Roe,10.00\n")));
     }
 
     @Test
