@@ -103,13 +103,13 @@ class PlanCostPagesTest {
                     .get(offer)
                     .then()
                     .statusCode(200)
-                    .body(containsString(french ? "Pour vos yeux" : "For your eyes"))
+                    .body(containsString(french ? "Pour vous seulement" : "For your eyes"))
                     .body(containsString(french ? "176,88\u00a0$" : "$176.88"));
             as(shop.office())
                     .get(offer)
                     .then()
                     .statusCode(200)
-                    .body(not(containsString(french ? "Pour vos yeux" : "For your eyes")));
+                    .body(not(containsString(french ? "Pour vous seulement" : "For your eyes")));
             as(shop.office()).get(shop.at("money/plans/" + plan)).then().statusCode(404);
             as(shop.office()).get(shop.at("shop/costs")).then().statusCode(404);
         }

@@ -25,6 +25,7 @@ class Named {
             Map.entry("technician", "membership.person_id"),
             Map.entry("person", "membership.person_id"),
             Map.entry("invoice", "invoice.id"),
+            Map.entry("call", "call.id"),
             Map.entry("equipment", "equipment.id"),
             Map.entry("unit", "equipment.id"),
             Map.entry("building", "building.id"),
