@@ -109,7 +109,15 @@ public class BankBooking {
         if (why.strip().length() < 3) {
             throw Refusal.of("bank.dismiss-why").at("why").thrown();
         }
-        write("insert into bank_line_dismissal (line_id, why) values (?, ?)", line.id(), why.strip());
+        try (Connection connection = datasource.getConnection();
+                PreparedStatement insert =
+                        connection.prepareStatement("insert into bank_line_dismissal (line_id, why) values (?, ?)")) {
+            insert.setObject(1, line.id());
+            insert.setString(2, why.strip());
+            insert.executeUpdate();
+        } catch (SQLException cause) {
+            throw new IllegalStateException("what the line is could not be kept", cause);
+        }
     }
 
     /** Takes back what was said of a line: its payments are undone as a mistake, and it waits again. */
@@ -128,8 +136,8 @@ public class BankBooking {
                 payments.undo(use.getKey(), Undoing.How.MISTAKE, today.day(), why);
             }
         }
-        write("delete from bank_line_use where line_id = ? and how = ?", id, "noted");
-        write("delete from bank_line_dismissal where line_id = ? and why <> ?", id, "");
+        forget("delete from bank_line_use where line_id = ? and how = 'noted'", id);
+        forget("delete from bank_line_dismissal where line_id = ?", id);
     }
 
     private UUID take(BankLine line, UUID customer, Money amount, List<NewPayment.Part> parts) {
@@ -190,14 +198,13 @@ public class BankBooking {
         }
     }
 
-    private void write(String sql, UUID line, String text) {
+    private void forget(String sql, UUID line) {
         try (Connection connection = datasource.getConnection();
-                PreparedStatement change = connection.prepareStatement(sql)) {
-            change.setObject(1, line);
-            change.setString(2, text);
-            change.executeUpdate();
+                PreparedStatement delete = connection.prepareStatement(sql)) {
+            delete.setObject(1, line);
+            delete.executeUpdate();
         } catch (SQLException cause) {
-            throw new IllegalStateException("what the line is could not be kept", cause);
+            throw new IllegalStateException("what was said of the line could not be taken back", cause);
         }
     }
 }

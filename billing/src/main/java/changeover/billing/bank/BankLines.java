@@ -52,16 +52,16 @@ public class BankLines {
 
     /** The oldest first. */
     public List<BankLine> waiting(int most) {
-        return read("not " + USED + " and not " + DISMISSED, most);
+        return read("not " + USED + " and not " + DISMISSED, null, most);
     }
 
     public Optional<BankLine> one(UUID id) {
-        return read("l.id = '" + id + "'", 1).stream().findFirst();
+        return read("l.id = ?", id, 1).stream().findFirst();
     }
 
     /** Whether nobody has said yet what it is. */
     public boolean waits(UUID id) {
-        return !read("l.id = '" + id + "' and not " + USED + " and not " + DISMISSED, 1)
+        return !read("l.id = ? and not " + USED + " and not " + DISMISSED, id, 1)
                 .isEmpty();
     }
 
@@ -100,11 +100,15 @@ public class BankLines {
         }
     }
 
-    private List<BankLine> read(String where, int most) {
+    /** @param id bound where the condition asks for one, else null */
+    private List<BankLine> read(String where, @Nullable UUID id, int most) {
         Currency currency = businesses.current().currency();
         List<BankLine> lines = new ArrayList<>();
         try (Connection connection = datasource.getConnection();
                 PreparedStatement select = connection.prepareStatement(ROWS.formatted(where, most))) {
+            if (id != null) {
+                select.setObject(1, id);
+            }
             ResultSet row = select.executeQuery();
             while (row.next()) {
                 lines.add(line(row, currency));

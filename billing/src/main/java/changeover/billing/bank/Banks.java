@@ -26,11 +26,11 @@ public class Banks {
     public record Bank(UUID id, String name, @Nullable Columns columns) {}
 
     public List<Bank> all() {
-        return read("order by name");
+        return read("order by name", null);
     }
 
     public Optional<Bank> one(UUID id) {
-        return read("where id = '" + id + "'").stream().findFirst();
+        return read("where id = ?", id).stream().findFirst();
     }
 
     /** The bank of that name, named now if it is new. */
@@ -78,12 +78,16 @@ public class Banks {
         }
     }
 
-    private List<Bank> read(String rest) {
+    /** @param id bound where the rest asks for one, else null */
+    private List<Bank> read(String rest, @Nullable UUID id) {
         List<Bank> banks = new ArrayList<>();
         try (Connection connection = datasource.getConnection();
                 PreparedStatement select = connection.prepareStatement("""
                         select id, name, separator, head_rows, day_column, day_style, amount_column, out_column,
                                decimal_comma, words_columns, reference_column from bank\s""" + rest)) {
+            if (id != null) {
+                select.setObject(1, id);
+            }
             ResultSet row = select.executeQuery();
             while (row.next()) {
                 banks.add(new Bank(row.getObject(1, UUID.class), row.getString(2), columns(row)));

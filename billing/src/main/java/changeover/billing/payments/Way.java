@@ -1,7 +1,10 @@
 package changeover.billing.payments;
 
 import changeover.contracts.words.Wording;
+import java.util.Arrays;
 import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** How money changed hands; only cash is rounded. */
 public enum Way {
@@ -20,6 +23,11 @@ public enum Way {
 
     public static Way of(String code) {
         return valueOf(code.toUpperCase(Locale.ROOT));
+    }
+
+    /** Every way by its code. */
+    public static Set<String> codes() {
+        return Arrays.stream(values()).map(Way::code).collect(Collectors.toUnmodifiableSet());
     }
 
     public String code() {

@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /** Lines of the bank with what each may be; a yes books what was shown and nothing else. */
@@ -90,43 +91,37 @@ public class BankLinesApi {
     @POST
     @Path("{id}/booking")
     public Response book(@PathParam("id") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
-        return once.answer(operation, "booking " + id + body, () -> {
-            var _ = lines.one(id).orElseThrow(NotFoundException::new);
-            Asked asked = Asked.of(body, json);
-            String shown = asked.text("shown", 10_000);
-            asked.nothingElse().understood();
-            booking.accept(id, shown);
-            return Once.Answer.done(one(id));
-        });
+        return said(operation, "booking ", id, body, "shown", 10_000, shown -> booking.accept(id, shown));
     }
 
     /** No customer's money: {@code why}. */
     @POST
     @Path("{id}/dismissal")
     public Response dismiss(@PathParam("id") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
-        return once.answer(operation, "dismissal " + id + body, () -> {
-            var _ = lines.one(id).orElseThrow(NotFoundException::new);
-            Asked asked = Asked.of(body, json);
-            String why = asked.text("why", 300);
-            asked.nothingElse().understood();
-            booking.dismiss(id, why);
-            return Once.Answer.done(one(id));
-        });
+        return said(operation, "dismissal ", id, body, "why", 300, why -> booking.dismiss(id, why));
     }
 
     /** Takes back what was said of it: {@code why}. */
     @POST
     @Path("{id}/taking-back")
     public Response takeBack(@PathParam("id") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
-        return once.answer(operation, "taking-back " + id + body, () -> {
-            var _ = lines.one(id).orElseThrow(NotFoundException::new);
-            Asked asked = Asked.of(body, json);
-            String why = asked.text("why", 300);
-            asked.nothingElse().understood();
+        return said(operation, "taking-back ", id, body, "why", 300, why -> {
             if (why.length() < 3) {
                 throw Refusal.of("payment.why-missing").at("why").thrown();
             }
             booking.takeBack(id, why);
+        });
+    }
+
+    /** What somebody says of a line, in one member of the body; answers the line as it stands then. */
+    private Response said(
+            String operation, String what, UUID id, String body, String member, int longest, Consumer<String> deed) {
+        return once.answer(operation, what + id + body, () -> {
+            var _ = lines.one(id).orElseThrow(NotFoundException::new);
+            Asked asked = Asked.of(body, json);
+            String words = asked.text(member, longest);
+            asked.nothingElse().understood();
+            deed.accept(words);
             return Once.Answer.done(one(id));
         });
     }

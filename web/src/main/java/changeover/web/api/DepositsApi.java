@@ -22,7 +22,6 @@ import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.core.Response;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -30,8 +29,6 @@ import org.jspecify.annotations.Nullable;
 @Path("/api/v1/{slug}/deposits")
 @RolesAllowed({"owner", "office"})
 public class DepositsApi {
-
-    private static final Set<String> WAYS = Set.of("cash", "card", "cheque", "transfer", "debit", "other");
 
     /**
      * A deposit as the API says it.
@@ -153,7 +150,7 @@ public class DepositsApi {
     }
 
     private static Way way(Asked asked) {
-        String way = asked.oneOf("way", WAYS);
+        String way = asked.oneOf("way", Way.codes());
         return Way.of(way.isEmpty() ? "other" : way);
     }
 

@@ -100,7 +100,7 @@ public class PaymentsApi {
             Currency currency = businesses.current().currency();
             UUID customer = asked.id("customer");
             var amount = asked.money("amount", currency);
-            String way = asked.oneOf("way", Set.of("cash", "card", "cheque", "transfer", "debit", "other"));
+            String way = asked.oneOf("way", Way.codes());
             LocalDate day = asked.dayOrNone("day");
             List<NewPayment.Part> parts = asked.each("parts").stream()
                     .map(part -> {

@@ -25,7 +25,6 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Response;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -86,7 +85,7 @@ public class RefundsApi {
             Asked asked = Asked.of(body, json);
             UUID customer = asked.id("customer");
             var amount = asked.money("amount", businesses.current().currency());
-            String way = asked.oneOf("way", Set.of("cash", "card", "cheque", "transfer", "debit", "other"));
+            String way = asked.oneOf("way", Way.codes());
             LocalDate day = asked.dayOrNone("day");
             String reference = asked.line("reference", 140);
             String note = asked.line("note", 500);

@@ -38,7 +38,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Money taken before the work: kept, applied to an invoice, given back. */
@@ -195,8 +194,7 @@ public class DepositPages {
     }
 
     static Way way(Typed typed) {
-        return Way.of(
-                typed.oneOf("way", Arrays.stream(Way.values()).map(Way::code).collect(Collectors.toSet())));
+        return Way.of(typed.oneOf("way", Way.codes()));
     }
 
     private TemplateInstance page(UUID id, Said form) {

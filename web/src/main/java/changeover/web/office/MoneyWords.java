@@ -67,7 +67,7 @@ public interface MoneyWords {
     @Message("longer")
     String older();
 
-    @Message("Kept for customers who paid too much: {amount}.")
+    @Message("Kept for customers, deposits included: {amount}.")
     String credit_kept(String amount);
 
     @Message("Owed without a document: {amount}, given back from a payment that did not hold.")

@@ -137,8 +137,7 @@ public class PaymentPages {
                     customer(customer);
                     var day = typed.day("day");
                     var amount = typed.money("amount", currency);
-                    Set<String> ways =
-                            Arrays.stream(Way.values()).map(Way::code).collect(Collectors.toSet());
+                    Set<String> ways = Way.codes();
                     Way way = Way.of(typed.oneOf("way", ways));
                     String reference = typed.line("reference", 140);
                     String note = typed.line("note", 500);

@@ -76,7 +76,8 @@ public class PlanResultPages {
             List<PlanCostPages.Missing> missing,
             List<Rise> rises,
             String riseNow,
-            String riseMore) {}
+            String riseMore,
+            String riseThen) {}
 
     /** One agreement. */
     public record DealRow(

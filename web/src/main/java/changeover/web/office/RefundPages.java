@@ -36,7 +36,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import java.util.stream.Collectors;
 
 /** What is kept for a customer: given back, or used for what is open. */
 @Path("/{slug}/money/customers/{customer}")
@@ -100,8 +99,7 @@ public class RefundPages {
                     found(customer);
                     var day = typed.day("day");
                     var amount = typed.money("amount", businesses.current().currency());
-                    Way way = Way.of(typed.oneOf(
-                            "way", Arrays.stream(Way.values()).map(Way::code).collect(Collectors.toSet())));
+                    Way way = Way.of(typed.oneOf("way", Way.codes()));
                     String reference = typed.line("reference", 140);
                     String note = typed.line("note", 500);
                     typed.understood();

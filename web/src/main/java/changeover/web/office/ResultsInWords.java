@@ -55,7 +55,8 @@ class ResultsInWords {
                         .toList(),
                 rise.plans().stream().map(plan -> rise(plan, frame)).toList(),
                 said(rise.now(on.currency()), frame),
-                said(rise.rise(on.currency()), frame));
+                said(rise.rise(on.currency()), frame),
+                said(rise.now(on.currency()).plus(rise.rise(on.currency())), frame));
     }
 
     static List<PlanResultPages.Row> rows(Results on, Frame frame) {
