@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import changeover.billing.ABusiness;
+import changeover.billing.BooksHold;
 import changeover.billing.documents.Document;
 import changeover.billing.documents.DocumentsToMake;
 import changeover.billing.documents.PaperKind;
@@ -12,19 +13,15 @@ import changeover.billing.invoices.Credits;
 import changeover.billing.invoices.Drafts;
 import changeover.billing.invoices.Invoices;
 import changeover.billing.invoices.SomeDrafts;
-import changeover.billing.ledger.LedgerChecks;
 import changeover.contracts.PostgresForTests;
 import changeover.contracts.money.Money;
 import changeover.contracts.words.Refused;
 import changeover.contracts.words.Wording;
-import io.agroal.api.AgroalDataSource;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.io.IOException;
-import java.sql.SQLException;
 import java.time.LocalDate;
-import java.util.Currency;
 import java.util.List;
 import java.util.UUID;
 import org.apache.pdfbox.Loader;
@@ -38,7 +35,6 @@ import org.junit.jupiter.api.Test;
 class DepositsTest {
 
     static final LocalDate DAY = LocalDate.of(2026, 4, 1);
-    static final Currency CAD = Currency.getInstance("CAD");
 
     @Inject
     ABusiness business;
@@ -68,7 +64,7 @@ class DepositsTest {
     DocumentsToMake papers;
 
     @Inject
-    AgroalDataSource datasource;
+    BooksHold books;
 
     private record Case(UUID customer, UUID home) {}
 
@@ -112,16 +108,6 @@ class DepositsTest {
         return by.open().decimal() + " credit " + by.credit().decimal();
     }
 
-    private void holds() {
-        try (var connection = datasource.getConnection()) {
-            assertEquals(0, LedgerChecks.journal(connection, CAD).bad(), "journal");
-            assertEquals(0, LedgerChecks.taxes(connection).bad(), "taxes");
-            assertEquals(0, PaymentChecks.of(connection).bad(), "payments");
-        } catch (SQLException cause) {
-            throw new IllegalStateException(cause);
-        }
-    }
-
     private static void check(org.junit.jupiter.api.function.Executable verb, String expected) {
         assertEquals(expected, assertThrows(Refused.class, verb).first().code());
     }
@@ -145,7 +131,7 @@ class DepositsTest {
             check(() -> deposits.apply(id, invoice, DAY.plusDays(3), money("1.00")), "deposit.beyond-left");
             assertEquals("186.29 credit 0.00", stands(one.customer(), DAY.plusDays(3)));
             assertEquals("286.29 credit 100.00", stands(one.customer(), DAY.plusDays(1)));
-            holds();
+            books.check();
         });
     }
 
@@ -159,7 +145,7 @@ class DepositsTest {
             UUID back = deposits.giveBack(id, DAY.plusDays(1), Way.CARD, money("70.00"), null);
             assertEquals("30.00 applied 0.00 back 70.00", left(id));
             assertEquals("0.00 credit 30.00", stands(one.customer(), DAY.plusDays(1)));
-            holds();
+            books.check();
             payments.undo(back, Undoing.How.MISTAKE, DAY.plusDays(2), "wrong card");
             assertEquals("100.00 applied 0.00 back 0.00", left(id));
             UUID invoice = invoice(one, DAY.plusDays(3), "10.00");
@@ -168,7 +154,7 @@ class DepositsTest {
             invoices.issue(credits.inFull(invoice, DAY.plusDays(4), new Wording("why", "why")), DAY.plusDays(4));
             payments.settle(one.customer(), DAY.plusDays(4));
             assertEquals("100.00 applied 0.00 back 0.00", left(id));
-            holds();
+            books.check();
         });
     }
 
@@ -187,7 +173,7 @@ class DepositsTest {
             payments.undo(payment, Undoing.How.BOUNCED, DAY.plusDays(2), "no funds");
             assertEquals("286.29 credit 0.00", stands(one.customer(), DAY.plusDays(2)));
             check(() -> deposits.apply(id, invoice, DAY.plusDays(3), money("1.00")), "deposit.beyond-left");
-            holds();
+            books.check();
         });
     }
 

@@ -3,11 +3,11 @@ package changeover.billing.writeoffs;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import changeover.billing.ABusiness;
+import changeover.billing.BooksHold;
 import changeover.billing.invoices.Credits;
 import changeover.billing.invoices.Drafts;
 import changeover.billing.invoices.Invoices;
 import changeover.billing.invoices.SomeDrafts;
-import changeover.billing.ledger.LedgerChecks;
 import changeover.billing.payments.NewPayment;
 import changeover.billing.payments.Owed;
 import changeover.billing.payments.Payments;
@@ -16,11 +16,9 @@ import changeover.billing.payments.Way;
 import changeover.contracts.PostgresForTests;
 import changeover.contracts.money.Money;
 import changeover.contracts.words.Wording;
-import io.agroal.api.AgroalDataSource;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
-import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Currency;
@@ -59,7 +57,7 @@ class WriteOffsInAnyOrderTest {
     WriteOffs writeOffs;
 
     @Inject
-    AgroalDataSource datasource;
+    BooksHold books;
 
     private UUID invoice(UUID customer, LocalDate day, String net) {
         UUID id = drafts.write(List.of(SomeDrafts.plan(customer, business.home(customer, "QC"), net)))
@@ -71,15 +69,6 @@ class WriteOffsInAnyOrderTest {
     private UUID pay(UUID customer, LocalDate day, String amount) {
         return payments.take(
                 new NewPayment(customer, day, Way.TRANSFER, Money.of(amount, "CAD"), null, null, List.of()));
-    }
-
-    private void holds() {
-        try (var connection = datasource.getConnection()) {
-            assertEquals(0, LedgerChecks.journal(connection, CAD).bad(), "journal");
-            assertEquals(0, LedgerChecks.taxes(connection).bad(), "taxes");
-        } catch (SQLException cause) {
-            throw new IllegalStateException(cause);
-        }
     }
 
     /** Whatever comes in whatever order: the books balance, no tax is given up beyond its own, nothing is open below nought. */
@@ -108,7 +97,7 @@ class WriteOffsInAnyOrderTest {
                     }
                     default -> credited(one, day);
                 }
-                holds();
+                books.check();
                 assertEquals("0", business.one(BEYOND), "seed " + seed + " event " + event);
             }
         });
