@@ -2,9 +2,13 @@ package changeover.billing.ledger;
 
 import changeover.contracts.money.Money;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.UUID;
 
@@ -86,18 +90,19 @@ public record Settlement(
                 .map(cancelled::kept)
                 .min(Comparator.naturalOrder())
                 .orElse(nought);
-        boolean[] taken = new boolean[1];
-        List<Way> ways = java.util.Arrays.stream(RefundWay.values())
+        Optional<RefundWay> asked = Arrays.stream(RefundWay.values())
+                .filter(way ->
+                        policy.ways().contains(way) && cancelled.kept(way).equals(least))
+                .findFirst();
+        List<Way> ways = Arrays.stream(RefundWay.values())
                 .map(way -> {
                     Money kept = cancelled.kept(way);
-                    boolean chosen = !taken[0] && policy.ways().contains(way) && kept.equals(least);
-                    taken[0] |= chosen;
                     List<Part> parts = parts(billed, net.minus(kept).aboveNought(), nought);
                     Money credit = parts.stream().map(Part::net).reduce(nought, Money::plus);
                     Money back = parts.stream().map(Part::tax).reduce(credit, Money::plus);
                     return new Way(
                             way,
-                            chosen,
+                            asked.filter(way::equals).isPresent(),
                             kept,
                             credit,
                             back,
@@ -120,12 +125,12 @@ public record Settlement(
 
     /** The latest invoice first, its last line first. */
     private static List<Part> parts(List<Billed> billed, Money credit, Money nought) {
-        List<Part> parts = new java.util.ArrayList<>();
+        List<Part> parts = new ArrayList<>();
         Money left = credit;
         for (Billed one : billed.reversed()) {
             Map<Integer, Money> lines = new TreeMap<>();
             for (int position : new TreeMap<>(one.left()).descendingKeySet()) {
-                Money open = java.util.Objects.requireNonNull(one.left().get(position));
+                Money open = Objects.requireNonNull(one.left().get(position));
                 Money part = left.compareTo(open) < 0 ? left : open;
                 if (part.isPositive()) {
                     lines.put(position, part);
