@@ -18,6 +18,7 @@ public class PostgresForTests implements QuarkusTestResourceLifecycleManager {
             postgres = EmbeddedPostgres.builder()
                     .setServerConfig("listen_addresses", "127.0.0.1")
                     .setServerConfig("unix_socket_directories", "")
+                    .setServerConfig("autovacuum_naptime", "5s")
                     .start();
             try (var connection = postgres.getPostgresDatabase().getConnection();
                     var statement = connection.createStatement()) {

@@ -15,7 +15,7 @@ public final class InvoiceChecks {
 
     /** Every number from the first to the counter's last is there once, and none beyond. */
     private static final String NUMBERS = """
-            with given as (
+            with given as materialized (
               select tenant_id, series, count(*) as documents, count(distinct number) as numbers, min(number) as first,
                      max(number) as last from invoice_issue group by tenant_id, series)
             select coalesce(sum(g.documents), 0), coalesce(sum(
@@ -27,9 +27,9 @@ public final class InvoiceChecks {
               full join given g on g.tenant_id = c.tenant_id and g.series = c.series""";
 
     private static final String TOTALS = """
-            with lines as (
+            with lines as materialized (
               select tenant_id, invoice_id, sum(net_minor) as minor from invoice_line group by 1, 2),
-            taxes as (
+            taxes as materialized (
               select tenant_id, invoice_id, sum(amount_minor) as minor from invoice_tax group by 1, 2)
             select count(*), count(*) filter (where s.subtotal_minor <> coalesce(l.minor, 0)
                      or s.tax_minor <> coalesce(t.minor, 0) or s.total_minor <> s.subtotal_minor + s.tax_minor)
@@ -38,7 +38,7 @@ public final class InvoiceChecks {
               left join taxes t on t.tenant_id = s.tenant_id and t.invoice_id = s.invoice_id""";
 
     private static final String CREDITS = """
-            with back as (
+            with back as materialized (
               select tenant_id, credits_id, sum(subtotal_minor) as subtotal, sum(tax_minor) as tax
                 from invoice_issue where kind = 'credit' group by 1, 2)
             select count(*), count(*) filter (

@@ -16,7 +16,7 @@ public final class LedgerChecks {
 
     /** The report of all days says of each document what its head says; no more of a tax is paid than is kept of it. */
     private static final String TAXES = TaxMoves.SQL + """
-            , said as (
+            , said as materialized (
               select invoice_id, sum(tax) filter (where what in ('invoiced', 'credited')) as charged, sum(tax) filter (where what = 'paid') as paid
                 from moves group by invoice_id)
             select count(*), count(*) filter (where coalesce(r.charged, 0) <> s.tax_minor

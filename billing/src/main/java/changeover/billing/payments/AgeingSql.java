@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
  */
 final class AgeingSql {
 
-    /** What a customer owes less what they have paid, after {@link Owed#OPEN}; below nought for a credit. */
+    /** What a customer owes less what they have paid, after {@link OpenSql#OPEN}; below nought for a credit. */
     static final String BALANCE = """
             , moved as (
               select customer_id, sum(case kind when 'credit' then -total_minor else total_minor end) as minor
@@ -31,7 +31,7 @@ final class AgeingSql {
     /** How often the balance asks for the day. */
     static final int BALANCE_DAYS = 4;
 
-    /** How often the day is asked for, after the days of {@link Owed#OPEN}. */
+    /** How often the day is asked for, after the days of {@link OpenSql#OPEN}. */
     static final int DAYS = BALANCE_DAYS + Age.values().length + 1;
 
     private static final String LATE = "open_minor > 0 and ?::date - due_day ";

@@ -25,7 +25,7 @@ import java.util.UUID;
 public class InvoiceLists {
 
     /** Every document with its standing, at the end of the day. */
-    private static final String STANDING = Owed.OPEN + """
+    private static final String STANDING = OpenSql.OPEN + """
             , standing as (
               select i.id, i.kind, s.label, i.customer_id, i.home_id, i.agreement_id, i.visit_id, s.series, s.number,
                      coalesce(s.day, i.may_issue_from) as day, s.due_day, i.currency,
@@ -50,7 +50,7 @@ public class InvoiceLists {
                  select 1 from invoice_discard x where x.tenant_id = i.tenant_id and x.invoice_id = i.id))
             """;
 
-    private static final int DAYS = Owed.OPEN_DAYS + 2;
+    private static final int DAYS = OpenSql.DAYS + 2;
 
     @Inject
     AgroalDataSource datasource;

@@ -17,7 +17,7 @@ import java.util.UUID;
  */
 public final class KeptCredits {
 
-    private static final String KEPT = Owed.OPEN + AgeingSql.BALANCE + """
+    private static final String KEPT = OpenSql.OPEN + AgeingSql.BALANCE + """
             , open as (select customer_id, sum(open_minor) as minor from item group by customer_id)
             select b.customer_id, coalesce(c.name, ''), (coalesce(o.minor, 0) - b.minor)::bigint
               from balance b
@@ -33,7 +33,7 @@ public final class KeptCredits {
     public static Map<UUID, Kept> on(Connection connection, LocalDate day, Currency currency) throws SQLException {
         Map<UUID, Kept> kept = new HashMap<>();
         try (PreparedStatement select = connection.prepareStatement(KEPT)) {
-            Owed.bindDays(select, day, Owed.OPEN_DAYS + AgeingSql.BALANCE_DAYS);
+            Owed.bindDays(select, day, OpenSql.DAYS + AgeingSql.BALANCE_DAYS);
             ResultSet row = select.executeQuery();
             while (row.next()) {
                 kept.put(row.getObject(1, UUID.class), new Kept(row.getString(2), new Money(row.getLong(3), currency)));

@@ -38,7 +38,7 @@ public class LateOfHomes {
         Currency currency = businesses.current().currency();
         List<Payer> payers = new ArrayList<>();
         try (Connection connection = datasource.getConnection();
-                PreparedStatement select = connection.prepareStatement(Owed.OPEN + """
+                PreparedStatement select = connection.prepareStatement(OpenSql.OPEN + """
                         , late as (
                           select customer_id, sum(open_minor)::bigint as minor, max(?::date - due_day) as days
                             from item where open_minor > 0 and due_day < ?::date group by customer_id)
@@ -46,10 +46,10 @@ public class LateOfHomes {
                           from home_part p left join late l on l.customer_id = p.customer_id
                          where p.home_id = any (?) and p.part = 'pays' and p.from_day <= ?::date
                            and (p.until_day is null or p.until_day > ?::date)""")) {
-            Owed.bindDays(select, day, Owed.OPEN_DAYS + 2);
-            select.setArray(Owed.OPEN_DAYS + 3, connection.createArrayOf("uuid", homes.toArray()));
-            select.setObject(Owed.OPEN_DAYS + 4, day);
-            select.setObject(Owed.OPEN_DAYS + 5, day);
+            Owed.bindDays(select, day, OpenSql.DAYS + 2);
+            select.setArray(OpenSql.DAYS + 3, connection.createArrayOf("uuid", homes.toArray()));
+            select.setObject(OpenSql.DAYS + 4, day);
+            select.setObject(OpenSql.DAYS + 5, day);
             ResultSet row = select.executeQuery();
             while (row.next()) {
                 payers.add(new Payer(

@@ -35,15 +35,15 @@ public class OpenByAge {
         Currency currency = businesses.current().currency();
         List<Item> items = new ArrayList<>();
         try (Connection connection = datasource.getConnection();
-                PreparedStatement select = connection.prepareStatement(Owed.OPEN + """
+                PreparedStatement select = connection.prepareStatement(OpenSql.OPEN + """
                         select i.invoice_id, i.label, i.customer_id, coalesce(c.name, ''), i.day, i.due_day, i.open_minor
                           from item i left join customer c on c.id = i.customer_id
                          where i.open_minor > 0 and ?::date - i.due_day between ? and ?
                          order by i.due_day, i.series, i.number""")) {
             Owed.bindDays(select, day);
-            select.setObject(Owed.OPEN_DAYS + 1, day);
-            select.setInt(Owed.OPEN_DAYS + 2, age == null ? Integer.MIN_VALUE : age.least());
-            select.setInt(Owed.OPEN_DAYS + 3, age == null ? Integer.MAX_VALUE : age.most());
+            select.setObject(OpenSql.DAYS + 1, day);
+            select.setInt(OpenSql.DAYS + 2, age == null ? Integer.MIN_VALUE : age.least());
+            select.setInt(OpenSql.DAYS + 3, age == null ? Integer.MAX_VALUE : age.most());
             ResultSet row = select.executeQuery();
             while (row.next()) {
                 items.add(new Item(

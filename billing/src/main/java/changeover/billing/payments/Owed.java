@@ -21,36 +21,6 @@ import org.jspecify.annotations.Nullable;
 @ApplicationScoped
 public class Owed {
 
-    /** Issued invoices with what is still to be paid of each, at the end of the day given {@link #OPEN_DAYS} times. */
-    static final String OPEN = """
-            with paid as (
-              select a.invoice_id, sum(a.amount_minor)::bigint as minor
-                from payment_allocation a
-                join payment p on p.tenant_id = a.tenant_id and p.id = a.payment_id and p.day <= ?::date
-                left join payment_undoing u
-                  on u.tenant_id = p.tenant_id and u.payment_id = p.id and u.day <= ?::date
-               where a.day <= ?::date and u.id is null
-               group by a.invoice_id),
-            credited as (
-              select credits_id as invoice_id, sum(total_minor)::bigint as minor
-                from invoice_issue where kind = 'credit' and day <= ?::date group by credits_id),
-            given_up as (
-              select invoice_id, sum(amount_minor)::bigint as minor from write_off where day <= ?::date group by invoice_id),
-            item as (
-              select s.invoice_id, s.customer_id, s.label, s.day, s.due_day, s.series, s.number, s.total_minor,
-                     coalesce(c.minor, 0) as credited_minor, coalesce(p.minor, 0) as paid_minor,
-                     coalesce(g.minor, 0) as given_up_minor,
-                     greatest(0, s.total_minor - coalesce(c.minor, 0) - coalesce(p.minor, 0) - coalesce(g.minor, 0))
-                       as open_minor
-                from invoice_issue s
-                left join paid p on p.invoice_id = s.invoice_id
-                left join credited c on c.invoice_id = s.invoice_id
-                left join given_up g on g.invoice_id = s.invoice_id
-               where s.kind <> 'credit' and s.day <= ?::date)
-            """;
-
-    static final int OPEN_DAYS = 6;
-
     @Inject
     AgroalDataSource datasource;
 
@@ -86,11 +56,11 @@ public class Owed {
         Currency currency = businesses.current().currency();
         List<OpenItem> items = new ArrayList<>();
         try (Connection connection = datasource.getConnection();
-                PreparedStatement select = connection.prepareStatement(OPEN
+                PreparedStatement select = connection.prepareStatement(OpenSql.OPEN_OF_FEW
                         + "select invoice_id, customer_id, label, day, due_day, total_minor, credited_minor, paid_minor,"
                         + " given_up_minor, open_minor from item " + where)) {
             bindDays(select, day);
-            select.setObject(OPEN_DAYS + 1, id);
+            select.setObject(OpenSql.DAYS + 1, id);
             ResultSet row = select.executeQuery();
             while (row.next()) {
                 items.add(new OpenItem(
@@ -116,10 +86,11 @@ public class Owed {
         List<OwedBy> owed = new ArrayList<>();
         try (Connection connection = datasource.getConnection();
                 PreparedStatement select =
-                        connection.prepareStatement(OPEN + AgeingSql.of(customer != null, together))) {
-            bindDays(select, day, OPEN_DAYS + AgeingSql.DAYS);
+                        connection.prepareStatement((customer == null ? OpenSql.OPEN : OpenSql.OPEN_OF_FEW)
+                                + AgeingSql.of(customer != null, together))) {
+            bindDays(select, day, OpenSql.DAYS + AgeingSql.DAYS);
             if (customer != null) {
-                select.setObject(OPEN_DAYS + AgeingSql.DAYS + 1, customer);
+                select.setObject(OpenSql.DAYS + AgeingSql.DAYS + 1, customer);
             }
             ResultSet row = select.executeQuery();
             while (row.next()) {
@@ -132,7 +103,7 @@ public class Owed {
     }
 
     static void bindDays(PreparedStatement select, LocalDate day) throws SQLException {
-        bindDays(select, day, OPEN_DAYS);
+        bindDays(select, day, OpenSql.DAYS);
     }
 
     static void bindDays(PreparedStatement select, LocalDate day, int times) throws SQLException {

@@ -5,11 +5,14 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 
-/** What must hold of payments: none pays more documents than it brought, nor a document of another customer. */
+/**
+ * What must hold of payments: none pays more documents than it brought, nor a document of another customer. Sums are made once
+ * each, even in a folder so new that the database has not counted its rows.
+ */
 public final class PaymentChecks {
 
     private static final String PAYMENTS = """
-            with used as (
+            with used as materialized (
               select a.tenant_id, a.payment_id, sum(a.amount_minor) as minor,
                      bool_or(i.customer_id <> p.customer_id) as strange
                 from payment_allocation a
@@ -25,14 +28,16 @@ public final class PaymentChecks {
      * as paid then.
      */
     private static final String REFUNDS = """
-            with moved as (
+            with allocated as materialized (
+              select tenant_id, payment_id, sum(amount_minor) as minor from payment_allocation group by 1, 2),
+            moved as (
               select p.tenant_id, p.customer_id,
                      coalesce(sum(p.amount_minor) filter (where p.kind = 'payment'), 0) as taken,
                      coalesce(sum(p.amount_minor) filter (where p.kind = 'refund' and u.id is null), 0) as given,
                      coalesce(sum(a.minor) filter (where u.id is null), 0) as pays
                 from payment p
                 left join payment_undoing u on u.tenant_id = p.tenant_id and u.payment_id = p.id
-                left join (select tenant_id, payment_id, sum(amount_minor) as minor from payment_allocation group by 1, 2) a
+                left join allocated a
                   on a.tenant_id = p.tenant_id and a.payment_id = p.id
                group by 1, 2)
             select count(*) filter (where given > 0), count(*) filter (where given > 0 and given + pays > taken)

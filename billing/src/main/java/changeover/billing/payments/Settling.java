@@ -57,7 +57,7 @@ class Settling {
 
     /** What was paid beyond a credited invoice's rest no longer counts for that invoice; the latest payment first. */
     static void release(Connection connection, UUID customer, LocalDate day) throws SQLException {
-        try (PreparedStatement select = connection.prepareStatement(Owed.OPEN + """
+        try (PreparedStatement select = connection.prepareStatement(OpenSql.OPEN_OF_FEW + """
                         select a.payment_id, sum(a.amount_minor)::bigint, i.invoice_id,
                                i.paid_minor + i.credited_minor - i.total_minor
                           from item i
@@ -68,8 +68,8 @@ class Settling {
                          group by 1, 3, 4 having sum(a.amount_minor) > 0
                          order by i.invoice_id, max(a.day) desc, a.payment_id desc""")) {
             Owed.bindDays(select, day);
-            select.setObject(Owed.OPEN_DAYS + 1, day);
-            select.setObject(Owed.OPEN_DAYS + 2, customer);
+            select.setObject(OpenSql.DAYS + 1, day);
+            select.setObject(OpenSql.DAYS + 2, customer);
             ResultSet row = select.executeQuery();
             UUID invoice = null;
             long surplus = 0;

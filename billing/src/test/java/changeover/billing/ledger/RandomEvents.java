@@ -34,6 +34,7 @@ class RandomEvents {
 
     static final LocalDate FIRST = LocalDate.of(2025, 5, 1);
     private static final List<String> PLACES = List.of("QC", "QC", "NS", "QC", "NS", "QC", "QC", "NS");
+    private static final int EVENTS_EACH = 50;
     private static final List<Way> WAYS = List.of(Way.CARD, Way.CHEQUE, Way.TRANSFER, Way.DEBIT);
     private static final Wording WHY = new Wording("Goodwill.", "Geste.");
 
@@ -61,7 +62,7 @@ class RandomEvents {
     @Inject
     RandomDebts debts;
 
-    /** @param most how many events the year has; they spread evenly over its days */
+    /** @param most how many events the year has; they spread evenly over its days, fifty or fewer for each customer */
     Year begin(long seed, int most) {
         return new Year(seed, most);
     }
@@ -87,8 +88,9 @@ class RandomEvents {
         private Year(long seed, int most) {
             random = new Random(seed);
             this.most = most;
-            for (String place : PLACES) {
-                UUID customer = business.customer("Ida Roe " + customers.size());
+            for (int at = 0; at < Math.max(PLACES.size(), most / EVENTS_EACH); at++) {
+                String place = PLACES.get(at % PLACES.size());
+                UUID customer = business.customer("Ida Roe " + at);
                 customers.add(customer);
                 homes.put(customer, business.home(customer, place));
                 places.put(customer, place);

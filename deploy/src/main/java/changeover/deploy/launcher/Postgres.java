@@ -72,6 +72,8 @@ final class Postgres implements Part {
                 .setServerConfig("max_connections", "100")
                 .setServerConfig("shared_buffers", "128MB")
                 .setServerConfig("max_wal_size", "2GB")
+                // A folder filled in one go is counted before its first long question.
+                .setServerConfig("autovacuum_naptime", "10s")
                 .setServerConfig("log_line_prefix", "%m_[%p]_%u@%d_")
                 .setErrorRedirector(log)
                 .setOutputRedirector(log)
