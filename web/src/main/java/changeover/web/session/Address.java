@@ -24,6 +24,9 @@ record Address(Kind kind, String slug) {
     private static final Set<String> SHELVES =
             Set.of("css", "fonts", "js", "img", "webjars", "signed-out", "favicon.ico", "robots.txt");
 
+    /** Open to whoever holds a link: the customer's page, and calendars. */
+    private static final Set<String> BY_LINK = Set.of("yours", "calendars");
+
     static Address of(String path) {
         List<String> parts = List.of(path.substring(Math.min(1, path.length())).split("/", -1));
         String first = parts.getFirst();
@@ -47,8 +50,8 @@ record Address(Kind kind, String slug) {
         if (!isSlug(first)) {
             return new Address(Kind.NOWHERE, "");
         }
-        boolean customers = parts.size() > 1 && parts.get(1).equals("yours");
-        return new Address(customers ? Kind.CUSTOMER : Kind.BUSINESS, first);
+        boolean byLink = parts.size() > 1 && BY_LINK.contains(parts.get(1));
+        return new Address(byLink ? Kind.CUSTOMER : Kind.BUSINESS, first);
     }
 
     private static boolean isSlug(String part) {

@@ -48,9 +48,11 @@ public class ALivedInShop {
     /**
      * @param other a second technician, who has visits of their own
      * @param secret of the payer's link
+     * @param calendar secret of the link to the home's visits
      * @param kept a form of the owner's that waits for them
      */
-    public record Lived(AShop.Shop shop, UUID other, UUID home, UUID customer, String secret, UUID kept) {}
+    public record Lived(
+            AShop.Shop shop, UUID other, UUID home, UUID customer, String secret, String calendar, UUID kept) {}
 
     private Lived first;
     private Lived second;
@@ -117,10 +119,11 @@ public class ALivedInShop {
         String extra = openVisit(shop, lived.home().toString(), day);
         appoint(shop, extra, shop.technician(), day, "13:30");
         AVisitBegun.in(shop, lived.home(), day);
-        UUID kept = keepForm(shop);
         write(shop, "after.sql");
         write(shop, "rest.sql");
-        return new Lived(shop, other, lived.home(), lived.customer(), link(shop, second.customer()), kept);
+        String secret = link(shop, "customers/" + second.customer() + "/link", "yours");
+        String calendar = link(shop, "homes/" + lived.home() + "/calendar", "calendars");
+        return new Lived(shop, other, lived.home(), lived.customer(), secret, calendar, keepForm(shop));
     }
 
     private void money(AShop.Shop shop, String agreement) {
@@ -185,12 +188,13 @@ public class ALivedInShop {
                 .statusCode(200);
     }
 
-    private String link(AShop.Shop shop, UUID customer) {
-        String page = post(shop.office(), shop.at("customers/" + customer + "/link"), Map.of())
+    /** The secret of a link that the office makes: the address is on the page once. */
+    private String link(AShop.Shop shop, String page, String word) {
+        return post(shop.office(), shop.at(page), Map.of("language", "en"))
                 .statusCode(200)
                 .extract()
-                .asString();
-        return page.replaceAll("(?s).*/yours/([A-Za-z0-9_-]{43}).*", "$1");
+                .asString()
+                .replaceAll("(?s).*/" + word + "/([A-Za-z0-9_-]{43}).*", "$1");
     }
 
     /** A form of the owner's whose session had ended. */

@@ -68,7 +68,7 @@ class Reached {
     Optional<String> of(Lived lived, Route route, String parameter) {
         String before = route.before(parameter);
         if (parameter.equals("secret")) {
-            return Optional.of(lived.secret());
+            return Optional.of(before.equals("calendars") ? lived.calendar() : lived.secret());
         }
         if (before.equals("again")) {
             return Optional.of(lived.kept().toString());

@@ -1,0 +1,55 @@
+package changeover.web.portal;
+
+import changeover.scheduling.dayplan.CalendarEntry;
+import io.quarkus.qute.i18n.Localized;
+import io.quarkus.qute.i18n.MessageBundles;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.net.URI;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/** What a calendar says of a visit, to the technician who drives there and to the household that waits. */
+@ApplicationScoped
+class CalendarInWords {
+
+    CalendarWords of(Locale locale) {
+        return locale.getLanguage().equals("fr")
+                ? MessageBundles.get(CalendarWords.class, Localized.Literal.of("fr-CA"))
+                : MessageBundles.get(CalendarWords.class);
+    }
+
+    /** Its page opens only for who is signed in. */
+    CalendarFile.Entry forTechnician(CalendarEntry told, Locale locale, URI base) {
+        CalendarWords words = of(locale);
+        return entry(
+                told,
+                line(told),
+                words.minutes(told.minutes()),
+                told.cancelled() ? null : base.resolve("field/visits/" + told.visitId()));
+    }
+
+    CalendarFile.Entry forHousehold(CalendarEntry told, Locale locale, String business, @Nullable String phone) {
+        CalendarWords words = of(locale);
+        String who = words.comes(told.technician());
+        return entry(told, words.visit_of(business), phone == null ? who : who + "\n" + words.ring(phone), null);
+    }
+
+    private static CalendarFile.Entry entry(CalendarEntry told, String summary, String description, @Nullable URI url) {
+        return new CalendarFile.Entry(
+                told.visitId(),
+                told.sequence(),
+                told.changedAt(),
+                told.day(),
+                told.starts(),
+                told.ends(),
+                told.cancelled(),
+                summary,
+                line(told) + ", " + told.city(),
+                description,
+                url);
+    }
+
+    private static String line(CalendarEntry told) {
+        return told.unitLabel() == null ? told.street() : told.street() + ", " + told.unitLabel();
+    }
+}
