@@ -13,6 +13,7 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.List;
+import java.util.Objects;
 import java.util.UUID;
 import java.util.regex.Pattern;
 import net.fortuna.ical4j.data.CalendarOutputter;
@@ -89,7 +90,8 @@ final class CalendarFile {
         calendar.add(ImmutableCalScale.GREGORIAN);
         calendar.add(new Name(name));
         calendar.add(new RefreshInterval(new ParameterList(List.of(Value.DURATION)), AGAIN));
-        calendar.add(ZONES.getTimeZone(zone.getId()).getVTimeZone());
+        calendar.add(Objects.requireNonNull(ZONES.getTimeZone(zone.getId()), zone.getId())
+                .getVTimeZone());
         entries.forEach(entry -> calendar.add(event(entry, zone)));
         try {
             var text = new StringWriter();

@@ -43,7 +43,7 @@ class UnpaidStopTest {
                         .then()
                         .statusCode(200)
                         .body(containsString(word))
-                        .body(not(containsString("249")))
+                        .body(not(containsString(french ? "249,00" : "249.00")))
                         .body(not(containsString("cheques came back")));
             }
         }
