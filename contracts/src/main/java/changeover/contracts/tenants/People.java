@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /** The people of the current business. */
 @ApplicationScoped
@@ -34,6 +35,27 @@ public class People {
         rows.persist(ticket);
         rows.flush();
         return ticket;
+    }
+
+    /** Somebody holds a ticket; a card of the same kind that they held before gives way to it. */
+    public Ticket hold(UUID personId, String kind, @Nullable String number, @Nullable LocalDate expiresOn) {
+        Optional<Ticket> before = ticketsOf(personId).stream()
+                .filter(ticket -> ticket.kind().equals(kind))
+                .findFirst();
+        before.ifPresent(ticket -> ticket.renew(number, expiresOn));
+        rows.flush();
+        return before.orElseGet(() -> add(Ticket.of(personId, kind, number, expiresOn)));
+    }
+
+    /** The tickets of whoever works here that are over or will be soon, the first to end first. */
+    public List<Ticket> ticketsRunningOut(LocalDate day) {
+        return rows.createQuery("""
+                        from Ticket t where t.expiresOn <= :last and exists (
+                          from Membership m where m.personId = t.personId and (m.untilDay is null or m.untilDay >= :day))
+                        order by t.expiresOn, t.personId, t.kind""", Ticket.class)
+                .setParameter("day", day)
+                .setParameter("last", day.plusDays(Ticket.SPOKEN_OF_DAYS))
+                .getResultList();
     }
 
     /** What was rewritten is stored now, so that its edition is the new one. */

@@ -32,6 +32,20 @@ public class Ticket extends Owned {
         return ticket;
     }
 
+    /** How long before its last day a ticket is spoken of. */
+    public static final int SPOKEN_OF_DAYS = 60;
+
+    /** A new card of the same kind takes the old one's place. */
+    void renew(@Nullable String newNumber, @Nullable LocalDate newLastDay) {
+        number = newNumber;
+        expiresOn = newLastDay;
+    }
+
+    /** Whether it is over on that day or soon after, so that somebody must see to it. */
+    public boolean runsOut(LocalDate day) {
+        return expiresOn != null && !expiresOn.isAfter(day.plusDays(SPOKEN_OF_DAYS));
+    }
+
     public boolean holdsOn(LocalDate day) {
         return expiresOn == null || !day.isAfter(expiresOn);
     }

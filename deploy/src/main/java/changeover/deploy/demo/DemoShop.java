@@ -47,6 +47,9 @@ public class DemoShop {
     People people;
 
     @Inject
+    DemoCrew crew;
+
+    @Inject
     DemoShelf shelf;
 
     @Inject
@@ -74,14 +77,14 @@ public class DemoShop {
         }
         UUID tenant = UUID.randomUUID();
         UUID owner = hands.getFirst().person();
-        current.run(tenant, owner, () -> open(shop, hands, opened));
+        current.run(tenant, owner, () -> open(shop, hands, opened, today));
         current.run(tenant, owner, () -> shelf.fill(shop, hands, opened));
         current.run(tenant, owner, () -> pricing.fill(shop, opened, today));
         year.pass(tenant, shop, hands, opened, today);
         return lines;
     }
 
-    private void open(Examples.Shop shop, List<Hand> hands, LocalDate opened) {
+    private void open(Examples.Shop shop, List<Hand> hands, LocalDate opened, LocalDate today) {
         businesses.open(
                 new NewBusiness(
                         shop.slug(),
@@ -130,5 +133,6 @@ public class DemoShop {
                     hand.person(), worker.name(), worker.email(), worker.language(), Role.of(worker.role())));
             worker.tickets().forEach(kind -> people.add(Ticket.of(hand.person(), kind, null, null)));
         }
+        crew.settle(shop, hands, today);
     }
 }

@@ -134,7 +134,10 @@ public class PeopleApi {
         });
     }
 
-    /** A ticket that the person holds: {@code kind} (refrigerant, gas, electrical), optionally {@code number, expires}. */
+    /**
+     * A ticket that the person holds: {@code kind} (refrigerant, gas, electrical), optionally {@code number, expires}. One of
+     * a kind: a new card takes the old one's place.
+     */
     @POST
     @Path("{id}/tickets")
     @RolesAllowed("owner")
@@ -146,7 +149,7 @@ public class PeopleApi {
             String number = asked.line("number", 60);
             LocalDate expires = asked.dayOrNone("expires");
             asked.nothingElse().understood();
-            people.add(Ticket.of(id, kind, number, expires));
+            people.hold(id, kind, number, expires);
             return Once.Answer.done(document(member));
         });
     }

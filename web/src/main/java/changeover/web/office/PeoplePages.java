@@ -5,7 +5,6 @@ import changeover.contracts.tenants.Doors;
 import changeover.contracts.tenants.Membership;
 import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Role;
-import changeover.contracts.tenants.Ticket;
 import changeover.contracts.words.Refusal;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
@@ -133,7 +132,7 @@ public class PeoplePages {
                 () -> {
                     typed.understood();
                     member(person);
-                    people.add(Ticket.of(person, kind, number, expires));
+                    people.hold(person, kind, number, expires);
                     return SaidOnce.at("/" + slug + "/shop", "kept");
                 },
                 refusals -> Pages.person(

@@ -74,7 +74,8 @@ enum Recorded {
             "name",
             told("ticket", "person_id", "kind"),
             told("roster_hours", "person_id", "weekday"),
-            told("day_off", "person_id", "day")),
+            told("day_off", "person_id", "day"),
+            told("technician_base", "person_id", "address")),
     PRICES(
             "price",
             "",

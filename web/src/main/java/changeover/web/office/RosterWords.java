@@ -48,4 +48,59 @@ public interface RosterWords {
 
     @Message("Work after all")
     String work();
+
+    @Message("Tickets")
+    String cards();
+
+    @Message("no last day")
+    String no_end();
+
+    @Message("It holds no more.")
+    String card_over();
+
+    @Message("It runs out soon.")
+    String card_soon();
+
+    @Message("No ticket is written. Work that needs one is given to somebody else.")
+    String no_cards();
+
+    @Message("Keep the ticket")
+    String keep_card();
+
+    @Message("Where the day begins and ends")
+    String base();
+
+    @Message(
+            "The drives of a day are reckoned from here and back. While nothing is written, the day begins at the shop.")
+    String base_lead();
+
+    @Message("Address")
+    String address();
+
+    @Message("Minutes of lunch")
+    String lunch();
+
+    @Message("Keep the place")
+    String keep_base();
+
+    @Message("Van: {name}.")
+    String van(String name);
+
+    @Message("No van yet: it comes with the first part that is put into it.")
+    String no_van();
+
+    @Message("What is in it")
+    String parts();
+
+    @Message("Holidays of the place, not worked")
+    String holidays();
+
+    @Message("No holiday of this place is known here. Write the days that the whole business is closed.")
+    String no_holidays();
+
+    @Message("Tickets that run out")
+    String running_out();
+
+    @Message("See to it")
+    String see();
 }

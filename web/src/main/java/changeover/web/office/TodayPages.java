@@ -90,6 +90,7 @@ public class TodayPages {
             List<Visit> due,
             List<Answer> answers,
             List<Unread> unread,
+            List<TicketsOut.Row> tickets,
             SeasonChart.Weeks weeks,
             String weeksFrom,
             String weeksUntil,
@@ -126,6 +127,9 @@ public class TodayPages {
 
     @Inject
     StillUnread unread;
+
+    @Inject
+    TicketsOut tickets;
 
     @Inject
     SeasonChart season;
@@ -172,6 +176,7 @@ public class TodayPages {
                                 .map(home -> new Unread(
                                         home.homeId(), home.home(), home.customer(), frame.brief(home.visited())))
                                 .toList(),
+                        tickets.rows(frame),
                         season.of(frame, title),
                         from,
                         until,

@@ -114,6 +114,76 @@ class RosterPagesTest {
     }
 
     @Test
+    void where_the_day_begins_is_written_on_the_edition_that_was_seen() {
+        for (String language : List.of("en", "fr")) {
+            boolean french = language.equals("fr");
+            var shop = shops.open("CA-QC", language);
+            String path = shop.at("shop/people/" + shop.technician() + "/crew/base");
+            as(shop.office())
+                    .get(roster(shop))
+                    .then()
+                    .statusCode(200)
+                    .body(containsString(french ? "Journée nationale des patriotes" : "National Patriots"));
+            var fields = new HashMap<>(Map.of(
+                    "address",
+                    "3 Tannery Row",
+                    "latitude",
+                    "95",
+                    "longitude",
+                    "-71,5",
+                    "lunch",
+                    "45",
+                    "version",
+                    "-1"));
+            post(shop.office(), path, fields)
+                    .statusCode(422)
+                    .body(containsString("latitude-wrong"))
+                    .body(containsString("3 Tannery Row"));
+            fields.put("latitude", "46,25");
+            post(shop.office(), path, fields).statusCode(303);
+            as(shop.office())
+                    .get(roster(shop))
+                    .then()
+                    .body(containsString("value=\"46.25\""))
+                    .body(containsString("value=\"45\""));
+            post(shop.office(), path, fields).statusCode(422);
+            post(shop.office(), shop.at("shop/people/" + shop.office() + "/crew/base"), fields)
+                    .statusCode(422)
+                    .body(containsString(french ? "Seules les journées" : "Only a technician"));
+        }
+    }
+
+    @Test
+    void a_ticket_that_runs_out_stands_on_todays_page_until_a_new_card_is_held() {
+        for (String language : List.of("en", "fr")) {
+            boolean french = language.equals("fr");
+            var shop = shops.open("CA-QC", language);
+            String path = shop.at("shop/people/" + shop.technician() + "/crew/tickets");
+            String soon = TODAY.plusDays(60).toString();
+            var card = new HashMap<>(Map.of("kind", "gas", "number", "G-7", "expires", soon));
+            post(shop.office(), path, card).statusCode(404);
+            post(shop.owner(), path, card).statusCode(303);
+            String heading = french ? "Permis qui expirent" : "Tickets that run out";
+            as(shop.owner()).get(shop.at("today")).then().body(containsString(heading));
+            as(shop.office())
+                    .get(roster(shop))
+                    .then()
+                    .body(containsString("G-7"))
+                    .body(containsString(french ? "Il expire bientôt." : "It runs out soon."));
+            card.put("expires", TODAY.plusDays(61).toString());
+            post(shop.owner(), path, card).statusCode(303);
+            as(shop.owner()).get(shop.at("today")).then().body(not(containsString(heading)));
+            card.put("expires", TODAY.minusDays(1).toString());
+            post(shop.owner(), path, card).statusCode(303);
+            as(shop.owner())
+                    .get(shop.at("today"))
+                    .then()
+                    .body(containsString(heading))
+                    .body(containsString(french ? "Il n’est plus valable." : "It holds no more."));
+        }
+    }
+
+    @Test
     void only_who_works_here_has_hours_here() {
         var shop = shops.open("CA-ON", "en");
         var other = shops.open("CA-ON", "en");
