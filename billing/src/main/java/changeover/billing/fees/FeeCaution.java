@@ -1,6 +1,7 @@
 package changeover.billing.fees;
 
 import changeover.billing.tax.ShippedRows;
+import changeover.contracts.words.Wording;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 
@@ -12,7 +13,7 @@ import java.util.List;
  * @param fees the fees it speaks of: {@code returned}, {@code reminder}, or {@link #NO_ACCESS}
  * @param read whether the source's text was read; false means from memory or at second hand
  */
-public record FeeCaution(String rule, List<String> places, List<String> fees, String source, boolean read) {
+public record FeeCaution(String rule, List<String> places, List<String> fees, Wording source, boolean read) {
 
     /** The fee of a trip to a closed door, which stands in the price book. */
     public static final String NO_ACCESS = "no-access";
@@ -38,7 +39,9 @@ public record FeeCaution(String rule, List<String> places, List<String> fees, St
                 row.get("rule").asText(),
                 row.get("places").valueStream().map(JsonNode::asText).toList(),
                 row.get("fees").valueStream().map(JsonNode::asText).toList(),
-                row.get("source").asText(),
+                new Wording(
+                        row.get("source").get("en").asText(),
+                        row.get("source").get("fr").asText()),
                 row.get("read").asBoolean());
     }
 }

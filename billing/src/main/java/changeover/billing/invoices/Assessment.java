@@ -109,15 +109,12 @@ record Assessment(Seller seller, TaxTable table, LocalDate day) {
         return new Taxes(rows, null, fromMemory(lines));
     }
 
-    /** What is not charged says why: the tax's own words, and where they were read. */
+    /** What is not charged says why, in the tax's own words; where they were read is the owner's to know. */
     private static @Nullable Wording exemption(TaxLine line) {
         Tax tax = line.tax();
         boolean charged =
                 TaxCategory.of(tax.category()).map(TaxCategory::charges).orElse(true);
-        return charged || tax.category().equals("Z")
-                ? null
-                : new Wording(
-                        tax.label().en() + ". " + tax.source(), tax.label().fr() + ". " + tax.source());
+        return charged || tax.category().equals("Z") ? null : tax.label();
     }
 
     private static @Nullable Refusal fromMemory(List<TaxLine> lines) {

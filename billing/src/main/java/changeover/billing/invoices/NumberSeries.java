@@ -10,12 +10,18 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /** How the business numbers its documents, and with which number a series begins. */
 @ApplicationScoped
 public class NumberSeries {
+
+    private static final LocalDate FIRST = LocalDate.of(2010, 1, 1);
+    private static final int MONTHS = 600;
 
     @Inject
     EntityManager rows;
@@ -32,12 +38,36 @@ public class NumberSeries {
                 .orElseGet(() -> kind.usual(businesses.current().language()));
     }
 
-    /** @throws changeover.contracts.words.Refused when the pattern has no number at its end */
+    /** @throws changeover.contracts.words.Refused when the pattern has no number at its end, or is the other kind's on any day */
     public void choose(NumberedKind kind, String pattern) {
         SeriesPattern read = SeriesPattern.of(pattern);
+        Arrays.stream(NumberedKind.values())
+                .filter(other -> other != kind)
+                .flatMap(other -> shared(read, other).stream())
+                .findFirst()
+                .ifPresent(series -> {
+                    throw Refusal.of("numbering.others", Map.of("series", series))
+                            .at("pattern")
+                            .thrown();
+                });
         chosen(kind)
                 .ifPresentOrElse(numbering -> numbering.choose(read), () -> rows.persist(Numbering.chosen(kind, read)));
         rows.flush();
+    }
+
+    /** A series of the pattern that the other kind has had, or has on some day of half a century. */
+    private Optional<String> shared(SeriesPattern read, NumberedKind other) {
+        SeriesPattern theirs = pattern(other);
+        Set<String> had = Set.copyOf(rows.createNativeQuery(
+                        "select distinct series from invoice_issue where (kind = 'credit') = :credit", String.class)
+                .setParameter("credit", other == NumberedKind.CREDIT)
+                .getResultList());
+        return Stream.iterate(FIRST, month -> month.plusMonths(1))
+                .limit(MONTHS)
+                .filter(month ->
+                        had.contains(read.series(month)) || read.series(month).equals(theirs.series(month)))
+                .map(read::series)
+                .findFirst();
     }
 
     /**

@@ -67,9 +67,11 @@ final class SoldPlanRows {
             select l.agreement_id, l.part_kind, l.day, sum(l.quantity)
               from invoice_line l
              where l.kind = 'part' and l.coverage = 'included' and l.agreement_id is not null and l.part_kind is not null
-               and l.visit_id is not null and l.visit_version = (
-                 select max(n.visit_version) from invoice_line n
-                  where n.tenant_id = l.tenant_id and n.visit_id = l.visit_id)
+               and l.visit_id is not null and l.visit_version = greatest(
+                 (select max(n.visit_version) from invoice_line n
+                   where n.tenant_id = l.tenant_id and n.visit_id = l.visit_id),
+                 (select max(i.visit_version) from invoice i
+                   where i.tenant_id = l.tenant_id and i.visit_id = l.visit_id))
              group by l.agreement_id, l.part_kind, l.day order by l.day""";
 
     private final Map<UUID, List<SoldPlan.Asked>> asked = new HashMap<>();

@@ -1,6 +1,7 @@
 package changeover.billing.ledger;
 
 import changeover.billing.tax.ShippedRows;
+import changeover.contracts.words.Wording;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.LocalDate;
 import java.util.List;
@@ -15,7 +16,7 @@ import java.util.Optional;
  * @param months work due later than so many months after the sale
  * @param read whether the source's text was read; false means from memory or at second hand
  */
-public record TrustRule(String rule, List<String> places, LocalDate from, int months, String source, boolean read) {
+public record TrustRule(String rule, List<String> places, LocalDate from, int months, Wording source, boolean read) {
 
     private static final List<TrustRule> ROWS = ShippedRows.read("/changeover/billing/trusts.json", TrustRule::row);
 
@@ -39,7 +40,9 @@ public record TrustRule(String rule, List<String> places, LocalDate from, int mo
                 row.get("places").valueStream().map(JsonNode::asText).toList(),
                 LocalDate.parse(row.get("from").asText()),
                 row.get("months").asInt(),
-                row.get("source").asText(),
+                new Wording(
+                        row.get("source").get("en").asText(),
+                        row.get("source").get("fr").asText()),
                 row.get("read").asBoolean());
     }
 }

@@ -16,6 +16,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /** What of deposits was still kept for their work at the end of a day: taken by then, not yet applied and not given back. */
 @ApplicationScoped
@@ -36,8 +37,9 @@ public class DepositsHeld {
                              select 1 from payment_undoing u
                               where u.tenant_id = r.tenant_id and u.payment_id = r.id and u.day <= ?)), 0))::bigint as minor) k
              where p.day <= ? and k.minor > 0 and not exists (
-               select 1 from payment_undoing u where u.tenant_id = p.tenant_id and u.payment_id = p.id and u.day <= ?)
-             order by p.day, d.number""";
+               select 1 from payment_undoing u where u.tenant_id = p.tenant_id and u.payment_id = p.id and u.day <= ?)""";
+
+    private static final String ORDERED = " order by p.day, d.number";
 
     private static final int DAYS = 5;
 
@@ -65,12 +67,27 @@ public class DepositsHeld {
         return sums;
     }
 
+    /** What is kept for one customer. */
+    public Money of(UUID customer, LocalDate day) {
+        return read(day, customer).stream()
+                .map(Held::left)
+                .reduce(Money.zero(businesses.current().currency()), Money::plus);
+    }
+
     public List<Held> on(LocalDate day) {
+        return read(day, null);
+    }
+
+    private List<Held> read(LocalDate day, @Nullable UUID customer) {
         Currency currency = businesses.current().currency();
         List<Held> held = new ArrayList<>();
         try (Connection connection = datasource.getConnection();
-                PreparedStatement select = connection.prepareStatement(HELD)) {
+                PreparedStatement select = connection.prepareStatement(
+                        HELD + (customer == null ? "" : " and p.customer_id = ?") + ORDERED)) {
             Owed.bindDays(select, day, DAYS);
+            if (customer != null) {
+                select.setObject(DAYS + 1, customer);
+            }
             ResultSet row = select.executeQuery();
             while (row.next()) {
                 held.add(new Held(

@@ -74,8 +74,7 @@ class ReminderStillTrue implements StillTrue {
         }
         UUID customer = items.getFirst().customerId();
         Money credit = owed.of(customer, day).credit();
-        Money held = deposits.byCustomer(day).getOrDefault(customer, Money.zero(credit.currency()));
-        return credit.minus(held).minor() < asked;
+        return credit.minus(deposits.of(customer, day)).minor() < asked;
     }
 
     /** What it asked for may be asked again, with the figures of that day. */

@@ -22,6 +22,7 @@ class FeeCautionTest {
         }
         check("CA-QC", "hour", 0);
         FeeCaution row = FeeCaution.of("CA-QC", FeeCaution.NO_ACCESS).getFirst();
-        assertTrue(row.source().contains("s. 13") && !row.read(), row.source());
+        assertTrue(
+                row.source().en().contains("s. 13") && !row.read(), row.source().en());
     }
 }

@@ -169,12 +169,7 @@ class ElectronicInvoiceOutsideTest {
                 List.of(
                         new Term("BT-118", "category", "t.category", "O"),
                         new Term("BT-117", "amount", "t.amount_minor", "0"),
-                        new Term(
-                                "BT-120",
-                                "reason",
-                                "t.exemption_en",
-                                "Residential work, not taxable. 34 TAC 3.291, 3.292 and 3.357 (read in part): a residential"
-                                        + " plan's price is not taxed"),
+                        new Term("BT-120", "reason", "t.exemption_en", "Residential work, not taxable"),
                         new Term("BT-151", "by lines with a tax", "coalesce(s.untaxed_category, 'none')", "none")));
     }
 

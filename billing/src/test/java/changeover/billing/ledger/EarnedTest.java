@@ -86,6 +86,21 @@ class EarnedTest {
         });
     }
 
+    /** A filter of 15.00 in 180.00 is 20.75 of 249.00: the visit, written anew, used none after all. */
+    @Test
+    void what_a_visit_no_longer_used_is_not_earned() {
+        business.in(business.quebec(), () -> {
+            Sold sold = plans.of("Ida Roe", 30, 2);
+            UUID spring = plans.visit(sold, "plan", 60, null);
+            plans.visit(sold, "plan", 60, null);
+            plans.invoiced(sold, FIRST, 1, "249.00");
+            plans.closed(sold, spring, LocalDate.of(2026, 5, 4), "done");
+            plans.filters(sold, spring, LocalDate.of(2026, 5, 4), 1);
+            business.execute("update invoice set visit_version = 2 where visit_id = '" + spring + "'");
+            check(sold, LocalDate.of(2026, 5, 4), "86.87 of 249.00, prepaid 162.13, ahead 0.00, ASSUMED");
+        });
+    }
+
     /** An hour at 120.00 and the cheaper filter at 10.00: 120, 120, 10 and 10 of 260. */
     @Test
     void the_price_book_splits_the_price() {

@@ -126,6 +126,14 @@ public class Homes {
         return search.find(text, from, limit);
     }
 
+    /** Where the homes are, each place once: {@code CA-QC}. */
+    public List<String> regions() {
+        return rows.createQuery("select distinct country, region from Home order by country, region", Object[].class)
+                .getResultStream()
+                .map(row -> row[0] + "-" + row[1])
+                .toList();
+    }
+
     public long count() {
         return rows.createQuery("select count(h) from Home h", Long.class).getSingleResult();
     }

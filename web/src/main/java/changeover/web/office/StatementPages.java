@@ -103,12 +103,13 @@ public class StatementPages {
                     LocalDate from = typed.day("from");
                     LocalDate until = typed.day("until");
                     typed.understood();
+                    if (until.isBefore(from)) {
+                        throw Refusal.of("period.backwards").at("until").thrown();
+                    }
                     Set<String> chosen = Set.copyOf(typed.each("customer"));
-                    Set<UUID> whom = until.isBefore(from)
-                            ? Set.of()
-                            : statements.whom(from, until).keySet().stream()
-                                    .filter(id -> chosen.contains(id.toString()))
-                                    .collect(Collectors.toSet());
+                    Set<UUID> whom = statements.whom(from, until).keySet().stream()
+                            .filter(id -> chosen.contains(id.toString()))
+                            .collect(Collectors.toSet());
                     if (whom.isEmpty()) {
                         throw Refusal.of("statement.choose").thrown();
                     }
@@ -117,7 +118,10 @@ public class StatementPages {
                 },
                 refusals -> {
                     LocalDate today = frames.of(Tab.MONEY).today();
-                    return batch(today, today, Said.again(typed, refusals, frames.locale()));
+                    LocalDate until = day(typed.line("until", 20), today);
+                    LocalDate from = day(typed.line("from", 20), until);
+                    return batch(
+                            from.isBefore(until) ? from : until, until, Said.again(typed, refusals, frames.locale()));
                 });
     }
 

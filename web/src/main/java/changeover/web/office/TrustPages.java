@@ -61,8 +61,10 @@ public class TrustPages {
         Money sum = Money.sum(
                 held.stream().map(TrustMoney.Held::paid).toList(),
                 businesses.current().currency());
-        List<String> sources =
-                held.stream().map(one -> one.rule().source()).distinct().toList();
+        List<String> sources = held.stream()
+                .map(one -> one.rule().source().in(frame.locale()))
+                .distinct()
+                .toList();
         return Pages.trust(frame, new View(rows, sum.format(frame.locale()), sources));
     }
 }

@@ -4,6 +4,7 @@ import static changeover.web.AShop.as;
 import static changeover.web.AShop.post;
 import static org.hamcrest.CoreMatchers.containsString;
 import static org.hamcrest.CoreMatchers.not;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import changeover.contracts.PostgresForTests;
 import io.quarkus.test.common.QuarkusTestResource;
@@ -89,6 +90,13 @@ class CollectedTest {
                     .then()
                     .statusCode(200)
                     .body(containsString(customer));
+            Map<String, String> nobody = Map.of("from", DAY.minusDays(5).toString(), "until", DAY.toString());
+            String again = post(shop.office(), shop.at("money/statements"), nobody)
+                    .statusCode(422)
+                    .body(containsString("value=\"" + DAY.minusDays(5) + "\""))
+                    .extract()
+                    .asString();
+            assertFalse(again.contains("value=\"" + customer + "\" checked"), again);
             Map<String, String> form =
                     Map.of("from", DAY.minusDays(5).toString(), "until", DAY.toString(), "customer", customer);
             post(shop.office(), shop.at("money/statements"), form).statusCode(303);

@@ -38,6 +38,10 @@ class NumbersPagesTest {
             post(shop.owner(), at, Map.of("kind", "credit", "pattern", "C-{fiscal:12}-{number:3}", "number", "9"))
                     .statusCode(422)
                     .body(containsString("value=\"9\""));
+            String theirs = language.equals("fr") ? "F-{year}-{number:4}" : "INV-{year}-{number:4}";
+            post(shop.owner(), at, Map.of("kind", "credit", "pattern", theirs, "number", ""))
+                    .statusCode(422)
+                    .body(containsString(language.equals("fr") ? "chacune leur série" : "series of their own"));
             post(shop.office(), at, Map.of("kind", "credit", "pattern", "{number}", "number", ""))
                     .statusCode(404);
         }
