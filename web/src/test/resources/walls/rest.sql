@@ -94,3 +94,27 @@ insert into account_statement (customer_id, from_day, until_day, day, language, 
 insert into document_order (of_kind, of_id) select 'statement', id from account_statement limit 1;
 insert into technician_base (person_id, address, latitude, longitude)
   select person_id, '3 Tannery Row', 45.4, -75.7 from membership where role = 'technician' limit 1;
+insert into task_need (task_code, people, why) values ('filter-at-visit', 2, 'A long ladder');
+insert into visit_need (visit_id, people, earliest, why) select id, 2, '09:00', 'The school bus' from visit limit 1;
+insert into appointment_second (visit_id, technician_id, day, starts, ends)
+  select a.visit_id, m.person_id, a.day, a.starts, a.ends from appointment a, membership m where m.role = 'office' limit 1;
+insert into season_run (season_id, from_day, until_day, first_day, visits)
+  select id, '2027-04-01', '2027-06-16', '2027-04-01', 2 from season;
+insert into season_run_step (run_id, rounds, all_rounds, without_day, plan) select id, 100, 200, 1, '' from season_run;
+insert into season_run_halt (run_id) select id from season_run;
+insert into season_run_end (run_id, how, driving) select id, 'done', 40 from season_run;
+insert into season_run_visit (run_id, visit_id, technician_id, day, starts, ends, road)
+  select r.id, v.id, m.person_id, '2027-04-05', '08:00', '09:00', 12 from season_run r, visit v, membership m
+   where m.role = 'technician' limit 1;
+insert into season_run_visit (run_id, visit_id, why) select r.id, v.id, 'no_hours' from season_run r, visit v
+   where not exists (select 1 from season_run_visit x where x.visit_id = v.id) limit 1;
+insert into season_run_more (run_id, day, technicians, tickets, visits)
+  select r.id, '2027-04-06', 1, '{gas}', array[v.visit_id] from season_run r, season_run_visit v where v.why is not null;
+insert into season_run_week (run_id, monday, minutes, booked) select id, '2027-04-05', 2400, 60 from season_run;
+insert into season_run_acceptance (run_id, visits) select id, 1 from season_run;
+insert into hour_told (visit_id, day, starts) select visit_id, day, starts from appointment limit 1;
+insert into to_ring (visit_id, was_day, was_starts, was_technician_id, was_told, why)
+  select visit_id, day, starts, technician_id, true, 'Ill' from appointment limit 1;
+insert into to_ring (visit_id, was_day, was_starts, was_technician_id, was_told, why)
+  select visit_id, day, starts, technician_id, false, 'Ill' from appointment limit 1;
+insert into rung (ring_id) select id from to_ring where not was_told;

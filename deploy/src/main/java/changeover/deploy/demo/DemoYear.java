@@ -68,6 +68,9 @@ public class DemoYear {
     DemoLate late;
 
     @Inject
+    DemoSeason season;
+
+    @Inject
     Plans plans;
 
     @Inject
@@ -119,6 +122,7 @@ public class DemoYear {
         current.run(tenant, office, () -> bank.bring(shop, today));
         current.run(tenant, office, () -> late.settle(shop, today));
         visits.planAhead(tenant, hands, today);
+        season.plan(tenant, office, shop, today);
         papers.makePending(tenant, 40);
     }
 

@@ -20,6 +20,7 @@ import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -33,7 +34,9 @@ public class DayPlans {
               a.starts, a.ends, e.how, h.latitude, h.longitude,
               concat_ws(', ', h.street, h.unit_label, h.city) as home, c.name as opens, c.phone,
               (select count(*) from visit_task t where t.tenant_id = v.tenant_id and t.visit_id = v.id) as tasks
-            from appointment a
+            from (select tenant_id, visit_id, technician_id, day, starts, ends from appointment
+              union all
+              select tenant_id, visit_id, technician_id, day, starts, ends from appointment_second) a
             join visit v on v.tenant_id = a.tenant_id and v.id = a.visit_id
             join home h on h.tenant_id = v.tenant_id and h.id = v.home_id
             left join visit_ending e on e.tenant_id = v.tenant_id and e.visit_id = v.id
@@ -68,6 +71,15 @@ public class DayPlans {
         String name = people.of(technicianId).map(Membership::name).orElse("");
         return new DayPlan(
                 technicianId, name, day, stops(day, Optional.of(technicianId)).getOrDefault(technicianId, List.of()));
+    }
+
+    /** The visits that are somebody's own on a day, not those to which they only go along. */
+    public Set<UUID> leads(UUID technicianId, LocalDate day) {
+        return Set.copyOf(rows.createQuery(
+                        "select visitId from Appointment where technicianId = :technician and day = :day", UUID.class)
+                .setParameter("technician", technicianId)
+                .setParameter("day", day)
+                .getResultList());
     }
 
     /** The day of everybody who works then or has a stop, by name. */

@@ -42,6 +42,8 @@ enum Recorded {
             "id",
             "kind",
             told("appointment", "visit_id", "day"),
+            told("appointment_second", "visit_id", "day"),
+            told("visit_need", "visit_id", "why"),
             told("visit_ending", "visit_id", "how"),
             told("closure", "visit_id", "day"),
             told("finding", "visit_id", "level"),
@@ -91,7 +93,8 @@ enum Recorded {
             "street",
             told("numbering", "", "kind"),
             told("answer_time", "", "urgency"),
-            told("on_call", "", "from_day")),
+            told("on_call", "", "from_day"),
+            told("task_need", "", "task_code")),
     SEASONS("season", "", "name_*"),
     INTERVALS("own_interval", "", "task_code"),
     KINDS("own_kind", "", "code", told("own_task", "", "code"));

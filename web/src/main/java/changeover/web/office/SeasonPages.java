@@ -4,6 +4,7 @@ import changeover.billing.documents.band.DayWords;
 import changeover.scheduling.dayplan.DayPlan;
 import changeover.scheduling.dayplan.DayPlans;
 import changeover.scheduling.dayplan.Due;
+import changeover.scheduling.dayplan.change.Rings;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
 import changeover.web.session.Tab;
@@ -43,7 +44,7 @@ public class SeasonPages {
             List<TodayPages.Visit> due) {}
 
     /** One technician's day. */
-    public record Round(String technician, List<Stop> stops, List<String> load) {}
+    public record Round(UUID person, String technician, List<Stop> stops, List<String> load) {}
 
     public record Stop(
             UUID visit,
@@ -58,7 +59,7 @@ public class SeasonPages {
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
-        static native TemplateInstance season(Frame frame, View view);
+        static native TemplateInstance season(Frame frame, View view, int rings);
 
         static native TemplateInstance seasonday(Frame frame, String title, LocalDate chosen, List<Round> rounds);
 
@@ -76,6 +77,9 @@ public class SeasonPages {
 
     @Inject
     DayPlans days;
+
+    @Inject
+    Rings rings;
 
     @GET
     @Transactional
@@ -99,7 +103,8 @@ public class SeasonPages {
                                 .toList(),
                         due.withoutDay(today, 0, SHOWN).stream()
                                 .map(visit -> TodayPages.visit(visit, frame))
-                                .toList()));
+                                .toList()),
+                rings.count());
     }
 
     @GET
@@ -123,6 +128,7 @@ public class SeasonPages {
 
     private static Round round(DayPlan plan, Frame frame) {
         return new Round(
+                plan.technicianId(),
                 plan.technician(),
                 plan.stops().stream()
                         .map(stop -> new Stop(

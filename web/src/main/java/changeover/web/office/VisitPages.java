@@ -1,8 +1,13 @@
 package changeover.web.office;
 
+import changeover.contracts.tenants.Membership;
 import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Today;
 import changeover.scheduling.dayplan.Appointments;
+import changeover.scheduling.dayplan.Need;
+import changeover.scheduling.dayplan.Needs;
+import changeover.scheduling.dayplan.SecondHands;
+import changeover.scheduling.dayplan.change.HoursTold;
 import changeover.scheduling.visits.VisitLists;
 import changeover.scheduling.visits.Visits;
 import changeover.web.session.Desk;
@@ -40,10 +45,16 @@ public class VisitPages {
 
     public record Technician(UUID person, String name) {}
 
+    /**
+     * @param second the name of who goes along; empty while nobody does
+     * @param told whether the customer was told the hour that it has
+     */
+    public record Asks(String words, boolean two, String second, boolean told) {}
+
     @CheckedTemplate(basePath = "office")
     static class Pages {
         static native TemplateInstance visit(
-                Frame frame, VisitInWords.View view, List<Technician> technicians, Said form);
+                Frame frame, VisitInWords.View view, Asks asks, List<Technician> technicians, Said form);
 
         static native TemplateInstance visitending(Frame frame, VisitInWords.View view, Said form);
 
@@ -72,6 +83,15 @@ public class VisitPages {
     People people;
 
     @Inject
+    Needs needs;
+
+    @Inject
+    SecondHands seconds;
+
+    @Inject
+    HoursTold told;
+
+    @Inject
     VisitInWords inWords;
 
     @GET
@@ -85,12 +105,14 @@ public class VisitPages {
                 row,
                 frame,
                 Said.filled(Map.of(
-                        "day", day.toString(),
-                        "starts", row.starts() == null ? "08:00" : row.starts().toString(),
+                        "day",
+                        day.toString(),
+                        "starts",
+                        row.starts() == null ? "08:00" : row.starts().toString(),
                         "technician",
-                                row.technicianId() == null
-                                        ? ""
-                                        : row.technicianId().toString())));
+                        row.technicianId() == null ? "" : row.technicianId().toString(),
+                        "second",
+                        seconds.of(id).map(one -> one.technicianId().toString()).orElse(""))));
     }
 
     @POST
@@ -105,7 +127,12 @@ public class VisitPages {
                     var day = typed.day("day");
                     var starts = typed.time("starts");
                     typed.understood();
+                    UUID second = typed.idOrNone("second");
+                    typed.understood();
                     var given = appointments.give(id, new Appointments.Slot(technician, day, starts, null));
+                    if (fields.containsKey("second")) {
+                        seconds.give(id, second);
+                    }
                     return SaidOnce.at(
                             "/" + slug + "/visits/" + id, given.notes().isEmpty() ? "day-kept" : "day-kept-outside");
                 },
@@ -168,6 +195,15 @@ public class VisitPages {
         List<Technician> technicians = people.technicians(frame.today()).stream()
                 .map(member -> new Technician(member.personId(), member.name()))
                 .toList();
-        return Pages.visit(frame, inWords.of(row, frame), technicians, form);
+        return Pages.visit(frame, inWords.of(row, frame), asks(row, frame), technicians, form);
+    }
+
+    private Asks asks(VisitLists.Row row, Frame frame) {
+        Need need = needs.of(row.id());
+        String second = seconds.of(row.id())
+                .flatMap(one -> people.of(one.technicianId()))
+                .map(Membership::name)
+                .orElse("");
+        return new Asks(NeedInWords.of(need, frame.locale()), need.people() == 2, second, told.isTold(row.id()));
     }
 }

@@ -1,6 +1,7 @@
 package changeover.web.session;
 
 import changeover.contracts.tenants.CurrentTenant;
+import changeover.scheduling.dayplan.SecondHands;
 import changeover.scheduling.visits.VisitLists;
 import io.quarkus.security.identity.SecurityIdentity;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -16,6 +17,9 @@ public class OwnVisits {
     VisitLists visits;
 
     @Inject
+    SecondHands seconds;
+
+    @Inject
     CurrentTenant current;
 
     @Inject
@@ -24,8 +28,14 @@ public class OwnVisits {
     /** The visit, not found when it is somebody else's. */
     public VisitLists.Row found(UUID id) {
         return visits.one(id)
-                .filter(row -> !onlyOwn() || current.person().equals(row.technicianId()))
+                .filter(row -> !onlyOwn() || current.person().equals(row.technicianId()) || goesAlong(id))
                 .orElseThrow(NotFoundException::new);
+    }
+
+    private boolean goesAlong(UUID id) {
+        return seconds.of(id)
+                .filter(second -> current.person().equals(second.technicianId()))
+                .isPresent();
     }
 
     public boolean onlyOwn() {

@@ -7,6 +7,7 @@ import changeover.contracts.calendar.Days;
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.tenants.Doors;
 import changeover.contracts.tenants.Today;
+import changeover.scheduling.dayplan.season.SeasonWork;
 import io.quarkus.scheduler.Scheduled;
 import io.quarkus.scheduler.Scheduled.ConcurrentExecution;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -45,6 +46,9 @@ class Ticks {
     @Inject
     RunWork runs;
 
+    @Inject
+    SeasonWork seasons;
+
     /** Days pass once for each business, in order, whichever machine notices first. */
     @Scheduled(every = "{changeover.ticks.days:10m}", delayed = "20s", concurrentExecution = ConcurrentExecution.SKIP)
     void days() {
@@ -67,6 +71,12 @@ class Ticks {
     @Scheduled(every = "{changeover.ticks.runs:3s}", delayed = "5s", concurrentExecution = ConcurrentExecution.SKIP)
     void billingRuns() {
         runs.goOn();
+    }
+
+    /** Seasons that somebody asked about are searched further; after a restart from the best answer that was written down. */
+    @Scheduled(every = "{changeover.ticks.seasons:2s}", delayed = "6s", concurrentExecution = ConcurrentExecution.SKIP)
+    void seasons() {
+        seasons.goOn();
     }
 
     private void each(String what, Consumer<UUID> work) {

@@ -46,7 +46,12 @@ public record Drive(
         return IntStream.rangeClosed(0, order.size())
                 .mapToObj(gap -> timed(day, turn, order, OptionalInt.of(gap)))
                 .flatMap(Optional::stream)
-                .min(Comparator.comparingInt(Drive::back));
+                .min(Comparator.comparingInt(Drive::back).thenComparingLong(Drive::begins));
+    }
+
+    /** Of two days that are over at the same time the one whose stops begin sooner. */
+    private long begins() {
+        return arrivals.stream().mapToLong(Arrival::starts).sum();
     }
 
     /** @param gap lunch is taken before the stop of this number, or after the last */

@@ -80,16 +80,25 @@ record Page(int from, int until, int lunch, int base) {
                 starts[number] = begins;
             }
             free = begins + season.minutes[stop];
+            // Who is at a home over the whole of noon eats after it.
+            if (!eaten && begins < LUNCH_FIRST && free > LUNCH_LAST) {
+                free += lunch;
+                eaten = true;
+            }
             here = next;
         }
         return NEVER;
     }
 
-    /** At noon, or before what would last beyond it; not on the way home before it. */
+    /** At noon, or from eleven on before what would last beyond it; not on the way home before it. */
     private static boolean lunchNow(Figures season, int there, int stop) {
         if (there > LUNCH_FIRST + 30) {
             return true;
         }
-        return stop >= 0 && Math.max(there, season.earliest[stop]) + season.minutes[stop] > LUNCH_LAST;
+        if (stop < 0) {
+            return false;
+        }
+        int begins = Math.max(there, season.earliest[stop]);
+        return begins >= LUNCH_FIRST && begins + season.minutes[stop] > LUNCH_LAST;
     }
 }

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 /** A season from rows of facts alone, judged by a checker that knows nothing of the search. */
 class SearchTest {
 
-    private static final LocalDate MONDAY = SeasonCases.MONDAY;
+    private static final LocalDate MONDAY = InventedSeasons.MONDAY;
     private static final Window WEEK = new Window(MONDAY, MONDAY.plusDays(5));
     private static final UUID IDA = new UUID(1, 1);
     private static final UUID BEN = new UUID(1, 2);
@@ -118,7 +118,8 @@ class SearchTest {
     @Test
     void any_season_is_driven_as_told_and_is_never_worse_than_the_first_answer() {
         for (int number = 1; number <= (DEEP ? 200 : 12); number++) {
-            SeasonCase asked = SeasonCases.town(number, 20 + 7 * (number % 9), 1 + number % 3, 5 + 3 * (number % 4));
+            SeasonCase asked =
+                    InventedSeasons.town(number, 20 + 7 * (number % 9), 1 + number % 3, 5 + 3 * (number % 4));
             var greedy = new Search(asked);
             greedy.begin();
             SeasonAnswer first = greedy.answer();
@@ -130,7 +131,7 @@ class SearchTest {
 
     @Test
     void the_order_of_the_rows_changes_nothing() {
-        SeasonCase asked = SeasonCases.town(77, 60, 3, 10);
+        SeasonCase asked = InventedSeasons.town(77, 60, 3, 10);
         var wanted = new ArrayList<>(asked.wanted());
         var shifts = new ArrayList<>(asked.shifts());
         Collections.shuffle(wanted, new Random(1));
@@ -144,7 +145,7 @@ class SearchTest {
     /** Whoever goes on from an answer that was kept comes to what they would have come to without a break. */
     @Test
     void a_search_that_was_cut_off_goes_on_where_it_stood() {
-        SeasonCase asked = SeasonCases.town(5, 80, 2, 10);
+        SeasonCase asked = InventedSeasons.town(5, 80, 2, 10);
         var whole = new Search(asked);
         whole.begin();
         var half = new Search(asked);
@@ -168,7 +169,7 @@ class SearchTest {
     /** Only a full run takes the whole size; a short one takes a fifth of it. */
     @Test
     void a_thousand_visits_on_three_technicians_and_sixty_days_are_answered_within_a_minute() {
-        SeasonCase asked = SeasonCases.town(60, DEEP ? 1000 : 200, 3, DEEP ? 60 : 12);
+        SeasonCase asked = InventedSeasons.town(60, DEEP ? 1000 : 200, 3, DEEP ? 60 : 12);
         SeasonAnswer answer = assertTimeout(Duration.ofSeconds(60), () -> answer(asked));
         assertTrue(answer.kept().size() > asked.wanted().size() / 2);
     }

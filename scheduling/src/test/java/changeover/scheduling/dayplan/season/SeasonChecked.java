@@ -69,7 +69,8 @@ final class SeasonChecked {
             int road = asked.roads().minutes(before.place(), hour.place());
             boolean stood = !given.contains(before) && !given.contains(hour);
             assertTrue(stood || before.ends() + road <= hour.starts(), day + ": from " + before + " to " + hour);
-            if (hour.starts() > Page.LUNCH_FIRST && before.ends() <= Page.LUNCH_LAST) {
+            boolean overNoon = before.starts() < Page.LUNCH_FIRST && before.ends() > Page.LUNCH_LAST;
+            if (hour.starts() > Page.LUNCH_FIRST && (overNoon || before.ends() <= Page.LUNCH_LAST)) {
                 longest = Math.max(longest, hour.starts() - Math.max(before.ends(), 0) - road);
             }
             before = hour;

@@ -14,14 +14,14 @@ import java.util.Set;
 import java.util.UUID;
 
 /** Invented seasons, the same for the same number. */
-final class SeasonCases {
+final class InventedSeasons {
 
     /** A Monday. */
     static final LocalDate MONDAY = LocalDate.of(2027, 4, 5);
 
     private static final List<String> TICKETS = List.of("refrigerant", "gas", "electrical");
 
-    private SeasonCases() {}
+    private InventedSeasons() {}
 
     /** So many visits in a town of twenty kilometres, so many technicians, so many weekdays. */
     static SeasonCase town(int number, int visits, int technicians, int weekdays) {

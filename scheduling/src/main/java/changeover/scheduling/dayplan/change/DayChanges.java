@@ -1,0 +1,99 @@
+package changeover.scheduling.dayplan.change;
+
+import changeover.contracts.tenants.ManyRows;
+import io.agroal.api.AgroalDataSource;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.Collection;
+import java.util.List;
+import java.util.UUID;
+
+/** Writes what becomes of a day: hours that move together, and days that are given back. */
+@ApplicationScoped
+public class DayChanges {
+
+    /** An hour that moves, or a technician: the day stays. */
+    public record Move(UUID visit, UUID technician, LocalTime starts, LocalTime ends) {}
+
+    @Inject
+    AgroalDataSource database;
+
+    /** All at once, since two may change places; refused as a whole where somebody would be in two places. */
+    public void move(LocalDate day, List<Move> moves) {
+        if (moves.isEmpty()) {
+            return;
+        }
+        try (Connection connection = database.getConnection();
+                PreparedStatement later =
+                        connection.prepareStatement("set constraints technician_is_elsewhere deferred");
+                PreparedStatement move = connection.prepareStatement("""
+                        update appointment a set technician_id = m.technician, starts = m.starts, ends = m.ends,
+                            version = a.version + 1
+                          from unnest(?::uuid[], ?::uuid[], ?::time[], ?::time[]) as m (visit, technician, starts, ends)
+                         where a.tenant_id = current_tenant() and a.day = ? and a.visit_id = m.visit""");
+                PreparedStatement now =
+                        connection.prepareStatement("set constraints technician_is_elsewhere immediate")) {
+            later.execute();
+            move.setArray(
+                    1,
+                    connection.createArrayOf(
+                            "uuid", moves.stream().map(Move::visit).toArray()));
+            move.setArray(
+                    2,
+                    connection.createArrayOf(
+                            "uuid", moves.stream().map(Move::technician).toArray()));
+            move.setArray(
+                    3,
+                    connection.createArrayOf(
+                            "time",
+                            moves.stream()
+                                    .map(Move::starts)
+                                    .map(Object::toString)
+                                    .toArray()));
+            move.setArray(
+                    4,
+                    connection.createArrayOf(
+                            "time",
+                            moves.stream().map(Move::ends).map(Object::toString).toArray()));
+            move.setObject(5, day);
+            move.executeUpdate();
+            now.execute();
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the hours could not be moved", cause);
+        }
+    }
+
+    /** These visits have no day any more. */
+    public void giveBack(Collection<UUID> visits) {
+        try (Connection connection = database.getConnection();
+                PreparedStatement back = connection.prepareStatement(
+                        "delete from appointment where tenant_id = current_tenant() and visit_id = any (?)")) {
+            back.setArray(1, connection.createArrayOf("uuid", visits.toArray()));
+            back.executeUpdate();
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the days could not be given back", cause);
+        }
+    }
+
+    /** Whoever must hear of it, written before anything moves. */
+    public void toRing(LocalDate day, UUID technician, List<SharedOut.Share> shares, String why) {
+        var rows = ManyRows.into(
+                "to_ring",
+                "visit_id uuid, was_day date, was_starts time, was_technician_id uuid, was_told boolean, why text");
+        shares.forEach(one -> rows.add(one.visit(), day, time(one.was()), technician, one.told(), why));
+        try (Connection connection = database.getConnection()) {
+            rows.store(connection);
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the list to ring could not be written", cause);
+        }
+    }
+
+    public static LocalTime time(int minute) {
+        return LocalTime.of(Math.min(23, minute / 60), minute >= 24 * 60 ? 59 : minute % 60);
+    }
+}

@@ -1,0 +1,192 @@
+package changeover.scheduling.dayplan.change;
+
+import changeover.contracts.calendar.Window;
+import changeover.contracts.tenants.Businesses;
+import changeover.contracts.tenants.Membership;
+import changeover.contracts.tenants.People;
+import changeover.contracts.tenants.Ticket;
+import changeover.scheduling.dayplan.Need;
+import changeover.scheduling.dayplan.Needs;
+import changeover.scheduling.dayplan.Roster;
+import changeover.scheduling.dayplan.Rosters;
+import changeover.scheduling.dayplan.TechnicianBase;
+import changeover.scheduling.dayplan.TechnicianBases;
+import changeover.scheduling.dayplan.TravelAtHand;
+import changeover.scheduling.dayplan.season.PlacesOnMap;
+import changeover.scheduling.dayplan.season.Roads;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
+import jakarta.persistence.Tuple;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** The days of the current business's technicians as they stand, with the roads between their homes. */
+@ApplicationScoped
+public class DaysHeld {
+
+    private static final String HELD = """
+            select a.visit_id, a.technician_id, a.starts, a.ends, h.latitude, h.longitude,
+              (a.second or e.id is not null
+                or exists (select 1 from appointment_second s where s.tenant_id = a.tenant_id and s.visit_id = a.visit_id)
+                or exists (select 1 from hour_told t where t.tenant_id = a.tenant_id and t.visit_id = a.visit_id
+                  and t.day = a.day and t.starts = a.starts)) as stays,
+              coalesce(t.tickets, '') as tickets,
+              case when n.earliest is null and n.latest is null then t.earliest else n.earliest end as earliest,
+              case when n.earliest is null and n.latest is null then t.latest else n.latest end as latest
+            from (select tenant_id, visit_id, technician_id, day, starts, ends, false as second from appointment
+              union all
+              select tenant_id, visit_id, technician_id, day, starts, ends, true from appointment_second) a
+            join visit v on v.tenant_id = a.tenant_id and v.id = a.visit_id
+            join home h on h.tenant_id = v.tenant_id and h.id = v.home_id
+            left join visit_ending e on e.tenant_id = v.tenant_id and e.visit_id = v.id
+            left join visit_need n on n.tenant_id = v.tenant_id and n.visit_id = v.id
+            left join lateral (
+              select string_agg(distinct t.ticket, ' ') as tickets, max(k.earliest) as earliest, min(k.latest) as latest
+                from visit_task t left join task_need k on k.tenant_id = t.tenant_id and k.task_code = t.task_code
+               where t.tenant_id = v.tenant_id and t.visit_id = v.id) t on true
+            where a.day = :day order by a.starts
+            """;
+
+    /** The days of everybody who works then, the roads, and the visit that is to come in, if one was named. */
+    public record Held(List<HeldDay> days, Roads roads, Optional<Insertions.Wanted> wanted) {
+
+        public Optional<HeldDay> of(UUID technician) {
+            return days.stream()
+                    .filter(day -> day.technician().equals(technician))
+                    .findFirst();
+        }
+    }
+
+    @Inject
+    EntityManager rows;
+
+    @Inject
+    People people;
+
+    @Inject
+    Businesses businesses;
+
+    @Inject
+    Rosters rosters;
+
+    @Inject
+    TechnicianBases bases;
+
+    @Inject
+    Needs needs;
+
+    @Inject
+    TravelAtHand travel;
+
+    /** @param begun minute of the day before which everything has begun and stays; nought for a day to come */
+    public Held on(LocalDate day, int begun) {
+        return on(day, begun, Optional.empty());
+    }
+
+    /** With a visit that is to be fitted in, from a minute of the day on. */
+    public Held with(UUID visit, LocalDate day, int from) {
+        return on(day, from, Optional.of(visit));
+    }
+
+    private Held on(LocalDate day, int begun, Optional<UUID> visit) {
+        var map = new PlacesOnMap();
+        var profile = businesses.profile();
+        int shop =
+                map.number(profile.latitude().orElse(null), profile.longitude().orElse(null));
+        Roster roster = rosters.of(Window.ofDay(day));
+        Map<UUID, List<HeldDay.Held>> held = held(day, begun, visit, map);
+        Map<UUID, TechnicianBase.Facts> begin =
+                bases.all().stream().collect(Collectors.toMap(TechnicianBase::personId, TechnicianBase::facts));
+        List<HeldDay> days = new ArrayList<>();
+        for (Membership member : people.technicians(day)) {
+            UUID id = member.personId();
+            TechnicianBase.Facts base = begin.get(id);
+            roster.on(id, day)
+                    .map(hours -> new HeldDay(
+                            id,
+                            tickets(id, day),
+                            base == null ? shop : map.number(base.latitude(), base.longitude()),
+                            minute(hours.starts()),
+                            minute(hours.ends()),
+                            base == null ? TechnicianBases.USUAL_LUNCH : base.lunchMinutes(),
+                            held.getOrDefault(id, List.of())))
+                    .ifPresent(days::add);
+        }
+        Optional<Insertions.Wanted> wanted = visit.flatMap(id -> wanted(id, begun, map));
+        return new Held(days, map.roads(travel.travel()), wanted);
+    }
+
+    private Set<String> tickets(UUID person, LocalDate day) {
+        return people.ticketsOf(person).stream()
+                .filter(ticket -> ticket.holdsOn(day))
+                .map(Ticket::kind)
+                .collect(Collectors.toSet());
+    }
+
+    @SuppressWarnings("unchecked")
+    private Map<UUID, List<HeldDay.Held>> held(LocalDate day, int begun, Optional<UUID> but, PlacesOnMap map) {
+        List<Tuple> found = rows.createNativeQuery(HELD, Tuple.class)
+                .setParameter("day", day)
+                .getResultList();
+        return found.stream()
+                .filter(row ->
+                        but.filter(row.get("visit_id", UUID.class)::equals).isEmpty())
+                .collect(Collectors.groupingBy(
+                        row -> row.get("technician_id", UUID.class),
+                        Collectors.mapping(row -> one(row, begun, map), Collectors.toList())));
+    }
+
+    private static HeldDay.Held one(Tuple row, int begun, PlacesOnMap map) {
+        int starts = minute(row.get("starts", LocalTime.class));
+        return new HeldDay.Held(
+                row.get("visit_id", UUID.class),
+                starts,
+                minute(row.get("ends", LocalTime.class)),
+                map.number(row.get("latitude", BigDecimal.class), row.get("longitude", BigDecimal.class)),
+                Arrays.stream(row.get("tickets", String.class).split(" "))
+                        .filter(kind -> !kind.isEmpty())
+                        .collect(Collectors.toSet()),
+                row.get("stays", Boolean.class) || starts < begun,
+                minute(row.get("earliest", LocalTime.class), 0),
+                minute(row.get("latest", LocalTime.class), 24 * 60));
+    }
+
+    @SuppressWarnings("unchecked")
+    private Optional<Insertions.Wanted> wanted(UUID visit, int from, PlacesOnMap map) {
+        Need need = needs.of(visit);
+        List<Tuple> found = rows.createNativeQuery(
+                        "select v.minutes, h.latitude, h.longitude from visit v"
+                                + " join home h on h.tenant_id = v.tenant_id and h.id = v.home_id where v.id = :visit",
+                        Tuple.class)
+                .setParameter("visit", visit)
+                .getResultList();
+        return found.stream()
+                .findFirst()
+                .map(row -> new Insertions.Wanted(
+                        visit,
+                        Math.max(15, row.get("minutes", Integer.class)),
+                        need.tickets(),
+                        map.number(row.get("latitude", BigDecimal.class), row.get("longitude", BigDecimal.class)),
+                        Math.max(from, minute(need.earliest(), 0)),
+                        minute(need.latest(), 24 * 60)));
+    }
+
+    private static int minute(@Nullable LocalTime time, int otherwise) {
+        return time == null ? otherwise : minute(time);
+    }
+
+    static int minute(LocalTime time) {
+        return time.toSecondOfDay() / 60;
+    }
+}

@@ -1,0 +1,102 @@
+package changeover.scheduling.dayplan.change;
+
+import changeover.scheduling.dayplan.season.Roads;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import java.util.UUID;
+
+/**
+ * A technician's day as it stands, in minutes of the day.
+ *
+ * @param tickets that hold on the day
+ * @param base where the day begins and ends, as the roads number the places
+ * @param until minute by which they are back
+ * @param lunch minutes; nought where none is kept
+ */
+public record HeldDay(UUID technician, Set<String> tickets, int base, int from, int until, int lunch, List<Held> held) {
+
+    private static final int LUNCH_FIRST = 11 * 60;
+    private static final int LUNCH_LAST = 14 * 60;
+
+    /**
+     * A visit with its hour.
+     *
+     * @param stays whether its hour may not move: the customer was told, it has begun, or two go there
+     * @param earliest minute before which it may not begin
+     * @param latest last minute at which it may begin
+     */
+    public record Held(
+            UUID visit, int starts, int ends, int place, Set<String> tickets, boolean stays, int earliest, int latest) {
+
+        public Held {
+            tickets = Set.copyOf(tickets);
+        }
+
+        public int minutes() {
+            return ends - starts;
+        }
+
+        Held at(int newStarts) {
+            return new Held(visit, newStarts, newStarts + minutes(), place, tickets, stays, earliest, latest);
+        }
+    }
+
+    public HeldDay {
+        tickets = Set.copyOf(tickets);
+        held = held.stream()
+                .sorted(Comparator.comparingInt(Held::starts).thenComparing(Held::visit))
+                .toList();
+    }
+
+    HeldDay with(List<Held> other) {
+        return new HeldDay(technician, tickets, base, from, until, lunch, other);
+    }
+
+    /** Minutes on the road, out from the base and back. */
+    public int road(Roads roads) {
+        int road = 0;
+        int here = base;
+        for (Held one : held) {
+            road += roads.minutes(here, one.place());
+            here = one.place();
+        }
+        return held.isEmpty() ? 0 : road + roads.minutes(here, base);
+    }
+
+    /** When they are back. */
+    int back(Roads roads) {
+        return held.isEmpty()
+                ? from
+                : held.getLast().ends() + roads.minutes(held.getLast().place(), base);
+    }
+
+    /** Whether somewhere about noon a lunch fits between the end of one visit and the road to the next. */
+    boolean hasLunch(Roads roads) {
+        if (lunch == 0 || until <= LUNCH_LAST || from >= LUNCH_FIRST) {
+            return true;
+        }
+        int free = from;
+        int here = base;
+        for (Held one : held) {
+            if (fits(free, one.starts() - roads.minutes(here, one.place()))) {
+                return true;
+            }
+            free = one.ends();
+            here = one.place();
+        }
+        return fits(free, Math.max(until, back(roads)) - roads.minutes(here, base));
+    }
+
+    private boolean fits(int free, int leaves) {
+        return Math.min(leaves, LUNCH_LAST) - Math.max(free, LUNCH_FIRST) >= lunch;
+    }
+
+    /** One visit less. */
+    HeldDay without(UUID visit) {
+        List<Held> left = new ArrayList<>(held);
+        left.removeIf(one -> one.visit().equals(visit));
+        return with(left);
+    }
+}

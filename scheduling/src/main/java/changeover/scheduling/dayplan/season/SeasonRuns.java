@@ -1,0 +1,186 @@
+package changeover.scheduling.dayplan.season;
+
+import changeover.contracts.words.Refusal;
+import io.agroal.api.AgroalDataSource;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.sql.Array;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.DayOfWeek;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Seasons planned in the background for the current business: asked by a person, carried on by the timer, halted by a
+ * person, accepted whole or in part. Asking changes no visit.
+ */
+@ApplicationScoped
+public class SeasonRuns {
+
+    private static final int RECENT = 12;
+
+    private static final String ACCEPT = """
+            with yes as (
+              insert into appointment (visit_id, technician_id, day, starts, ends)
+              select r.visit_id, r.technician_id, r.day, r.starts, r.ends from season_run_visit r
+               where r.tenant_id = current_tenant() and r.run_id = ? and r.day is not null and not r.tried
+                 and (?::uuid[] is null or r.visit_id = any (?::uuid[]))
+                 and not exists (
+                   select 1 from appointment a where a.tenant_id = r.tenant_id and a.visit_id = r.visit_id)
+                 and not exists (
+                   select 1 from visit_ending e where e.tenant_id = r.tenant_id and e.visit_id = r.visit_id)
+              returning visit_id)
+            select array_agg(visit_id), count(*) from yes""";
+
+    private static final String WITH_THEM = """
+            insert into appointment_second (visit_id, technician_id, day, starts, ends)
+            select r.visit_id, r.second_id, r.day, r.starts, r.ends from season_run_visit r
+             where r.tenant_id = current_tenant() and r.run_id = ? and r.second_id is not null and r.visit_id = any (?)""";
+
+    @Inject
+    AgroalDataSource database;
+
+    @Inject
+    SeasonCases cases;
+
+    /** Writes the question down, to be worked on by the timer. Refused while another season is being planned. */
+    public UUID start(SeasonQuestion asked) {
+        int visits = cases.of(asked).wanted().size();
+        try (Connection connection = database.getConnection()) {
+            oneAtATime(connection);
+            if (visits == 0) {
+                throw Refusal.of("season-run.nothing-waits").at("season").thrown();
+            }
+            return write(connection, asked, visits);
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the season could not be asked for", cause);
+        }
+    }
+
+    /** Whether any visit of it waits for a day. */
+    public boolean hasWork(SeasonQuestion asked) {
+        return !cases.of(asked).wanted().isEmpty();
+    }
+
+    private static void oneAtATime(Connection connection) throws SQLException {
+        try (PreparedStatement lock = connection.prepareStatement(
+                        "select pg_advisory_xact_lock(hashtextextended('season run ' || current_tenant(), 7))");
+                PreparedStatement open = connection.prepareStatement("""
+                        select 1 from season_run r where tenant_id = current_tenant() and not exists (
+                          select 1 from season_run_end e where e.tenant_id = r.tenant_id and e.run_id = r.id)""")) {
+            lock.execute();
+            if (open.executeQuery().next()) {
+                throw Refusal.of("season-run.going-on").thrown();
+            }
+        }
+    }
+
+    private static UUID write(Connection connection, SeasonQuestion asked, int visits) throws SQLException {
+        try (PreparedStatement insert = connection.prepareStatement("""
+                insert into season_run (season_id, from_day, until_day, first_day, without, more, more_from, more_until,
+                  more_tickets, idle_weekdays, visits) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) returning id""")) {
+            var more = asked.moreDays();
+            insert.setObject(1, asked.season());
+            insert.setObject(2, asked.days().from());
+            insert.setObject(3, asked.days().until());
+            insert.setObject(4, asked.first());
+            insert.setArray(5, connection.createArrayOf("uuid", asked.without().toArray()));
+            insert.setInt(6, asked.more());
+            insert.setObject(7, more == null ? null : more.from());
+            insert.setObject(8, more == null ? null : more.until());
+            insert.setArray(
+                    9,
+                    connection.createArrayOf(
+                            "text", asked.moreTickets().stream().sorted().toArray()));
+            insert.setArray(10, weekdays(connection, asked.idle()));
+            insert.setInt(11, visits);
+            ResultSet row = insert.executeQuery();
+            row.next();
+            return row.getObject(1, UUID.class);
+        }
+    }
+
+    private static Array weekdays(Connection connection, Set<DayOfWeek> days) throws SQLException {
+        return connection.createArrayOf(
+                "int", days.stream().sorted().map(DayOfWeek::getValue).toArray());
+    }
+
+    /** Ends the search as soon as it can be; what was found so far is the answer. */
+    public void halt(UUID run) {
+        try (Connection connection = database.getConnection();
+                PreparedStatement halt = connection.prepareStatement("""
+                        insert into season_run_halt (run_id) select ? where not exists (
+                          select 1 from season_run_end where tenant_id = current_tenant() and run_id = ?)
+                        on conflict on constraint a_season_run_is_halted_once do nothing""")) {
+            halt.setObject(1, run);
+            halt.setObject(2, run);
+            if (halt.executeUpdate() == 0) {
+                throw Refusal.of("season-run.ended").thrown();
+            }
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the run could not be halted", cause);
+        }
+    }
+
+    /**
+     * Gives the days of the answer, all or those of some visits. What has a day or an end by now is left as it is, and days
+     * of somebody who is only thought of are never given. Refused as a whole when an hour was given away meanwhile.
+     *
+     * @param visits null for all
+     * @return how many got their day
+     */
+    public int accept(UUID run, @Nullable Collection<UUID> visits) {
+        try (Connection connection = database.getConnection();
+                PreparedStatement accept = connection.prepareStatement(ACCEPT)) {
+            Array some = visits == null ? null : connection.createArrayOf("uuid", visits.toArray());
+            accept.setObject(1, run);
+            accept.setArray(2, some);
+            accept.setArray(3, some);
+            ResultSet row = accept.executeQuery();
+            row.next();
+            Array given = row.getArray(1);
+            int count = row.getInt(2);
+            if (given == null) {
+                throw Refusal.of("season-run.nothing-to-give").thrown();
+            }
+            together(connection, run, given);
+            said(connection, run, count);
+            return count;
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the days could not be given", cause);
+        }
+    }
+
+    private static void together(Connection connection, UUID run, Array given) throws SQLException {
+        try (PreparedStatement seconds = connection.prepareStatement(WITH_THEM)) {
+            seconds.setObject(1, run);
+            seconds.setArray(2, given);
+            seconds.executeUpdate();
+        }
+    }
+
+    private static void said(Connection connection, UUID run, int count) throws SQLException {
+        try (PreparedStatement yes =
+                connection.prepareStatement("insert into season_run_acceptance (run_id, visits) values (?, ?)")) {
+            yes.setObject(1, run);
+            yes.setInt(2, count);
+            yes.executeUpdate();
+        }
+    }
+
+    /** The runs, the newest first. */
+    public List<SeasonRun> recent() {
+        return SeasonRunRows.read(database, "order by r.id desc limit ?::int", RECENT);
+    }
+
+    public Optional<SeasonRun> find(UUID run) {
+        return SeasonRunRows.read(database, "and r.id = ?::uuid", run).stream().findFirst();
+    }
+}

@@ -1,0 +1,148 @@
+package changeover.scheduling.dayplan.change;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import changeover.scheduling.dayplan.change.HeldDay.Held;
+import changeover.scheduling.dayplan.routes.Drives;
+import changeover.scheduling.dayplan.season.Roads;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import java.util.UUID;
+import org.junit.jupiter.api.Test;
+
+/** One visit more, or one technician less, on a straight road with a place every ten minutes. */
+class InsertionsTest {
+
+    private static final UUID IDA = new UUID(1, 1);
+    private static final UUID BEN = new UUID(1, 2);
+    private static final Roads ROADS = road(12);
+
+    private static Roads road(int places) {
+        int[][] seconds = new int[places][places];
+        for (int from = 0; from < places; from++) {
+            for (int to = 0; to < places; to++) {
+                seconds[from][to] = 600 * Math.abs(from - to);
+            }
+        }
+        return Roads.of(Drives.of(seconds));
+    }
+
+    private static Held held(int number, String starts, int minutes, int place, boolean told) {
+        int from = at(starts);
+        return new Held(new UUID(2, number), from, from + minutes, place, Set.of(), told, 0, 24 * 60);
+    }
+
+    private static HeldDay day(UUID who, Held... held) {
+        return new HeldDay(who, Set.of("gas"), 0, 480, 960, 30, List.of(held));
+    }
+
+    private static int at(String hour) {
+        return LocalTime.parse(hour).toSecondOfDay() / 60;
+    }
+
+    private static Insertions.Wanted wanted(int minutes, int place, String earliest, String... tickets) {
+        return new Insertions.Wanted(new UUID(3, 1), minutes, Set.of(tickets), place, at(earliest), 24 * 60);
+    }
+
+    @Test
+    void the_gap_in_a_day_is_found_with_what_it_costs_and_nobody_moves() {
+        HeldDay ida = day(IDA, held(1, "08:30", 60, 2, true), held(2, "11:00", 60, 2, true));
+        Insertions.Offer offer = Insertions.offers(List.of(ida), wanted(60, 3, "08:00", "gas"), ROADS, 3)
+                .getFirst();
+        assertEquals(at("09:40"), offer.starts());
+        assertEquals(20, offer.road());
+        assertEquals(List.of(), offer.moved());
+        assertTrue(Insertions.offers(List.of(ida), wanted(60, 3, "08:00", "electrical"), ROADS, 3)
+                .isEmpty());
+    }
+
+    @Test
+    void whoever_was_told_an_hour_keeps_it_and_who_was_not_may_begin_later() {
+        HeldDay loose = day(IDA, held(1, "08:30", 120, 1, false), held(2, "10:40", 60, 1, false));
+        List<Insertions.Offer> offers = Insertions.offers(List.of(loose), wanted(60, 1, "08:10"), ROADS, 3);
+        assertEquals(3, offers.size());
+        Insertions.Offer first = offers.stream()
+                .filter(offer -> offer.starts() == at("08:10"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(
+                List.of(
+                        new Insertions.Moved(new UUID(2, 1), at("08:30"), at("09:10")),
+                        new Insertions.Moved(new UUID(2, 2), at("10:40"), at("11:10"))),
+                first.moved());
+        HeldDay told = day(IDA, held(1, "08:30", 120, 1, true), held(2, "10:40", 60, 1, true));
+        assertTrue(Insertions.offers(List.of(told), wanted(60, 1, "08:10"), ROADS, 3).stream()
+                .allMatch(offer -> offer.moved().isEmpty() && offer.starts() >= at("11:40")));
+    }
+
+    @Test
+    void a_lunch_that_was_there_stays_there_and_the_day_ends_in_time() {
+        HeldDay full = day(IDA, held(1, "08:10", 170, 1, true), held(2, "12:30", 190, 1, true));
+        assertTrue(Insertions.offers(List.of(full), wanted(75, 1, "08:00"), ROADS, 3)
+                .isEmpty());
+        assertEquals(
+                1,
+                Insertions.offers(List.of(full), wanted(45, 1, "08:00"), ROADS, 3)
+                        .size());
+    }
+
+    /** Random days: an hour that stays has not moved in any offer, and no two visits meet. */
+    @Test
+    void no_offer_moves_what_stays_or_sends_anybody_to_two_places() {
+        var random = new Random(11);
+        for (int trial = 0; trial < 2000; trial++) {
+            var held = new ArrayList<Held>();
+            int free = 490;
+            for (int number = 0; number < random.nextInt(6); number++) {
+                int starts = free + 5 * random.nextInt(10) + 110;
+                int minutes = 15 + 5 * random.nextInt(8);
+                held.add(new Held(
+                        new UUID(2, number),
+                        starts,
+                        starts + minutes,
+                        random.nextInt(12),
+                        Set.of(),
+                        random.nextBoolean(),
+                        0,
+                        24 * 60));
+                free = starts + minutes;
+            }
+            HeldDay day = new HeldDay(IDA, Set.of(), 0, 480, 1400, 0, held);
+            for (var offer : Insertions.offers(List.of(day), wanted(45, random.nextInt(12), "09:00"), ROADS, 9)) {
+                List<Held> then = offer.day().held();
+                for (Held one : held) {
+                    Held after = then.stream()
+                            .filter(other -> other.visit().equals(one.visit()))
+                            .findFirst()
+                            .orElseThrow();
+                    assertTrue(!one.stays() || after.starts() == one.starts(), "moved: " + one);
+                    assertTrue(after.starts() >= one.starts());
+                }
+                for (int at = 1; at < then.size(); at++) {
+                    Held before = then.get(at - 1);
+                    int road = ROADS.minutes(before.place(), then.get(at).place());
+                    assertTrue(before.ends() + road <= then.get(at).starts(), "met: " + then);
+                }
+            }
+        }
+    }
+
+    @Test
+    void a_day_is_shared_out_the_told_hours_first_and_the_rest_goes_back_to_the_season() {
+        HeldDay ill =
+                day(IDA, held(1, "09:00", 60, 2, true), held(2, "10:30", 60, 2, false), held(3, "13:00", 60, 2, true));
+        HeldDay ben = day(BEN, held(4, "12:50", 120, 2, true));
+        SharedOut shared = SharedOut.of(ill, List.of(ben), ROADS, 480);
+        SharedOut.Share first = shared.shares().getFirst();
+        assertEquals(BEN, first.technician());
+        assertEquals(at("09:00"), first.starts());
+        assertEquals(BEN, shared.shares().get(1).technician());
+        assertNull(shared.shares().get(2).technician(), "the told hour is another's");
+        assertNull(SharedOut.of(ill, List.of(), ROADS, 480).shares().getFirst().technician());
+    }
+}

@@ -1,0 +1,182 @@
+package changeover.web.office;
+
+import changeover.billing.documents.band.DayWords;
+import changeover.contracts.tenants.Membership;
+import changeover.contracts.tenants.People;
+import changeover.contracts.tenants.Today;
+import changeover.scheduling.dayplan.DayPlan;
+import changeover.scheduling.dayplan.DayPlans;
+import changeover.scheduling.dayplan.Rosters;
+import changeover.scheduling.dayplan.change.DayChanges;
+import changeover.scheduling.dayplan.change.DaysHeld;
+import changeover.scheduling.dayplan.change.HeldDay;
+import changeover.scheduling.dayplan.change.SharedOut;
+import changeover.web.session.Desk;
+import changeover.web.session.Frame;
+import changeover.web.session.Frames;
+import changeover.web.session.Said;
+import changeover.web.session.SaidOnce;
+import changeover.web.session.Tab;
+import changeover.web.session.Typed;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.inject.Inject;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** A technician is ill: their day is shared out or given back to the season, and whoever must hear of it is listed. */
+@Path("/{slug}/season/{day}/absence/{person}")
+@Produces(MediaType.TEXT_HTML)
+@RolesAllowed({"owner", "office"})
+public class AbsencePages {
+
+    public record Line(UUID visit, String home, String was, boolean told, String goesTo, String hour) {}
+
+    public record View(LocalDate day, String title, UUID person, String name, List<Line> lines) {}
+
+    @CheckedTemplate(basePath = "office")
+    static class Pages {
+        static native TemplateInstance absence(Frame frame, View view, Said form);
+
+        private Pages() {}
+    }
+
+    @Inject
+    Frames frames;
+
+    @Inject
+    Desk desk;
+
+    @Inject
+    People people;
+
+    @Inject
+    Rosters rosters;
+
+    @Inject
+    DaysHeld held;
+
+    @Inject
+    DayPlans plans;
+
+    @Inject
+    DayChanges changes;
+
+    @Inject
+    Today today;
+
+    @GET
+    @Transactional
+    public TemplateInstance look(@PathParam("day") String day, @PathParam("person") UUID person) {
+        return page(SaidDay.of(day), person, Said.blank());
+    }
+
+    @POST
+    public Response share(
+            @PathParam("slug") String slug,
+            @PathParam("day") String said,
+            @PathParam("person") UUID person,
+            MultivaluedMap<String, String> fields) {
+        LocalDate day = SaidDay.of(said);
+        var typed = new Typed(fields);
+        return desk.answer(
+                () -> {
+                    var _ = member(person);
+                    List<SharedOut.Share> shares = shares(day, person);
+                    String why = frames.locale().getLanguage().equals("fr") ? "Maladie" : "Ill";
+                    changes.toRing(day, person, shares, why);
+                    changes.giveBack(shares.stream()
+                            .filter(one -> one.technician() == null)
+                            .map(SharedOut.Share::visit)
+                            .toList());
+                    changes.move(day, moves(shares));
+                    rosters.takeOff(person, day, why);
+                    return SaidOnce.at("/" + slug + "/season/rings", "kept");
+                },
+                refusals -> page(day, person, Said.again(typed, refusals, frames.locale())));
+    }
+
+    private static List<DayChanges.Move> moves(List<SharedOut.Share> shares) {
+        return shares.stream()
+                .flatMap(one -> {
+                    UUID other = one.technician();
+                    return other == null
+                            ? Stream.<DayChanges.Move>empty()
+                            : Stream.of(new DayChanges.Move(
+                                    one.visit(), other, DayChanges.time(one.starts()), DayChanges.time(one.ends())));
+                })
+                .toList();
+    }
+
+    /** What has begun or ended stays with them; to what they only go along is left with whoever leads. */
+    private List<SharedOut.Share> shares(LocalDate day, UUID person) {
+        int begun = SaidDay.begun(day, today);
+        DaysHeld.Held all = held.on(day, 0);
+        List<UUID> over = plans.of(day).stream()
+                .flatMap(plan -> plan.stops().stream())
+                .filter(stop -> stop.ended() != null)
+                .map(DayPlan.Stop::visitId)
+                .toList();
+        Set<UUID> own = plans.leads(person, day);
+        HeldDay theirs = all.of(person).orElse(null);
+        if (theirs == null) {
+            return List.of();
+        }
+        HeldDay open = new HeldDay(
+                theirs.technician(),
+                theirs.tickets(),
+                theirs.base(),
+                theirs.from(),
+                theirs.until(),
+                theirs.lunch(),
+                theirs.held().stream()
+                        .filter(one ->
+                                one.starts() >= begun && !over.contains(one.visit()) && own.contains(one.visit()))
+                        .toList());
+        List<HeldDay> others = held.on(day, begun).days().stream()
+                .filter(one -> !one.technician().equals(person))
+                .toList();
+        return SharedOut.of(open, others, all.roads(), begun).shares();
+    }
+
+    private Membership member(UUID person) {
+        return people.of(person).orElseThrow(NotFoundException::new);
+    }
+
+    private TemplateInstance page(LocalDate day, UUID person, Said form) {
+        Frame frame = frames.of(Tab.SEASON);
+        Membership member = member(person);
+        Map<UUID, String> names = people.all().stream()
+                .collect(Collectors.toMap(Membership::personId, Membership::name, (one, _) -> one));
+        Map<UUID, String> homes = plans.of(day).stream()
+                .flatMap(plan -> plan.stops().stream())
+                .collect(Collectors.toMap(DayPlan.Stop::visitId, DayPlan.Stop::home, (one, _) -> one));
+        List<Line> lines = shares(day, person).stream()
+                .map(one -> new Line(
+                        one.visit(),
+                        homes.getOrDefault(one.visit(), ""),
+                        DayOrderPages.hour(one.was()),
+                        one.told(),
+                        one.technician() == null ? "" : names.getOrDefault(one.technician(), ""),
+                        DayOrderPages.hour(one.starts())))
+                .toList();
+        String title = DayWords.of(frame.locale()).withWeekday(day);
+        return Pages.absence(frame, new View(day, title, person, member.name(), lines), form);
+    }
+}

@@ -1,0 +1,204 @@
+package changeover.web.office;
+
+import changeover.contracts.tenants.Membership;
+import changeover.contracts.tenants.People;
+import changeover.contracts.tenants.Today;
+import changeover.contracts.words.Refusal;
+import changeover.scheduling.dayplan.Appointments;
+import changeover.scheduling.dayplan.DayPlan;
+import changeover.scheduling.dayplan.DayPlans;
+import changeover.scheduling.dayplan.change.DayChanges;
+import changeover.scheduling.dayplan.change.DaysHeld;
+import changeover.scheduling.dayplan.change.Insertions;
+import changeover.scheduling.visits.VisitLists;
+import changeover.scheduling.visits.Visits;
+import changeover.web.session.Desk;
+import changeover.web.session.Frame;
+import changeover.web.session.Frames;
+import changeover.web.session.Said;
+import changeover.web.session.SaidOnce;
+import changeover.web.session.Tab;
+import changeover.web.session.Typed;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.inject.Inject;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** One visit more in a day that is full: the three ways that disturb it least, one of them taken by form. */
+@Path("/{slug}/visits/{id}/insertion")
+@Produces(MediaType.TEXT_HTML)
+@RolesAllowed({"owner", "office"})
+public class InsertionPages {
+
+    private static final int WAYS = 3;
+    private static final int FIVE = 5;
+
+    public record Moved(String home, String from, String to) {}
+
+    /** @param shown tells this way from any other; it comes back with the yes */
+    public record Way(int shown, String name, String starts, String ends, int road, int later, List<Moved> moved) {}
+
+    public record View(UUID visit, String home, String day, List<Way> ways) {}
+
+    @CheckedTemplate(basePath = "office")
+    static class Pages {
+        static native TemplateInstance insertion(Frame frame, View view, Said form);
+
+        private Pages() {}
+    }
+
+    @Inject
+    Frames frames;
+
+    @Inject
+    Desk desk;
+
+    @Inject
+    VisitLists lists;
+
+    @Inject
+    Visits visits;
+
+    @Inject
+    DaysHeld held;
+
+    @Inject
+    DayPlans plans;
+
+    @Inject
+    DayChanges changes;
+
+    @Inject
+    Appointments appointments;
+
+    @Inject
+    People people;
+
+    @Inject
+    Today today;
+
+    @GET
+    @Transactional
+    public TemplateInstance ways(@PathParam("id") UUID id, @Nullable @QueryParam("day") String said) {
+        LocalDate day = said == null || said.isBlank() ? today.day() : SaidDay.of(said);
+        return page(id, day, Said.filled(Map.of("day", day.toString())));
+    }
+
+    /** The ways are found anew; one that is no longer what was shown is shown again first. */
+    @POST
+    public Response take(
+            @PathParam("slug") String slug, @PathParam("id") UUID id, MultivaluedMap<String, String> fields) {
+        var typed = new Typed(fields);
+        LocalDate day = typed.day("day");
+        return desk.answer(
+                () -> {
+                    int shown = typed.whole("shown", 0, Integer.MAX_VALUE);
+                    typed.understood();
+                    var _ = found(id);
+                    if (visits.ending(id).isPresent()) {
+                        throw Refusal.of("visit.has-ended").thrown();
+                    }
+                    Insertions.Offer offer = offers(id, day).stream()
+                            .filter(one -> shown(one) == shown)
+                            .findFirst()
+                            .orElseThrow(() -> Refusal.of("day-order.changed").thrown());
+                    take(id, day, offer);
+                    return SaidOnce.at("/" + slug + "/visits/" + id, "day-kept");
+                },
+                refusals -> page(
+                        id,
+                        typed.refusals().stream().anyMatch(one -> "day".equals(one.field())) ? today.day() : day,
+                        Said.again(typed, refusals, frames.locale())));
+    }
+
+    private void take(UUID id, LocalDate day, Insertions.Offer offer) {
+        changes.move(
+                day,
+                offer.day().held().stream()
+                        .filter(one -> offer.moved().stream()
+                                .anyMatch(moved -> moved.visit().equals(one.visit())))
+                        .map(one -> new DayChanges.Move(
+                                one.visit(),
+                                offer.technician(),
+                                DayChanges.time(one.starts()),
+                                DayChanges.time(one.ends())))
+                        .toList());
+        appointments.give(
+                id,
+                new Appointments.Slot(
+                        offer.technician(), day, DayChanges.time(offer.starts()), DayChanges.time(offer.ends())));
+    }
+
+    /** Not before now, rounded up to five minutes. */
+    private List<Insertions.Offer> offers(UUID id, LocalDate day) {
+        int begun = SaidDay.begun(day, today);
+        int from = (begun + FIVE - 1) / FIVE * FIVE;
+        DaysHeld.Held all = held.with(id, day, from);
+        return all.wanted()
+                .map(wanted -> Insertions.offers(all.days(), wanted, all.roads(), WAYS))
+                .orElse(List.of());
+    }
+
+    private static int shown(Insertions.Offer offer) {
+        return (offer.technician() + " " + offer.starts() + " " + offer.moved()).hashCode() & Integer.MAX_VALUE;
+    }
+
+    private VisitLists.Row found(UUID id) {
+        return lists.one(id).orElseThrow(NotFoundException::new);
+    }
+
+    private TemplateInstance page(UUID id, LocalDate day, Said form) {
+        Frame frame = frames.of(Tab.SEASON);
+        VisitLists.Row row = found(id);
+        Map<UUID, String> names = people.all().stream()
+                .collect(Collectors.toMap(Membership::personId, Membership::name, (one, _) -> one));
+        Map<UUID, String> homes = plans.of(day).stream()
+                .flatMap(plan -> plan.stops().stream())
+                .collect(Collectors.toMap(DayPlan.Stop::visitId, DayPlan.Stop::home, (one, _) -> one));
+        return Pages.insertion(
+                frame,
+                new View(
+                        id,
+                        row.street() + ", " + row.city(),
+                        frame.inWords(day),
+                        row.how() != null
+                                ? List.of()
+                                : offers(id, day).stream()
+                                        .map(offer -> way(offer, names, homes))
+                                        .toList()),
+                form);
+    }
+
+    private static Way way(Insertions.Offer offer, Map<UUID, String> names, Map<UUID, String> homes) {
+        return new Way(
+                shown(offer),
+                names.getOrDefault(offer.technician(), ""),
+                DayOrderPages.hour(offer.starts()),
+                DayOrderPages.hour(offer.ends()),
+                Math.max(0, offer.road()),
+                offer.later(),
+                offer.moved().stream()
+                        .map(one -> new Moved(
+                                homes.getOrDefault(one.visit(), ""),
+                                DayOrderPages.hour(one.from()),
+                                DayOrderPages.hour(one.to())))
+                        .toList());
+    }
+}
