@@ -5,13 +5,17 @@ import changeover.contracts.Examples;
 import changeover.contracts.customers.AccessCodes;
 import changeover.contracts.customers.AllEquipment;
 import changeover.contracts.customers.Buildings;
+import changeover.contracts.customers.Customer;
 import changeover.contracts.customers.Customers;
 import changeover.contracts.customers.Hazards;
 import changeover.contracts.customers.HomeParts;
 import changeover.contracts.customers.Homes;
+import changeover.contracts.customers.PartInHome;
 import changeover.contracts.tenants.CurrentTenant;
+import changeover.contracts.words.FilledOn;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
 
@@ -46,9 +50,9 @@ public class DemoHomes {
     @Inject
     AccessCodes codes;
 
-    List<Entered> enter(UUID tenant, UUID office, Examples.Shop shop) {
+    List<Entered> enter(UUID tenant, UUID office, Examples.Shop shop, LocalDate today) {
         var register = new ExampleRegister(customers, buildings, homes, parts, equipment, hazards, codes);
-        return Examples.homes(shop).stream()
+        List<Entered> entered = Examples.homes(shop).stream()
                 .map(house -> current.run(
                         tenant,
                         office,
@@ -57,5 +61,36 @@ public class DemoHomes {
                                 house.signs().name(),
                                 house.propertyUse().equals("commercial"))))
                 .toList();
+        entered.stream()
+                .filter(Entered::commercial)
+                .findFirst()
+                .ifPresent(one -> current.run(tenant, office, () -> asksForAReference(one.id(), today)));
+        return entered;
+    }
+
+    /** Who pays there routes invoices by a reference of their own. */
+    private void asksForAReference(UUID home, LocalDate today) {
+        UUID payer = parts.customers(List.of(home), PartInHome.PAYS, today).get(home);
+        if (payer != null) {
+            Customer customer = customers.get(payer).orElseThrow();
+            Customer.Facts facts = customer.facts();
+            customer.rewrite(
+                    new Customer.Facts(
+                            facts.name(),
+                            facts.language(),
+                            facts.phone(),
+                            facts.email(),
+                            facts.street(),
+                            facts.city(),
+                            facts.region(),
+                            facts.postal(),
+                            facts.country(),
+                            facts.invoices(),
+                            facts.purchaseOrder(),
+                            "MAINT-2040",
+                            facts.taxNumber(),
+                            facts.notes()),
+                    new FilledOn(customer.version()));
+        }
     }
 }

@@ -1,5 +1,7 @@
 package changeover.deploy.demo;
 
+import changeover.billing.invoices.NumberSeries;
+import changeover.billing.invoices.NumberedKind;
 import changeover.billing.tax.TaxConfirmation;
 import changeover.billing.tax.TaxTables;
 import changeover.contracts.Examples;
@@ -57,6 +59,9 @@ public class DemoShop {
 
     @Inject
     TaxTables taxes;
+
+    @Inject
+    NumberSeries series;
 
     @Inject
     DemoYear year;
@@ -122,6 +127,7 @@ public class DemoShop {
                         "system",
                         null));
         if (shop.place().equals("CA-ON")) {
+            series.choose(NumberedKind.INVOICE, "INV-{fiscal:4}-{number:4}");
             taxes.confirm(
                     "CA-ON hst 2010-07-01 any any any",
                     new TaxConfirmation.Facts(

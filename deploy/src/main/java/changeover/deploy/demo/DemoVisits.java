@@ -69,6 +69,27 @@ public class DemoVisits {
         }
     }
 
+    /** The first visit of the day: we are there in time and nobody opens. Whether there was one. */
+    boolean knockInVain(UUID tenant, List<DemoShop.Hand> hands, LocalDate day) {
+        if (isOff(day)) {
+            return false;
+        }
+        List<DemoShop.Hand> crew = crew(hands);
+        return current.run(
+                tenant,
+                hands.get(1).person(),
+                () -> lists.between(Window.ofDays(day, day), null, 0, 50).stream()
+                        .filter(row -> row.how() == null && row.day() == null)
+                        .findFirst()
+                        .filter(row -> give(
+                                row.id(), able(visits.tasksOf(row.id()), crew.getFirst(), crew), day, HOURS.getFirst()))
+                        .map(row -> {
+                            visits.noAccess(row.id(), day, "Rang twice and telephoned; nobody opened");
+                            return true;
+                        })
+                        .orElse(false));
+    }
+
     /**
      * Today and the coming days: each technician has stops, the late ones first; a few that are late still have no day,
      * so that somebody must be told.

@@ -43,6 +43,10 @@ public class DemoYear {
     private static final int PAID_OF_HUNDRED = 88;
 
     private static final int DAYS_TO_PAY = 18;
+
+    /** So many days before the last one a door stays closed, where a fee may be asked for that. */
+    private static final int CLOSED_DOOR = 75;
+
     private static final int OFFERED_OF_TEN = 8;
     private static final int HOUSEHOLDS_OF_TEN = 8;
 
@@ -102,14 +106,18 @@ public class DemoYear {
 
     void pass(UUID tenant, Examples.Shop shop, List<DemoShop.Hand> hands, LocalDate opened, LocalDate today) {
         UUID office = hands.get(1).person();
-        List<DemoHomes.Entered> entered = homes.enter(tenant, office, shop);
+        List<DemoHomes.Entered> entered = homes.enter(tenant, office, shop, today);
         List<Sale> sales = sales(entered, opened, today);
+        boolean knocked = shop.place().equals("CA-QC");
         for (LocalDate day = opened.plusDays(1); !day.isAfter(today); day = day.plusDays(1)) {
             clock.setDay(day);
             LocalDate now = day;
             sales.stream()
                     .filter(sale -> sale.day().equals(now))
                     .forEach(sale -> current.run(tenant, office, () -> sell(sale, now)));
+            if (!knocked && now.isAfter(today.minusDays(CLOSED_DOOR))) {
+                knocked = visits.knockInVain(tenant, hands, now);
+            }
             visits.workOn(tenant, hands, now, today);
             if (now.getDayOfMonth() % 5 == 0 || now.equals(today.minusDays(2))) {
                 current.run(tenant, office, () -> issue(now));
