@@ -2,10 +2,11 @@ package changeover.billing.bank;
 
 import java.math.BigDecimal;
 import java.util.Optional;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 
 /**
- * An amount as banks write it: a sign before or after, or brackets for what went out; blanks, points or commas between
+ * An amount as banks write it, whatever currency stands beside it: a sign before or after, or brackets for what went out; blanks, points or commas between
  * thousands, each before three digits, so that a decimal sign of the other kind is never taken for one.
  */
 final class BankAmount {
@@ -15,7 +16,23 @@ final class BankAmount {
             Pattern.compile("(\\d{1,12}|\\d{1,3}([,']\\d{3}){1,3})(\\.\\d{0,4})?|\\.\\d{1,4}");
     private static final Pattern COMMA = Pattern.compile("(\\d{1,12}|\\d{1,3}([.']\\d{3}){1,3})(,\\d{0,4})?|,\\d{1,4}");
 
+    private static final Pattern CURRENCY = Pattern.compile("[$€£]|[A-Z]{3}");
+
     private BankAmount() {}
+
+    /** The currency that is written beside the amount, when it is not this one (ISO 4217); the dollar's sign is any dollar's. */
+    static Optional<String> foreign(String cell, String ours) {
+        return CURRENCY.matcher(cell)
+                .results()
+                .map(MatchResult::group)
+                .filter(said -> !switch (said) {
+                    case "$" -> ours.endsWith("D");
+                    case "€" -> ours.equals("EUR");
+                    case "£" -> ours.equals("GBP");
+                    default -> ours.equals(said);
+                })
+                .findFirst();
+    }
 
     /** Empty for what is no amount; nought for an empty cell. */
     static Optional<BigDecimal> read(String cell, boolean decimalComma) {

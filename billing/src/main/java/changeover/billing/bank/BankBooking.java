@@ -4,7 +4,6 @@ import changeover.billing.payments.NewPayment;
 import changeover.billing.payments.Payments;
 import changeover.billing.payments.Returns;
 import changeover.billing.payments.Undoing;
-import changeover.billing.payments.Way;
 import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Refusal;
@@ -88,7 +87,7 @@ public class BankBooking {
         Money sum = Money.sum(
                 shares.stream().map(Share::amount).toList(), line.amount().currency());
         if (!sum.equals(line.amount())) {
-            throw Refusal.of("bank.split-sum", Map.of("line", line.amount().decimal(), "sum", sum.decimal()))
+            throw Refusal.of("bank.split-sum", Map.of("line", line.amount(), "sum", sum))
                     .at("parts")
                     .thrown();
         }
@@ -143,7 +142,7 @@ public class BankBooking {
     private UUID take(BankLine line, UUID customer, Money amount, List<NewPayment.Part> parts) {
         String reference =
                 BankText.words(line.reference() == null ? line.words() : line.reference(), LONGEST_REFERENCE);
-        return payments.take(new NewPayment(customer, line.day(), Way.TRANSFER, amount, reference, null, parts));
+        return payments.take(new NewPayment(customer, line.day(), line.bookedAs(), amount, reference, null, parts));
     }
 
     /** The line, while nobody else says what it is. */

@@ -10,7 +10,7 @@ public final class BankChecks {
 
     private static final String LINES = """
             with used as (
-              select u.tenant_id, u.line_id, sum(p.amount_minor) as minor
+              select u.tenant_id, u.line_id, sum(p.amount_minor + p.rounding_minor) as minor
                 from bank_line_use u
                 join payment p on p.tenant_id = u.tenant_id and p.id = u.payment_id
                 left join payment_undoing x on x.tenant_id = u.tenant_id and x.payment_id = u.payment_id

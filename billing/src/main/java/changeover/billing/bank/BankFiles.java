@@ -45,14 +45,15 @@ public class BankFiles {
     public List<ReadLine> look(UUID bank, byte[] file) {
         Banks.Bank found =
                 banks.one(bank).orElseThrow(() -> Refusal.of("bank.not-found").thrown());
+        String currency = businesses.current().currency().getCurrencyCode();
         if (OfxFile.isOne(file)) {
-            return OfxFile.read(file, businesses.current().currency().getCurrencyCode());
+            return OfxFile.read(file, currency);
         }
         Columns columns = found.columns();
         if (columns == null) {
             throw Refusal.of("bank.not-mapped").at("file").thrown();
         }
-        return BankTable.read(file, columns);
+        return BankTable.read(file, columns, currency);
     }
 
     public Taken take(UUID bank, byte[] file) {
@@ -74,10 +75,10 @@ public class BankFiles {
         try (Connection connection = datasource.getConnection()) {
             sameKind(connection, bank, lines.getFirst());
             try (PreparedStatement insert = connection.prepareStatement("""
-                    insert into bank_line (bank_id, key, day, amount_minor, words, reference)
-                    select ?::uuid, l.key, l.day, l.minor, l.words, l.reference
-                      from unnest(?::text[], ?::date[], ?::bigint[], ?::text[], ?::text[]) with ordinality
-                        as l (key, day, minor, words, reference, nr) order by l.nr
+                    insert into bank_line (bank_id, key, day, amount_minor, words, reference, way)
+                    select ?::uuid, l.key, l.day, l.minor, l.words, l.reference, l.way
+                      from unnest(?::text[], ?::date[], ?::bigint[], ?::text[], ?::text[], ?::text[]) with ordinality
+                        as l (key, day, minor, words, reference, way, nr) order by l.nr
                     on conflict on constraint a_bank_line_is_kept_once do nothing""")) {
                 insert.setString(1, bank.toString());
                 insert.setArray(2, texts(connection, lines, ReadLine::key));
@@ -90,12 +91,17 @@ public class BankFiles {
                                 line -> minor(line.amount(), digits).toString()));
                 insert.setArray(5, texts(connection, lines, ReadLine::words));
                 insert.setArray(6, texts(connection, lines, ReadLine::reference));
+                insert.setArray(7, texts(connection, lines, BankFiles::way));
                 int fresh = insert.executeUpdate();
                 return new Taken(fresh, lines.size() - fresh);
             }
         } catch (SQLException cause) {
             throw new IllegalStateException("the bank's lines could not be kept", cause);
         }
+    }
+
+    private static @Nullable String way(ReadLine line) {
+        return line.way() == null ? null : line.way().code();
     }
 
     /** The same line by two kinds of file would count twice, so a bank keeps to one kind. */

@@ -1,5 +1,6 @@
 package changeover.billing.bank;
 
+import changeover.billing.payments.Way;
 import changeover.contracts.money.Money;
 import java.time.LocalDate;
 import java.util.UUID;
@@ -13,7 +14,13 @@ public record BankLine(
         LocalDate day,
         Money amount,
         String words,
-        @Nullable String reference) {
+        @Nullable String reference,
+        @Nullable Way way) {
+
+    /** How the payment is booked: as the bank says, else as a transfer, which is what most lines of an account are. */
+    public Way bookedAs() {
+        return way == null ? Way.TRANSFER : way;
+    }
 
     /** All that the bank says, for matching. */
     public String said() {

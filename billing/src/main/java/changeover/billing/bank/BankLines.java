@@ -1,5 +1,6 @@
 package changeover.billing.bank;
 
+import changeover.billing.payments.Way;
 import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Businesses;
 import io.agroal.api.AgroalDataSource;
@@ -31,7 +32,7 @@ public class BankLines {
             exists (select 1 from bank_line_dismissal d where d.tenant_id = l.tenant_id and d.line_id = l.id)""";
 
     private static final String ROWS = """
-            select l.id, l.bank_id, b.name, l.day, l.amount_minor, l.words, l.reference
+            select l.id, l.bank_id, b.name, l.day, l.amount_minor, l.words, l.reference, l.way
               from bank_line l join bank b on b.tenant_id = l.tenant_id and b.id = l.bank_id
              where %s order by l.day, l.id limit %d""";
 
@@ -71,7 +72,7 @@ public class BankLines {
         List<Said> said = new ArrayList<>();
         try (Connection connection = datasource.getConnection();
                 PreparedStatement select = connection.prepareStatement("""
-                        select l.id, l.bank_id, b.name, l.day, l.amount_minor, l.words, l.reference, s.how, s.why,
+                        select l.id, l.bank_id, b.name, l.day, l.amount_minor, l.words, l.reference, l.way, s.how, s.why,
                                s.customer_id, coalesce(c.name, '')
                           from (select u.tenant_id, u.line_id, u.how, u.why, p.customer_id, u.made_at
                                   from bank_line_use u
@@ -89,10 +90,10 @@ public class BankLines {
             while (row.next()) {
                 said.add(new Said(
                         line(row, currency),
-                        row.getString(8),
                         row.getString(9),
-                        row.getObject(10, UUID.class),
-                        row.getString(11)));
+                        row.getString(10),
+                        row.getObject(11, UUID.class),
+                        row.getString(12)));
             }
             return said;
         } catch (SQLException cause) {
@@ -127,6 +128,7 @@ public class BankLines {
                 row.getObject(4, LocalDate.class),
                 new Money(row.getLong(5), currency),
                 row.getString(6),
-                row.getString(7));
+                row.getString(7),
+                row.getString(8) == null ? null : Way.of(row.getString(8)));
     }
 }

@@ -42,8 +42,11 @@ public final class BankTable {
                 .toList();
     }
 
-    /** @throws Refused for a row that cannot be read by the columns, named by its number */
-    public static List<ReadLine> read(byte[] file, Columns columns) {
+    /**
+     * @param inCurrency ISO 4217: a row whose amount says another one is refused
+     * @throws Refused for a row that cannot be read by the columns, named by its number
+     */
+    public static List<ReadLine> read(byte[] file, Columns columns, String inCurrency) {
         List<ReadLine> lines = new ArrayList<>();
         Map<String, Integer> alike = new HashMap<>();
         int number = 0;
@@ -51,6 +54,7 @@ public final class BankTable {
             number++;
             boolean blank = row.stream().allMatch(String::isBlank);
             if (number > columns.headRows() && !blank) {
+                inOurs(row, columns, number, inCurrency);
                 ReadLine line = line(row, columns, number, alike);
                 if (line.amount().signum() != 0) {
                     lines.add(line);
@@ -58,6 +62,17 @@ public final class BankTable {
             }
         }
         return List.copyOf(lines);
+    }
+
+    private static void inOurs(CSVRecord row, Columns columns, int number, String ours) {
+        @Nullable Integer column = columns.outColumn();
+        BankAmount.foreign(cell(row, columns.amountColumn()), ours)
+                .or(() -> column == null ? Optional.empty() : BankAmount.foreign(cell(row, column), ours))
+                .ifPresent(said -> {
+                    throw Refusal.of("bank.row-currency", Map.of("row", number, "said", said, "ours", ours))
+                            .at("file")
+                            .thrown();
+                });
     }
 
     private static ReadLine line(CSVRecord row, Columns columns, int number, Map<String, Integer> alike) {
@@ -79,13 +94,15 @@ public final class BankTable {
                 amount.get().stripTrailingZeros().toPlainString(),
                 words,
                 reference);
+        @Nullable Integer kind = columns.kindColumn();
         int ordinal = alike.merge(said, 1, Integer::sum);
         return new ReadLine(
                 "csv:" + digest(said + "\u001f" + ordinal),
                 day.get(),
                 amount.get(),
                 words,
-                reference.isEmpty() ? null : reference);
+                reference.isEmpty() ? null : reference,
+                kind == null ? null : WayOfLine.words(cell(row, kind)).orElse(null));
     }
 
     private static Optional<BigDecimal> amount(CSVRecord row, Columns columns) {

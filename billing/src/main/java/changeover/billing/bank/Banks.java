@@ -57,7 +57,7 @@ public class Banks {
         try (Connection connection = datasource.getConnection();
                 PreparedStatement update = connection.prepareStatement("""
                         update bank set separator = ?, head_rows = ?, day_column = ?, day_style = ?, amount_column = ?,
-                               out_column = ?, decimal_comma = ?, words_columns = ?, reference_column = ?
+                               out_column = ?, decimal_comma = ?, words_columns = ?, reference_column = ?, kind_column = ?
                          where id = ?""")) {
             update.setString(1, String.valueOf(columns.separator()));
             update.setInt(2, columns.headRows());
@@ -69,7 +69,8 @@ public class Banks {
             update.setArray(
                     8, connection.createArrayOf("int4", columns.wordsColumns().toArray()));
             update.setObject(9, columns.referenceColumn());
-            update.setObject(10, bank);
+            update.setObject(10, columns.kindColumn());
+            update.setObject(11, bank);
             if (update.executeUpdate() == 0) {
                 throw Refusal.of("bank.not-found").thrown();
             }
@@ -84,7 +85,7 @@ public class Banks {
         try (Connection connection = datasource.getConnection();
                 PreparedStatement select = connection.prepareStatement("""
                         select id, name, separator, head_rows, day_column, day_style, amount_column, out_column,
-                               decimal_comma, words_columns, reference_column from bank\s""" + rest)) {
+                               decimal_comma, words_columns, reference_column, kind_column from bank\s""" + rest)) {
             if (id != null) {
                 select.setObject(1, id);
             }
@@ -112,6 +113,7 @@ public class Banks {
                 row.getObject(8, Integer.class),
                 row.getBoolean(9),
                 Arrays.stream((Integer[]) row.getArray(10).getArray()).toList(),
-                row.getObject(11, Integer.class));
+                row.getObject(11, Integer.class),
+                row.getObject(12, Integer.class));
     }
 }

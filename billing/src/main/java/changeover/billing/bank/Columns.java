@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param headRows rows before the first line
  * @param amountColumn what came in, or both with a sign when there is no {@code outColumn}
  * @param outColumn what went out, written without a sign
+ * @param kindColumn how the money came, in the bank's words
  */
 public record Columns(
         char separator,
@@ -19,7 +20,8 @@ public record Columns(
         @Nullable Integer outColumn,
         boolean decimalComma,
         List<Integer> wordsColumns,
-        @Nullable Integer referenceColumn) {
+        @Nullable Integer referenceColumn,
+        @Nullable Integer kindColumn) {
 
     public Columns {
         wordsColumns = List.copyOf(wordsColumns);

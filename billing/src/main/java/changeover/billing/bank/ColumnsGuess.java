@@ -97,6 +97,7 @@ public final class ColumnsGuess {
                 signed ? null : Integer.valueOf(first),
                 comma,
                 words.isEmpty() ? List.of(dayColumn) : words,
+                null,
                 null));
     }
 

@@ -139,7 +139,9 @@ public final class OfxFile {
                     day.get(),
                     amount.get(),
                     words.isEmpty() ? BankText.words(said.getOrDefault("TRNTYPE", "") + " " + number, 60) : words,
-                    number.isEmpty() ? null : BankText.words(number, 140)));
+                    number.isEmpty() ? null : BankText.words(number, 140),
+                    WayOfLine.ofx(said.getOrDefault("TRNTYPE", ""), said.containsKey("CHECKNUM"))
+                            .orElse(null)));
         }
     }
 

@@ -36,7 +36,8 @@ import org.junit.jupiter.api.Test;
 class BankLinesTest {
 
     static final LocalDate DAY = LocalDate.of(2026, 10, 1);
-    static final Columns COLUMNS = new Columns(',', 0, 1, DayStyle.YEAR_MONTH_DAY, 3, null, false, List.of(2), null);
+    static final Columns COLUMNS =
+            new Columns(',', 0, 1, DayStyle.YEAR_MONTH_DAY, 3, null, false, List.of(2), null, null);
 
     @Inject
     ABusiness business;
@@ -217,6 +218,33 @@ class BankLinesTest {
             Refused refused = assertThrows(Refused.class, () -> booking.accept(line.id(), shown));
             assertEquals("bank.changed", refused.first().code());
             assertTrue(lines.waits(line.id()));
+        });
+    }
+
+    /** 114.98 in cash is 115.00 in coins: the line of 115.00 pays the document whole. */
+    @Test
+    void a_payment_is_booked_in_the_way_that_the_bank_says() {
+        business.in(business.quebec(), () -> {
+            UUID bank = banks.named("Harbour Bank");
+            banks.map(bank, new Columns(',', 0, 1, DayStyle.YEAR_MONTH_DAY, 3, null, false, List.of(2), null, 4));
+            String[] rows = new String[3];
+            for (int at = 0; at < 3; at++) {
+                rows[at] = "2026-10-05,Facture " + invoice(business.customer("Ida Roe"), "100.00").label() + ","
+                        + List.of("114.98,Chèque", "115.00,Comptant", "114.98,Autre")
+                                .get(at);
+            }
+            files.take(bank, String.join("\n", rows).getBytes(StandardCharsets.UTF_8));
+            yes();
+            assertEquals(
+                    "[cash, cheque, transfer]",
+                    lines.said(9).stream()
+                            .flatMap(said -> payments.ofCustomer(said.customerId()).stream())
+                            .map(payment -> payment.way().code())
+                            .sorted()
+                            .toList()
+                            .toString());
+            assertEquals("0.00", owed.all(DAY.plusDays(30)).open().decimal());
+            assertEquals(0, bad());
         });
     }
 }

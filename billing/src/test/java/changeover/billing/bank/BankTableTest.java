@@ -22,7 +22,7 @@ class BankTableTest {
 
     private static String said(String file) {
         Columns columns = ColumnsGuess.of(bytes(file)).orElseThrow();
-        return BankTable.read(bytes(file), columns).stream()
+        return BankTable.read(bytes(file), columns, "CAD").stream()
                 .map(line -> line.day() + " " + line.amount().toPlainString() + " " + line.words())
                 .collect(Collectors.joining("; "));
     }
@@ -69,11 +69,12 @@ class BankTableTest {
 
     @Test
     void two_alike_on_a_day_are_two_and_the_same_in_two_files_is_one() {
-        Columns columns = new Columns(',', 1, 1, DayStyle.YEAR_MONTH_DAY, 3, null, false, List.of(2), null);
+        Columns columns = new Columns(',', 1, 1, DayStyle.YEAR_MONTH_DAY, 3, null, false, List.of(2), null, null);
         String head = "Date,What,Amount\n";
         String one = "2026-04-02,Transfer,10.00\n";
-        List<ReadLine> first = BankTable.read(bytes(head + one + one), columns);
-        List<ReadLine> again = BankTable.read(bytes(head + "2026-04-01,Transfer,10.00\n" + one + one + one), columns);
+        List<ReadLine> first = BankTable.read(bytes(head + one + one), columns, "CAD");
+        List<ReadLine> again =
+                BankTable.read(bytes(head + "2026-04-01,Transfer,10.00\n" + one + one + one), columns, "CAD");
         assertNotEquals(first.get(0).key(), first.get(1).key());
         assertEquals(List.of(first.get(0), first.get(1)), again.subList(1, 3));
         assertEquals(4, again.stream().map(ReadLine::key).distinct().count());
@@ -81,25 +82,71 @@ class BankTableTest {
 
     @Test
     void a_row_that_does_not_read_is_named() {
-        Columns columns = new Columns(',', 0, 1, DayStyle.DAY_SLASH, 3, null, false, List.of(2), null);
+        Columns columns = new Columns(',', 0, 1, DayStyle.DAY_SLASH, 3, null, false, List.of(2), null, null);
         Refused refused = assertThrows(
-                Refused.class, () -> BankTable.read(bytes("02/04/2026,A,1.00\n30/02/2026,B,2.00\n"), columns));
+                Refused.class, () -> BankTable.read(bytes("02/04/2026,A,1.00\n30/02/2026,B,2.00\n"), columns, "CAD"));
         assertEquals(
                 "bank.row-day 2",
                 refused.first().code() + " " + refused.first().facts().get("row"));
-        refused = assertThrows(Refused.class, () -> BankTable.read(bytes("02/04/2026,A,one\n"), columns));
+        refused = assertThrows(Refused.class, () -> BankTable.read(bytes("02/04/2026,A,one\n"), columns, "CAD"));
         assertEquals("bank.row-amount", refused.first().code());
-        refused =
-                assertThrows(Refused.class, () -> BankTable.read(bytes("02/04/2026,A,1.00\n03/04/2026,B\n"), columns));
+        refused = assertThrows(
+                Refused.class, () -> BankTable.read(bytes("02/04/2026,A,1.00\n03/04/2026,B\n"), columns, "CAD"));
         assertEquals("bank.row-amount", refused.first().code(), "cut off");
         refused = assertThrows(
-                Refused.class, () -> BankTable.read(bytes("02/04/2026,\"A,1.00\n03/04/2026,B,2.00\n"), columns));
+                Refused.class, () -> BankTable.read(bytes("02/04/2026,\"A,1.00\n03/04/2026,B,2.00\n"), columns, "CAD"));
         assertEquals("bank.no-table", refused.first().code(), "a quote that never ends");
-        assertThrows(Refused.class, () -> BankTable.read(new byte[5_000_001], columns));
+        assertThrows(Refused.class, () -> BankTable.read(new byte[5_000_001], columns, "CAD"));
         assertEquals(
                 "Côté",
-                BankTable.read("02/04/2026,Côté,1.00".getBytes(Charset.forName("windows-1252")), columns)
+                BankTable.read("02/04/2026,Côté,1.00".getBytes(Charset.forName("windows-1252")), columns, "CAD")
                         .getFirst()
                         .words());
+    }
+
+    @Test
+    void an_amount_of_another_currency_is_refused_in_its_row() {
+        Columns columns = new Columns(',', 1, 1, DayStyle.YEAR_MONTH_DAY, 3, null, false, List.of(2), null, null);
+        String head = "Date,What,Amount\n2026-04-02,Transfer,CAD 10.00\n";
+        for (String cell : List.of("USD 5.00", "5.00 USD", "€5.00", "£ 5.00")) {
+            Refused refused = assertThrows(
+                    Refused.class,
+                    () -> BankTable.read(bytes(head + "2026-04-03,Transfer," + cell + "\n"), columns, "CAD"));
+            assertEquals(
+                    "bank.row-currency file 3",
+                    refused.first().code() + " " + refused.first().field() + " "
+                            + refused.first().facts().get("row"),
+                    cell);
+        }
+        assertEquals(
+                1,
+                BankTable.read(bytes("h\n2026-04-03,A,$5.00\n"), columns, "USD").size());
+        assertEquals(
+                1,
+                BankTable.read(bytes("h\n2026-04-03,A,5.00 €\n"), columns, "EUR")
+                        .size());
+        assertThrows(Refused.class, () -> BankTable.read(bytes("h\n2026-04-03,A,$5.00\n"), columns, "EUR"));
+    }
+
+    @Test
+    void a_column_may_say_how_the_money_came() {
+        Columns columns = new Columns(';', 0, 1, DayStyle.YEAR_MONTH_DAY, 3, null, true, List.of(2), null, 4);
+        way(columns, "CHEQUE 0412", "CHEQUE");
+        way(columns, "Dépôt de chèque", "CHEQUE");
+        way(columns, "Virement Interac", "TRANSFER");
+        way(columns, "PRELEVEMENT", "DEBIT");
+        way(columns, "Visa", "CARD");
+        way(columns, "Espèces", "CASH");
+        way(columns, "Dépôt au guichet", "null");
+        way(columns, "", "null");
+    }
+
+    private static void way(Columns columns, String said, String expected) {
+        assertEquals(
+                expected,
+                String.valueOf(BankTable.read(bytes("2026-04-02;A;1,00;" + said), columns, "CAD")
+                        .getFirst()
+                        .way()),
+                said);
     }
 }

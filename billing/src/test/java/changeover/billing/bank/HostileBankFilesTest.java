@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 class HostileBankFilesTest {
 
     private static final Columns COLUMNS =
-            new Columns(',', 0, 1, DayStyle.YEAR_MONTH_DAY, 3, null, false, List.of(2), 4);
+            new Columns(',', 0, 1, DayStyle.YEAR_MONTH_DAY, 3, null, false, List.of(2), 4, null);
 
     private static final String OFX = """
             OFXHEADER:100

@@ -72,6 +72,25 @@ class OfxFileOutsideTest {
         assertEquals(EXPECTED, said(XML.getBytes(StandardCharsets.UTF_8)));
     }
 
+    /** TRNTYPE of the specification; a cheque's number says the same of a plain credit. */
+    @Test
+    void the_kind_of_a_line_says_how_it_was_paid() {
+        assertEquals("CHEQUE null null", ways(SGML));
+        assertEquals("DEBIT null null", ways(SGML.replace("CHECK<DT", "DIRECTDEBIT<DT")));
+        assertEquals(
+                "CHEQUE TRANSFER CARD",
+                ways(SGML.replace(">ATM<", ">DIRECTDEP<").replace(">CREDIT<", ">POS<")));
+        assertEquals(
+                "CHEQUE CASH TRANSFER", ways(SGML.replace(">ATM<", ">CASH<").replace(">CREDIT<", ">XFER<")));
+        assertEquals("CHEQUE null null", ways(SGML.replace("CHECK<DT", "DEP<DT")));
+    }
+
+    private static String ways(String file) {
+        return OfxFile.read(file.getBytes(StandardCharsets.UTF_8), "USD").stream()
+                .map(line -> String.valueOf(line.way()))
+                .collect(Collectors.joining(" "));
+    }
+
     private static void refused(String code, String file) {
         Refused refused = assertThrows(Refused.class, () -> OfxFile.read(file.getBytes(StandardCharsets.UTF_8), "USD"));
         assertEquals(code, refused.first().code());

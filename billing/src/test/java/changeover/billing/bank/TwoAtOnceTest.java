@@ -41,7 +41,7 @@ class TwoAtOnceTest {
     private static final LocalDate DAY = LocalDate.of(2026, 10, 1);
     private static final Money ALL = Money.of("114.98", "CAD");
     private static final Columns COLUMNS =
-            new Columns(',', 0, 1, DayStyle.YEAR_MONTH_DAY, 3, null, false, List.of(2), null);
+            new Columns(',', 0, 1, DayStyle.YEAR_MONTH_DAY, 3, null, false, List.of(2), null, null);
 
     @Inject
     ABusiness business;

@@ -57,7 +57,8 @@ public class DemoBank {
                 null,
                 french,
                 List.of(2),
-                3);
+                3,
+                2);
         var bank = banks.named(french ? "Coopérative des Deux Ponts" : "Two Bridges Savings");
         banks.map(bank, columns);
         files.take(bank, file(french, today).getBytes(StandardCharsets.UTF_8));

@@ -103,7 +103,8 @@ public class BankFilePages {
             @RestForm("outColumn") @Nullable String outColumn,
             @RestForm("decimalComma") @Nullable String decimalComma,
             @RestForm("wordsColumns") @Nullable String wordsColumns,
-            @RestForm("referenceColumn") @Nullable String referenceColumn) {
+            @RestForm("referenceColumn") @Nullable String referenceColumn,
+            @RestForm("kindColumn") @Nullable String kindColumn) {
         byte[] bytes = Uploaded.bytes(file);
         var form = new ColumnsForm(
                 separator,
@@ -114,7 +115,8 @@ public class BankFilePages {
                 outColumn,
                 decimalComma,
                 wordsColumns,
-                referenceColumn);
+                referenceColumn,
+                kindColumn);
         Typed typed = form.typed();
         boolean keep = "keep".equals(what);
         return desk.attempt(
@@ -153,7 +155,8 @@ public class BankFilePages {
                                 () -> Refusal.of("bank.no-table").at("file").thrown())
                 : form.columns(typed);
         List<List<String>> rows = BankTable.rows(bytes, columns.separator(), columns.headRows() + ROWS);
-        List<ReadLine> lines = BankTable.read(bytes, columns);
+        List<ReadLine> lines =
+                BankTable.read(bytes, columns, businesses.current().currency().getCurrencyCode());
         return page(
                 bank,
                 new Seen(guessed, rows, read(lines), lines.size()),

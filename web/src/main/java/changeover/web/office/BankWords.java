@@ -154,6 +154,9 @@ public interface BankWords {
     @Message("Column of the reference, if there is one")
     String reference_column();
 
+    @Message("Column that says how the money came (cheque, transfer …), if there is one")
+    String kind_column();
+
     @Message("As the file stands")
     String as_it_stands();
 

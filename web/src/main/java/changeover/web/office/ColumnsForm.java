@@ -25,7 +25,8 @@ record ColumnsForm(
         @Nullable String outColumn,
         @Nullable String decimalComma,
         @Nullable String wordsColumns,
-        @Nullable String referenceColumn) {
+        @Nullable String referenceColumn,
+        @Nullable String kindColumn) {
 
     private static final int MOST_COLUMNS = 50;
     private static final Map<String, Character> SEPARATORS =
@@ -47,6 +48,7 @@ record ColumnsForm(
         put(fields, "decimalComma", decimalComma);
         put(fields, "wordsColumns", wordsColumns);
         put(fields, "referenceColumn", referenceColumn);
+        put(fields, "kindColumn", kindColumn);
         return new Typed(fields);
     }
 
@@ -65,10 +67,9 @@ record ColumnsForm(
         int day = typed.whole("dayColumn", 1, MOST_COLUMNS);
         DayStyle style = DayStyle.of(typed.oneOf("dayStyle", styles)).orElseThrow();
         int amount = typed.whole("amountColumn", 1, MOST_COLUMNS);
-        @Nullable Integer out = typed.line("outColumn", 4) == null ? null : typed.whole("outColumn", 1, MOST_COLUMNS);
-        @Nullable
-        Integer reference =
-                typed.line("referenceColumn", 4) == null ? null : typed.whole("referenceColumn", 1, MOST_COLUMNS);
+        @Nullable Integer out = columnOrNone(typed, "outColumn");
+        @Nullable Integer reference = columnOrNone(typed, "referenceColumn");
+        @Nullable Integer kind = columnOrNone(typed, "kindColumn");
         List<Integer> words = numbers(typed);
         typed.understood();
         return new Columns(
@@ -80,7 +81,12 @@ record ColumnsForm(
                 out,
                 typed.ticked("decimalComma"),
                 words,
-                reference);
+                reference,
+                kind);
+    }
+
+    private static @Nullable Integer columnOrNone(Typed typed, String field) {
+        return typed.line(field, 4) == null ? null : typed.whole(field, 1, MOST_COLUMNS);
     }
 
     private static List<Integer> numbers(Typed typed) {
@@ -109,18 +115,17 @@ record ColumnsForm(
         known.put("dayColumn", String.valueOf(columns.dayColumn()));
         known.put("dayStyle", columns.dayStyle().code());
         known.put("amountColumn", String.valueOf(columns.amountColumn()));
-        known.put(
-                "outColumn",
-                columns.outColumn() == null ? "" : columns.outColumn().toString());
+        known.put("outColumn", said(columns.outColumn()));
         known.put("decimalComma", columns.decimalComma() ? "yes" : "");
         known.put(
                 "wordsColumns",
                 columns.wordsColumns().stream().map(String::valueOf).collect(Collectors.joining(", ")));
-        known.put(
-                "referenceColumn",
-                columns.referenceColumn() == null
-                        ? ""
-                        : columns.referenceColumn().toString());
+        known.put("referenceColumn", said(columns.referenceColumn()));
+        known.put("kindColumn", said(columns.kindColumn()));
         return Said.filled(known);
+    }
+
+    private static String said(@Nullable Integer column) {
+        return column == null ? "" : column.toString();
     }
 }
