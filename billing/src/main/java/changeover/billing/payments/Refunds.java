@@ -69,7 +69,7 @@ public class Refunds {
         boolean whole = refund.way() == Way.CASH && CashRounding.of(most).equals(refund.amount());
         Money counted = whole ? most : refund.amount();
         if (counted.compareTo(most) > 0) {
-            throw Refusal.of("payment.refund-beyond-credit", Map.of("credit", most.decimal()))
+            throw Refusal.of("payment.refund-beyond-credit", Map.of("credit", most))
                     .at("amount")
                     .thrown();
         }

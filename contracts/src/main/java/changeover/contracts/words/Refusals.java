@@ -1,8 +1,10 @@
 package changeover.contracts.words;
 
+import changeover.contracts.money.Money;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
 import java.net.URL;
 import java.nio.charset.StandardCharsets;
 import java.util.Collections;
@@ -48,7 +50,14 @@ public final class Refusals {
     }
 
     private static String said(Object fact, Locale locale) {
-        return fact instanceof Wording wording ? wording.in(locale) : String.valueOf(fact);
+        return switch (fact) {
+            case Wording wording -> wording.in(locale);
+            case Money money -> money.format(locale);
+            case BigDecimal number
+            when "fr".equals(locale.getLanguage()) -> number.toPlainString().replace('.', ',');
+            case BigDecimal number -> number.toPlainString();
+            default -> String.valueOf(fact);
+        };
     }
 
     private static Map<String, String> load(String language) {

@@ -23,7 +23,7 @@ record PartRules(Surroundings shop) {
         } else if (refusals.isEmpty() && part.shortWhy() == null) {
             BigDecimal held = shop.onHand(place, part.part()).subtract(onThisSheet(sheet, place, part.part()));
             if (held.compareTo(part.quantity()) < 0) {
-                String left = held.max(BigDecimal.ZERO).stripTrailingZeros().toPlainString();
+                BigDecimal left = held.max(BigDecimal.ZERO).stripTrailingZeros();
                 refusals.add(Refusal.of("stock.short", Map.of("part", part.part(), "held", left))
                         .at("short"));
             }

@@ -175,7 +175,7 @@ public class Stock {
         going.forEach((part, quantity) -> {
             BigDecimal held = there.getOrDefault(part, BigDecimal.ZERO);
             if (held.compareTo(quantity) < 0) {
-                refusals.add(Refusal.of("stock.short", Map.of("part", part, "held", held.toPlainString()))
+                refusals.add(Refusal.of("stock.short", Map.of("part", part, "held", held))
                         .at("short"));
             }
         });

@@ -16,6 +16,7 @@ import changeover.web.session.Said;
 import changeover.web.session.SaidOnce;
 import changeover.web.session.Tab;
 import changeover.web.session.Typed;
+import changeover.web.session.Written;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -32,6 +33,7 @@ import jakarta.ws.rs.core.Response;
 import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -113,8 +115,8 @@ public class CostFiguresPages {
             fields.put("setUpMinutes", String.valueOf(newest.setUpMinutes()));
             fields.put("way", newest.overhead() instanceof Overhead.Percent ? "percent" : "hour");
             fields.put("overhead", PlanForm.plain(amount(newest.overhead()), frame.locale()));
-            fields.put("latitude", degrees(newest.latitude()));
-            fields.put("longitude", degrees(newest.longitude()));
+            fields.put("latitude", degrees(newest.latitude(), frame.locale()));
+            fields.put("longitude", degrees(newest.longitude(), frame.locale()));
         }
         return fields;
     }
@@ -126,8 +128,8 @@ public class CostFiguresPages {
         };
     }
 
-    private static String degrees(@Nullable BigDecimal degrees) {
-        return degrees == null ? "" : degrees.stripTrailingZeros().toPlainString();
+    private static String degrees(@Nullable BigDecimal degrees, Locale locale) {
+        return degrees == null ? "" : Written.of(degrees, locale);
     }
 
     private TemplateInstance page(Said form, Frame frame) {

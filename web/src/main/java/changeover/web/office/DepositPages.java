@@ -20,6 +20,7 @@ import changeover.web.session.Said;
 import changeover.web.session.SaidOnce;
 import changeover.web.session.Tab;
 import changeover.web.session.Typed;
+import changeover.web.session.Written;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -157,7 +158,7 @@ public class DepositPages {
                         "day",
                         today.day().toString(),
                         "amount",
-                        deposit.left().decimal(),
+                        Written.of(deposit.left(), frames.locale()),
                         "way",
                         deposit.way().code())));
     }

@@ -8,6 +8,7 @@ import changeover.billing.tax.Work;
 import changeover.contracts.money.Money;
 import changeover.web.session.Said;
 import changeover.web.session.Typed;
+import changeover.web.session.Written;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -86,7 +87,7 @@ final class DraftForm {
         Map<String, String> fields = new LinkedHashMap<>();
         for (DraftByHand.Line line : draft.lines()) {
             fields.put(field("words", line), line.words());
-            fields.put(field("quantity", line), figure(line.quantity(), locale));
+            fields.put(field("quantity", line), Written.of(line.quantity(), locale));
             fields.put(field("price", line), amount(line.unitPrice(), locale));
         }
         fields.put("unit", "C62");
@@ -113,16 +114,7 @@ final class DraftForm {
                 .toList();
     }
 
-    static String figure(BigDecimal quantity, Locale locale) {
-        BigDecimal bare = quantity.stripTrailingZeros();
-        return decimal(bare.setScale(Math.max(0, bare.scale())).toPlainString(), locale);
-    }
-
     private static String amount(@Nullable Money price, Locale locale) {
-        return price == null ? "" : decimal(price.decimal(), locale);
-    }
-
-    private static String decimal(String figure, Locale locale) {
-        return locale.getLanguage().equals("fr") ? figure.replace('.', ',') : figure;
+        return price == null ? "" : Written.of(price, locale);
     }
 }

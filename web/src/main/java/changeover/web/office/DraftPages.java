@@ -14,6 +14,7 @@ import changeover.web.session.Said;
 import changeover.web.session.SaidOnce;
 import changeover.web.session.Tab;
 import changeover.web.session.Typed;
+import changeover.web.session.Written;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -142,7 +143,7 @@ public class DraftPages {
     }
 
     private static Row row(DraftByHand.Line line, Locale locale, Words paper) {
-        String quantity = DraftForm.figure(line.quantity(), locale);
+        String quantity = Written.of(line.quantity(), locale);
         return new Row(
                 line.position() + ". " + line.words(),
                 DraftForm.field("words", line),

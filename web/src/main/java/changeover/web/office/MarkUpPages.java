@@ -14,6 +14,7 @@ import changeover.web.session.Said;
 import changeover.web.session.SaidOnce;
 import changeover.web.session.Tab;
 import changeover.web.session.Typed;
+import changeover.web.session.Written;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -39,6 +40,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** The rules that make a part's price of its cost: for one part, for a kind, or by what a part costs. */
 @Path("/{slug}/shop/prices/mark-ups")
@@ -153,20 +155,30 @@ public class MarkUpPages {
         return Money.rounded(step, currency);
     }
 
+    private Money fiveCents() {
+        return new Money(5, businesses.current().currency());
+    }
+
     private Said freshOne() {
-        return Said.filled(Map.of("step", "0.05", "from", today.day().toString()));
+        return Said.filled(Map.of(
+                "step",
+                Written.of(fiveCents(), frames.locale()),
+                "from",
+                today.day().toString()));
     }
 
     private Said freshByCost() {
         var fields = new HashMap<String, String>();
-        fields.put("step", "0.05");
+        Locale locale = frames.locale();
+        fields.put("step", Written.of(fiveCents(), locale));
         fields.put("from", today.day().toString());
-        fields.put("cost1", "0.00");
+        fields.put("cost1", Written.of(Money.zero(businesses.current().currency()), locale));
         List<MarkUp> held = rules.markUps().byCost(today.day());
         for (int at = 0; at < held.size() && at < BRACKETS.size(); at++) {
-            fields.put("cost" + (at + 1), held.get(at).costFrom().decimal());
-            fields.put("percent" + (at + 1), MarkUpsInWords.plain(held.get(at).percent()));
-            fields.put("step", held.get(at).step().decimal());
+            @Nullable BigDecimal percent = held.get(at).percent();
+            fields.put("cost" + (at + 1), Written.of(held.get(at).costFrom(), locale));
+            fields.put("percent" + (at + 1), percent == null ? "" : Written.of(percent, locale));
+            fields.put("step", Written.of(held.get(at).step(), locale));
         }
         return Said.filled(fields);
     }

@@ -15,6 +15,7 @@ import changeover.web.session.Said;
 import changeover.web.session.SaidOnce;
 import changeover.web.session.Tab;
 import changeover.web.session.Typed;
+import changeover.web.session.Written;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -91,7 +92,16 @@ public class NextPricesPages {
                     frame,
                     null,
                     Said.filled(Map.of(
-                            "from", next.toString(), "part", "3", "labour", "3", "travel", "3", "step", "0.05")));
+                            "from",
+                            next.toString(),
+                            "part",
+                            "3",
+                            "labour",
+                            "3",
+                            "travel",
+                            "3",
+                            "step",
+                            Written.of(new Money(5, businesses.current().currency()), frame.locale()))));
         }
         var typed = new Typed(asked);
         NextPrices version = version(typed);

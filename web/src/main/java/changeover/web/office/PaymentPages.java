@@ -19,6 +19,7 @@ import changeover.web.session.Said;
 import changeover.web.session.SaidOnce;
 import changeover.web.session.Tab;
 import changeover.web.session.Typed;
+import changeover.web.session.Written;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -119,7 +120,7 @@ public class PaymentPages {
                         "day",
                         frame.today().toString(),
                         "amount",
-                        standing.open().decimal(),
+                        Written.of(standing.open(), frame.locale()),
                         "way",
                         "transfer")));
     }

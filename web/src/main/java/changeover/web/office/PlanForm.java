@@ -7,6 +7,7 @@ import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Wording;
 import changeover.web.session.Said;
 import changeover.web.session.Typed;
+import changeover.web.session.Written;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Currency;
@@ -41,7 +42,7 @@ final class PlanForm {
         values.put("nameEn", List.of(facts.name().en()));
         values.put("nameFr", List.of(facts.name().fr()));
         values.put("visits", List.of(String.valueOf(facts.visits())));
-        values.put("price", List.of(number(facts.price().amount().toPlainString(), locale)));
+        values.put("price", List.of(Written.of(facts.price(), locale)));
         values.put("discountPercent", List.of(plain(facts.discountPercent(), locale)));
         values.put("instalments", List.of(String.valueOf(facts.instalments())));
         values.put("includedMinutes", List.of(String.valueOf(facts.includedMinutes())));
@@ -118,10 +119,6 @@ final class PlanForm {
     }
 
     static String plain(BigDecimal quantity, Locale locale) {
-        return number(quantity.stripTrailingZeros().toPlainString(), locale);
-    }
-
-    private static String number(String decimal, Locale locale) {
-        return locale.getLanguage().equals("fr") ? decimal.replace('.', ',') : decimal;
+        return Written.of(quantity, locale);
     }
 }

@@ -17,6 +17,7 @@ import changeover.web.session.Said;
 import changeover.web.session.SaidOnce;
 import changeover.web.session.Tab;
 import changeover.web.session.Typed;
+import changeover.web.session.Written;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -84,7 +85,8 @@ public class RefundPages {
         Money most = refunds.most(customer, today.day());
         return page(
                 customer,
-                Said.filled(Map.of("day", today.day().toString(), "amount", most.decimal(), "way", "cheque")));
+                Said.filled(Map.of(
+                        "day", today.day().toString(), "amount", Written.of(most, frames.locale()), "way", "cheque")));
     }
 
     @POST

@@ -14,6 +14,7 @@ import changeover.web.session.Said;
 import changeover.web.session.SaidOnce;
 import changeover.web.session.Tab;
 import changeover.web.session.Typed;
+import changeover.web.session.Written;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -77,7 +78,7 @@ public class ServingPages {
         Map<String, String> known = new HashMap<>();
         for (ServingRules.Rule rule : servings.rules().rules()) {
             known.put(rule.what().code() + "-days", String.valueOf(rule.daysLate()));
-            known.put(rule.what().code() + "-least", rule.least().decimal());
+            known.put(rule.what().code() + "-least", Written.of(rule.least(), frames.locale()));
         }
         return Pages.serving(frames.of(Tab.MONEY), Said.filled(known));
     }

@@ -16,6 +16,7 @@ import changeover.web.session.Said;
 import changeover.web.session.SaidOnce;
 import changeover.web.session.Tab;
 import changeover.web.session.Typed;
+import changeover.web.session.Written;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -31,6 +32,7 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -166,7 +168,7 @@ public class StockPages {
                         part.name().in(frame.locale()),
                         part.size() == null ? "" : part.size(),
                         held.stream()
-                                .map(place -> figure(place.getOrDefault(part.code(), BigDecimal.ZERO)))
+                                .map(place -> figure(place.getOrDefault(part.code(), BigDecimal.ZERO), frame.locale()))
                                 .toList()))
                 .toList();
         List<Choice> kinds = catalogue.catalogue().parts().stream()
@@ -178,7 +180,7 @@ public class StockPages {
         return Pages.stock(frame, new View(names, rows, kinds, UUID.randomUUID(), UUID.randomUUID()), form);
     }
 
-    private static String figure(BigDecimal quantity) {
-        return quantity.signum() == 0 ? "" : quantity.stripTrailingZeros().toPlainString();
+    private static String figure(BigDecimal quantity, Locale locale) {
+        return quantity.signum() == 0 ? "" : Written.of(quantity, locale);
     }
 }

@@ -16,6 +16,7 @@ import changeover.web.session.Said;
 import changeover.web.session.SaidOnce;
 import changeover.web.session.Tab;
 import changeover.web.session.Typed;
+import changeover.web.session.Written;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -137,9 +138,12 @@ public class ZonePages {
 
     private Said place() {
         BusinessProfile profile = businesses.profile();
+        Locale locale = frames.locale();
         return Said.filled(Map.of(
-                "latitude", profile.latitude().map(MarkUpsInWords::plain).orElse(""),
-                "longitude", profile.longitude().map(MarkUpsInWords::plain).orElse("")));
+                "latitude",
+                profile.latitude().map(degrees -> Written.of(degrees, locale)).orElse(""),
+                "longitude",
+                profile.longitude().map(degrees -> Written.of(degrees, locale)).orElse("")));
     }
 
     private TemplateInstance page(Said form, Said shop) {

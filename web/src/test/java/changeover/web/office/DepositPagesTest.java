@@ -64,10 +64,16 @@ class DepositPagesTest {
                             containsString(french ? "Encore gardé" : "Still kept"));
             as(shop.office()).get(deposit + "/pdf").then().statusCode(200).contentType("application/pdf");
             as(shop.office()).get(shop.at("money/deposits")).then().body(containsString("Boiler"));
+            as(shop.office())
+                    .get(deposit + "/returns")
+                    .then()
+                    .body(containsString(french ? "value=\"100,00\"" : "value=\"100.00\""));
             post(shop.office(), deposit + "/returns", Map.of("day", day, "amount", "100.01", "way", "card"))
                     .statusCode(422)
-                    .body(containsString("value=\"100.01\""));
-            post(shop.office(), deposit + "/returns", Map.of("day", day, "amount", "100", "way", "card"))
+                    .body(
+                            containsString("value=\"100.01\""),
+                            containsString(french ? "que 100,00\u00a0$ de" : "Only $100.00 of"));
+            post(shop.office(), deposit + "/returns", Map.of("day", day, "amount", "100,00", "way", "card"))
                     .statusCode(303);
             as(shop.office())
                     .get(deposit)
