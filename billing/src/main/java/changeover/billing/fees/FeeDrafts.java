@@ -10,6 +10,7 @@ import changeover.billing.tax.TaxQuestion;
 import changeover.billing.tax.Work;
 import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Businesses;
+import changeover.contracts.tenants.ManyRows;
 import changeover.contracts.words.Wording;
 import io.agroal.api.AgroalDataSource;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -20,7 +21,12 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -68,26 +74,76 @@ public class FeeDrafts {
                       order by q.from_day desc, q.id limit 1))
                  where p.id = ? and p.kind = 'payment' and not exists (
                    select 1 from fee_charged f where f.tenant_id = p.tenant_id and f.payment_id = p.id)""", payment);
-        return ask(
-                FeeKind.RETURNED,
-                place,
-                day,
-                payment,
-                null,
-                new Wording("Returned by the bank.", "Retourné par la banque."));
+        if (place == null) {
+            return Optional.empty();
+        }
+        return fees.on(FeeKind.RETURNED, place.region(), day).map(fee -> {
+            Wording why = new Wording("Returned by the bank.", "Retourné par la banque.");
+            UUID draft = drafts.write(List.of(draft(fee, place, day, why))).getFirst();
+            keep(fee, draft, payment);
+            return draft;
+        });
     }
 
-    /** The reminder asks for it, at the home of the invoice; empty where the place has no fee. */
-    public Optional<UUID> reminded(UUID reminder, UUID invoice, LocalDate day) {
-        Place place = read("""
-                select i.customer_id, h.id, h.country, h.region, c.language, b.invoice_terms_days
-                  from invoice i
-                  join customer c on c.tenant_id = i.tenant_id and c.id = i.customer_id
-                  join business_profile b on b.tenant_id = i.tenant_id
-                  left join invoice_line l on l.tenant_id = i.tenant_id and l.invoice_id = i.id and l.position = 1
-                  join home h on h.tenant_id = i.tenant_id and h.id = coalesce(i.home_id, l.home_id)
-                 where i.id = ?""", invoice);
-        return ask(FeeKind.REMINDER, place, day, null, reminder, new Wording("Reminder.", "Rappel."));
+    /**
+     * These reminders ask for it, each at the home of its invoice; where a place has no fee nothing is asked. A few statements,
+     * however many there are.
+     *
+     * @param invoices by reminder
+     */
+    public void reminded(Map<UUID, UUID> invoices, LocalDate day) {
+        if (invoices.isEmpty()) {
+            return;
+        }
+        Map<UUID, Place> places = places(invoices.values());
+        List<Fee> all = fees.all();
+        Map<UUID, Fee> asked = new LinkedHashMap<>();
+        List<Draft> wanted = new ArrayList<>();
+        invoices.forEach((reminder, invoice) -> {
+            Place place = places.get(invoice);
+            if (place != null) {
+                Fee.on(all, FeeKind.REMINDER, place.region(), day).ifPresent(fee -> {
+                    asked.put(reminder, fee);
+                    wanted.add(draft(fee, place, day, new Wording("Reminder.", "Rappel.")));
+                });
+            }
+        });
+        keep(asked, drafts.write(wanted));
+    }
+
+    private Map<UUID, Place> places(Collection<UUID> invoices) {
+        Map<UUID, Place> places = new HashMap<>();
+        try (Connection connection = datasource.getConnection();
+                PreparedStatement select = connection.prepareStatement("""
+                        select i.customer_id, h.id, h.country, h.region, c.language, b.invoice_terms_days, i.id
+                          from invoice i
+                          join customer c on c.tenant_id = i.tenant_id and c.id = i.customer_id
+                          join business_profile b on b.tenant_id = i.tenant_id
+                          left join invoice_line l on l.tenant_id = i.tenant_id and l.invoice_id = i.id and l.position = 1
+                          join home h on h.tenant_id = i.tenant_id and h.id = coalesce(i.home_id, l.home_id)
+                         where i.id = any (?)""")) {
+            select.setArray(1, connection.createArrayOf("uuid", invoices.toArray()));
+            ResultSet row = select.executeQuery();
+            while (row.next()) {
+                places.put(row.getObject(7, UUID.class), place(row));
+            }
+            return places;
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the places of the fees could not be read", cause);
+        }
+    }
+
+    private void keep(Map<UUID, Fee> asked, List<UUID> written) {
+        ManyRows rows = ManyRows.into("fee_charged", "fee_id uuid, invoice_id uuid, reminder_id uuid");
+        int at = 0;
+        for (Map.Entry<UUID, Fee> one : asked.entrySet()) {
+            rows.add(one.getValue().id(), written.get(at++), one.getKey());
+        }
+        try (Connection connection = datasource.getConnection()) {
+            rows.store(connection);
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the fees could not be noted", cause);
+        }
     }
 
     /** The reminder did not leave: its fee, while it is a draft, is not asked for. */
@@ -106,23 +162,6 @@ public class FeeDrafts {
         } catch (SQLException cause) {
             throw new IllegalStateException("the fee could not be taken back", cause);
         }
-    }
-
-    private Optional<UUID> ask(
-            FeeKind kind,
-            @Nullable Place place,
-            LocalDate day,
-            @Nullable UUID payment,
-            @Nullable UUID reminder,
-            Wording why) {
-        if (place == null) {
-            return Optional.empty();
-        }
-        return fees.on(kind, place.region(), day).map(fee -> {
-            UUID draft = drafts.write(List.of(draft(fee, place, day, why))).getFirst();
-            keep(fee, draft, payment, reminder);
-            return draft;
-        });
     }
 
     private static Draft draft(Fee fee, Place place, LocalDate day, Wording why) {
@@ -167,14 +206,13 @@ public class FeeDrafts {
                 List.of(line));
     }
 
-    private void keep(Fee fee, UUID draft, @Nullable UUID payment, @Nullable UUID reminder) {
+    private void keep(Fee fee, UUID draft, UUID payment) {
         try (Connection connection = datasource.getConnection();
                 PreparedStatement insert = connection.prepareStatement(
-                        "insert into fee_charged (fee_id, invoice_id, payment_id, reminder_id) values (?, ?, ?, ?)")) {
+                        "insert into fee_charged (fee_id, invoice_id, payment_id) values (?, ?, ?)")) {
             insert.setObject(1, fee.id());
             insert.setObject(2, draft);
             insert.setObject(3, payment);
-            insert.setObject(4, reminder);
             insert.executeUpdate();
         } catch (SQLException cause) {
             throw new IllegalStateException("the fee could not be noted", cause);
@@ -186,16 +224,18 @@ public class FeeDrafts {
                 PreparedStatement select = connection.prepareStatement(sql)) {
             select.setObject(1, id);
             ResultSet row = select.executeQuery();
-            return row.next()
-                    ? new Place(
-                            row.getObject(1, UUID.class),
-                            row.getObject(2, UUID.class),
-                            TaxQuestion.region(row.getString(3), row.getString(4)),
-                            row.getString(5),
-                            row.getInt(6))
-                    : null;
+            return row.next() ? place(row) : null;
         } catch (SQLException cause) {
             throw new IllegalStateException("the place of the fee could not be read", cause);
         }
+    }
+
+    private static Place place(ResultSet row) throws SQLException {
+        return new Place(
+                row.getObject(1, UUID.class),
+                row.getObject(2, UUID.class),
+                TaxQuestion.region(row.getString(3), row.getString(4)),
+                row.getString(5),
+                row.getInt(6));
     }
 }

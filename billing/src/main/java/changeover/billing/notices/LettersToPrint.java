@@ -1,6 +1,5 @@
 package changeover.billing.notices;
 
-import changeover.billing.documents.Document;
 import changeover.billing.documents.LetterBatchPdf;
 import changeover.billing.documents.Letterhead;
 import changeover.billing.documents.Letterheads;
@@ -9,10 +8,11 @@ import changeover.contracts.tenants.Locales;
 import changeover.contracts.tenants.Today;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
-import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -48,36 +48,45 @@ public class LettersToPrint {
 
     /** Every letter whose papers are made, that is still true and that nobody has printed; empty when there is none. */
     public Optional<Batch> batch() {
-        List<LetterBatchPdf.Letter> letters = new ArrayList<>();
-        List<UUID> ids = new ArrayList<>();
-        LocalDate day = today.day();
-        for (OutboxMessage message : outbox.toPrint()) {
-            if (message.missing() == 0 && look.mayLeave(message.id())) {
-                letters.add(letter(message, day));
-                ids.add(message.id());
-            }
-        }
-        return letters.isEmpty() ? Optional.empty() : Optional.of(new Batch(LetterBatchPdf.bytes(letters), ids));
+        List<OutboxMessage> leaving = outbox.toPrint().stream()
+                .filter(message -> message.missing() == 0 && look.mayLeave(message.id()))
+                .toList();
+        return leaving.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Batch(
+                        printed(leaving),
+                        leaving.stream().map(OutboxMessage::id).toList()));
     }
 
     /** One message as a letter, printed already or not. */
     public byte[] one(OutboxMessage message) {
-        return LetterBatchPdf.bytes(List.of(letter(message, today.day())));
+        return printed(List.of(message));
     }
 
-    private LetterBatchPdf.Letter letter(OutboxMessage message, LocalDate day) {
-        Words words = Words.in(Locales.of(message.language()));
-        Letterhead from = letterheads.current(words);
+    /** The papers are read together, the letterhead once for each language. */
+    private byte[] printed(List<OutboxMessage> messages) {
+        LocalDate day = today.day();
+        Map<UUID, List<byte[]>> papers =
+                turns.papers(messages.stream().map(OutboxMessage::id).toList());
+        Map<Words, Letterhead> heads = new HashMap<>();
+        return LetterBatchPdf.bytes(messages.stream()
+                .map(message -> {
+                    Words words = Words.in(Locales.of(message.language()));
+                    return letter(
+                            message,
+                            words,
+                            heads.computeIfAbsent(words, letterheads::current),
+                            day,
+                            papers.getOrDefault(message.id(), List.of()));
+                })
+                .toList());
+    }
+
+    private static LetterBatchPdf.Letter letter(
+            OutboxMessage message, Words words, Letterhead from, LocalDate day, List<byte[]> papers) {
         List<String> to = new ArrayList<>();
         to.add(message.toName());
         message.toPostal().lines().forEach(to::add);
-        try {
-            List<byte[]> papers =
-                    turns.papers(message.id()).stream().map(Document::bytes).toList();
-            return new LetterBatchPdf.Letter(
-                    words.language(), from, day, to, message.subject(), message.body(), papers);
-        } catch (SQLException cause) {
-            throw new IllegalStateException(cause);
-        }
+        return new LetterBatchPdf.Letter(words.language(), from, day, to, message.subject(), message.body(), papers);
     }
 }

@@ -10,7 +10,10 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 
 /** Whose turn it is in the outbox: a message is lent to one sender for a while; afterwards it is anybody's again. */
@@ -85,6 +88,29 @@ class MailTurns {
             }
         }
         return papers;
+    }
+
+    /** The papers of many messages, each in the order in which they were put to it. */
+    Map<UUID, List<byte[]>> papers(Collection<UUID> messages) {
+        Map<UUID, List<byte[]>> papers = new HashMap<>();
+        try (var connection = database.getConnection();
+                PreparedStatement select = connection.prepareStatement("""
+                        select a.outbox_id, d.bytes from outbox_attachment a
+                          join document d on d.tenant_id = a.tenant_id and d.of_kind = a.of_kind and d.of_id = a.of_id
+                           and d.version = a.version and d.media_type = 'application/pdf'
+                         where a.tenant_id = current_tenant() and a.outbox_id = any (?) order by a.outbox_id, a.position
+                        """)) {
+            select.setArray(1, connection.createArrayOf("uuid", messages.toArray()));
+            try (ResultSet row = select.executeQuery()) {
+                while (row.next()) {
+                    papers.computeIfAbsent(row.getObject(1, UUID.class), _ -> new ArrayList<>())
+                            .add(row.getBytes(2));
+                }
+            }
+            return papers;
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the papers could not be read", cause);
+        }
     }
 
     void sent(Turn turn) {

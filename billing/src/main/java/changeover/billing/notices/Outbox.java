@@ -2,7 +2,9 @@ package changeover.billing.notices;
 
 import changeover.billing.documents.Wanted;
 import changeover.billing.invoices.Rows;
+import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.CurrentTenant;
+import changeover.contracts.tenants.Ids;
 import io.agroal.api.AgroalDataSource;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
@@ -26,6 +28,9 @@ public class Outbox {
 
     @Inject
     CurrentTenant current;
+
+    @Inject
+    Businesses businesses;
 
     /** What makes two messages the same one. */
     private record Key(
@@ -53,7 +58,10 @@ public class Outbox {
             Set<Key> written = written(connection, messages);
             List<NewMessage> fresh =
                     messages.stream().filter(one -> written.add(Key.of(one))).toList();
-            insert(connection, fresh);
+            insert(
+                    connection,
+                    fresh,
+                    new HowToAnswer(businesses.profile().facts().phone()));
         } catch (SQLException cause) {
             throw new IllegalStateException(cause);
         }
@@ -164,7 +172,8 @@ public class Outbox {
         return written;
     }
 
-    private static void insert(Connection connection, List<NewMessage> messages) throws SQLException {
+    private static void insert(Connection connection, List<NewMessage> messages, HowToAnswer answer)
+            throws SQLException {
         Rows rows = new Rows(
                 "outbox",
                 "id uuid, kind text, about_id uuid, about_version int, customer_id uuid, home_id uuid, way text,"
@@ -173,7 +182,7 @@ public class Outbox {
         Rows papers =
                 new Rows("outbox_attachment", "outbox_id uuid, of_kind text, of_id uuid, version int, position int");
         for (NewMessage message : messages) {
-            UUID id = UUID.randomUUID();
+            UUID id = Ids.next();
             Recipient to = message.to();
             rows.add(
                     id,
@@ -189,7 +198,7 @@ public class Outbox {
                     String.join("\n", to.postal()),
                     to.language(),
                     OneLine.of(message.subject()),
-                    message.body());
+                    answer.filled(message.body(), to));
             int position = 1;
             for (Wanted paper : message.attached()) {
                 papers.add(id, paper.kind().code(), paper.ofId(), paper.version(), position++);

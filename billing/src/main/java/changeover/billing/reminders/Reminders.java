@@ -7,6 +7,7 @@ import changeover.billing.notices.FreeLetter;
 import changeover.billing.notices.LettersToCustomers;
 import changeover.billing.notices.LettersToCustomers.Addressed;
 import changeover.contracts.tenants.CurrentTenant;
+import changeover.contracts.tenants.Ids;
 import changeover.contracts.tenants.ManyRows;
 import changeover.contracts.tenants.Today;
 import io.agroal.api.AgroalDataSource;
@@ -48,13 +49,15 @@ public class Reminders {
     @Inject
     FeeDrafts fees;
 
-    /** Everything that is due today. */
+    /** Everything that is due today; whoever comes second finds nothing due any more. */
     public int write() {
+        lock();
         return write(due.on(today.day()));
     }
 
     /** What is due today to these customers. */
     public int write(Collection<UUID> customers) {
+        lock();
         return write(due.on(today.day()).stream()
                 .filter(one -> customers.contains(one.customerId()))
                 .toList());
@@ -71,7 +74,7 @@ public class Reminders {
         Map<Addressed, Function<String, FreeLetter>> words = new LinkedHashMap<>();
         Map<UUID, UUID> feesToAsk = new LinkedHashMap<>();
         for (DueReminder one : reminders) {
-            UUID id = UUID.randomUUID();
+            UUID id = Ids.next();
             heads.add(
                     id,
                     one.customerId(),
@@ -94,23 +97,25 @@ public class Reminders {
             }
         }
         try (Connection connection = datasource.getConnection()) {
-            lock(connection);
             heads.store(connection);
             items.store(connection);
         } catch (SQLException cause) {
             throw new IllegalStateException("the reminders could not be written", cause);
         }
         letters.write(words);
-        feesToAsk.forEach((reminder, invoice) -> fees.reminded(reminder, invoice, day));
+        fees.reminded(feesToAsk, day);
         return reminders.size();
     }
 
-    /** One at a time writes a business's reminders. */
-    private void lock(Connection connection) throws SQLException {
-        try (PreparedStatement lock =
-                connection.prepareStatement("select pg_advisory_xact_lock(hashtextextended('reminders ' || ?, 0))")) {
+    /** One at a time writes a business's reminders, and looks what is due only then. */
+    private void lock() {
+        try (Connection connection = datasource.getConnection();
+                PreparedStatement lock = connection.prepareStatement(
+                        "select pg_advisory_xact_lock(hashtextextended('reminders ' || ?, 0))")) {
             lock.setString(1, current.id().toString());
             lock.executeQuery();
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the reminders could not be held", cause);
         }
     }
 }

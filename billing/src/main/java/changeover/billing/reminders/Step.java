@@ -8,7 +8,7 @@ import java.util.List;
 /**
  * One step of the ladder: so many days after the day of payment, in these words, with the place's fee or without.
  *
- * @param body may name {documents}, {total} and {days}, which are filled in
+ * @param body may name {documents}, {total} and {days}, which are filled in, and {answer}: by message, or on paper by telephone
  */
 public record Step(int daysLate, Tone tone, Wording subject, Wording body, boolean asksFee) {
 

@@ -16,12 +16,12 @@ final class StepWords {
 
                             {documents}
 
-                            If you have just paid, thank you; then there is nothing to do. A question? Answer this message.""", """
+                            If you have just paid, thank you; then there is nothing to do. A question? {answer}""", """
                             c’est peut-être un oubli\u00a0: ceci était à payer au plus tard le jour indiqué.
 
                             {documents}
 
-                            Si vous venez de payer, merci; il n’y a rien à faire. Une question? Répondez à ce message."""),
+                            Si vous venez de payer, merci; il n’y a rien à faire. Une question? {answer}"""),
                     false),
             new Step(
                     21,

@@ -129,7 +129,9 @@ public class ReminderPages {
                             .map(DueReminder::customerId)
                             .filter(id -> chosen.contains(id.toString()))
                             .collect(Collectors.toSet());
-                    reminders.write(theirs);
+                    if (reminders.write(theirs) == 0) {
+                        throw Refusal.of("reminder.none-due").thrown();
+                    }
                     return SaidOnce.at("/" + slug + "/money/reminders", "reminders-written");
                 },
                 refusals -> page(refusals.stream()

@@ -131,8 +131,8 @@ public interface ReminderWords {
     String body_fr();
 
     @Message(
-            "Filled in by itself: {documents_name}, {total_name}, {days_name}. Greeting and name of your business are added.")
-    String filled(String documents_name, String total_name, String days_name);
+            "Filled in by itself: {documents_name}, {total_name}, {days_name}, and how to answer, by mail or on paper: {answer_name}. Greeting and name of your business are added.")
+    String filled(String documents_name, String total_name, String days_name, String answer_name);
 
     @Message("Ask the fee for a reminder where the place allows it")
     String asks_fee();
