@@ -40,6 +40,9 @@ public interface ChangeWords {
     @Message("The prices")
     String prices();
 
+    @Message("Fees, reminders and serving")
+    String fees();
+
     @Message("The taxes")
     String taxes();
 

@@ -133,6 +133,13 @@ public class RecordChangesPages {
     }
 
     @GET
+    @Path("fees")
+    @Transactional
+    public TemplateInstance fees(@QueryParam("page") @DefaultValue("1") int page) {
+        return list(Recorded.FEES, "fees", "money/fees", page);
+    }
+
+    @GET
     @Path("costs")
     @Transactional
     public TemplateInstance costs(@QueryParam("page") @DefaultValue("1") int page) {

@@ -9,7 +9,10 @@ enum Recorded {
             "id",
             "name",
             told("home_part", "customer_id", "part"),
-            told("customer_link", "customer_id", "expires_on")),
+            told("customer_link", "customer_id", "expires_on"),
+            told("reminder_hold", "customer_id", "why"),
+            told("serving_word", "customer_id", "why"),
+            told("debit_mandate", "customer_id", "reference")),
     BUILDINGS("building", "id", "name", told("equipment", "building_id", "name")),
     HOMES(
             "home",
@@ -61,7 +64,8 @@ enum Recorded {
             told("invoice_discard", "invoice_id", "why"),
             told("invoice_line", "invoice_id", "words_*"),
             told("payment_allocation", "invoice_id", "amount_minor"),
-            told("write_off", "invoice_id", "amount_minor")),
+            told("write_off", "invoice_id", "amount_minor"),
+            told("instalment_lessening", "invoice_id", "amount_minor")),
     PAYMENTS(
             "payment",
             "id",
@@ -86,6 +90,13 @@ enum Recorded {
             told("labour_terms", "", "valid_from"),
             told("travel_zone", "", "code")),
     TAXES("own_tax", "", "label_*", told("tax_confirmation", "", "source")),
+    FEES(
+            "fee",
+            "",
+            "region",
+            told("reminder_way", "", "how"),
+            told("reminder_step", "", "subject_*"),
+            told("serving_rule", "", "what")),
     COSTS("running_cost", "", "valid_from"),
     BUSINESS(
             "business_profile",

@@ -17,7 +17,8 @@ import java.util.stream.Stream;
 /** What the tests of the records of changes share. */
 class ChangesTold {
 
-    static final List<String> LISTS = List.of("prices", "costs", "taxes", "business", "seasons", "intervals", "kinds");
+    static final List<String> LISTS =
+            List.of("prices", "fees", "costs", "taxes", "business", "seasons", "intervals", "kinds");
 
     @Inject
     AShop shops;
