@@ -7,7 +7,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
@@ -49,17 +48,9 @@ class InvoicePapers implements PaperSource {
     private DrawnPaper paper(InvoiceView view, @Nullable Picture logo) {
         InvoiceSheet sheet = sheets.of(view, logo);
         List<InvoiceSheet> languages =
-                isFrenchFirst(view) ? List.of(sheets.of(view.in(Locale.CANADA_FRENCH), logo), sheet) : List.of(sheet);
+                Tongues.of(view.seller().country(), view.seller().region(), view.language()).stream()
+                        .map(language -> language.equals(view.language()) ? sheet : sheets.of(view.in(language), logo))
+                        .toList();
         return DrawnPaper.pdf(sheet.label(), view.language().getLanguage(), InvoicePdf.bytes(languages));
-    }
-
-    /**
-     * In Quebec an invoice is in French; another language may stand beside it (Charter of the French language, CQLR c. C-11,
-     * s. 57).
-     */
-    private static boolean isFrenchFirst(InvoiceView view) {
-        return view.seller().country().equals("CA")
-                && view.seller().region().endsWith("QC")
-                && !view.language().getLanguage().equals("fr");
     }
 }

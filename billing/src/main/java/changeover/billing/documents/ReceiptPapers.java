@@ -7,13 +7,18 @@ import changeover.contracts.customers.Customer;
 import changeover.contracts.customers.Customers;
 import changeover.contracts.customers.Home;
 import changeover.contracts.customers.Homes;
+import changeover.contracts.tenants.Business;
+import changeover.contracts.tenants.Businesses;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.UUID;
 
 /** Draws the receipts of deposits, in the customer's language. */
 @ApplicationScoped
@@ -31,6 +36,9 @@ class ReceiptPapers implements PaperSource {
     @Inject
     Letterheads letterheads;
 
+    @Inject
+    Businesses businesses;
+
     @Override
     public Set<PaperKind> kinds() {
         return Set.of(PaperKind.RECEIPT);
@@ -38,33 +46,46 @@ class ReceiptPapers implements PaperSource {
 
     @Override
     public Map<Wanted, Drawn> draw(List<Wanted> wanted) {
+        Map<UUID, Deposit> kept = new HashMap<>();
+        deposits.those(wanted.stream().map(Wanted::ofId).toList()).forEach(one -> kept.put(one.id(), one));
+        Map<UUID, Customer> whose = new HashMap<>();
+        customers
+                .all(kept.values().stream().map(Deposit::customerId).distinct().toList())
+                .forEach(one -> whose.put(one.id(), one));
+        Map<UUID, Home> where = new HashMap<>();
+        homes.all(kept.values().stream().map(Deposit::homeId).distinct().toList())
+                .forEach(one -> where.put(one.id(), one));
         Map<Wanted, Drawn> drawn = new LinkedHashMap<>();
         for (Wanted one : wanted) {
-            deposits.of(one.ofId()).ifPresent(deposit -> {
-                ReceiptSheet sheet = sheet(deposit);
-                drawn.put(one, Drawn.of(() -> paper(sheet)));
-            });
+            Deposit deposit = kept.get(one.ofId());
+            if (deposit != null) {
+                List<ReceiptSheet> sheets = sheets(
+                        deposit,
+                        Objects.requireNonNull(whose.get(deposit.customerId())),
+                        Objects.requireNonNull(where.get(deposit.homeId())).facts());
+                drawn.put(one, Drawn.of(() -> paper(sheets)));
+            }
         }
         return drawn;
     }
 
-    private ReceiptSheet sheet(Deposit deposit) {
-        Customer customer = customers.get(deposit.customerId()).orElseThrow();
-        Home.Facts home = homes.get(deposit.homeId()).orElseThrow().facts();
-        Words words = Words.in(Locale.forLanguageTag(customer.language()));
-        List<String> at =
-                Places.lines(words, home.unitLabel(), home.street(), home.city(), home.region(), home.postal());
-        return new ReceiptSheet(
-                letterheads.current(words),
-                new InvoiceSheet.Party(customer.name(), List.of(), List.of()),
-                at,
-                String.valueOf(deposit.number()),
-                deposit,
-                words);
+    private List<ReceiptSheet> sheets(Deposit deposit, Customer customer, Home.Facts home) {
+        Business business = businesses.current();
+        return Tongues.of(business.country(), business.region(), Locale.forLanguageTag(customer.language())).stream()
+                .map(Words::in)
+                .map(words -> new ReceiptSheet(
+                        letterheads.current(words),
+                        new InvoiceSheet.Party(customer.name(), List.of(), List.of()),
+                        Places.lines(words, home.unitLabel(), home.street(), home.city(), home.region(), home.postal()),
+                        String.valueOf(deposit.number()),
+                        deposit,
+                        words))
+                .toList();
     }
 
-    private static DrawnPaper paper(ReceiptSheet sheet) {
-        String name = sheet.words().say("receipt.title") + "-" + sheet.number();
-        return DrawnPaper.pdf(name, sheet.words().language().getLanguage(), ReceiptPdf.bytes(sheet));
+    private static DrawnPaper paper(List<ReceiptSheet> sheets) {
+        ReceiptSheet reader = sheets.getLast();
+        String name = reader.words().say("receipt.title") + "-" + reader.number();
+        return DrawnPaper.pdf(name, reader.words().language().getLanguage(), ReceiptPdf.bytes(sheets));
     }
 }

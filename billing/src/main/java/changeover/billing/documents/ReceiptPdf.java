@@ -20,19 +20,31 @@ public final class ReceiptPdf {
     public record ReceiptSheet(
             Letterhead from, InvoiceSheet.Party to, List<String> home, String number, Deposit deposit, Words words) {}
 
-    private ReceiptPdf(ReceiptSheet sheet) {
+    private ReceiptPdf(ReceiptSheet sheet, Flow flow) {
         this.sheet = sheet;
         this.words = sheet.words();
         this.figures = new Figures(words);
-        this.flow = new Flow(words, sheet.from().name(), words.say("receipt.title") + " " + sheet.number());
+        this.flow = flow;
     }
 
-    /** The paper as PDF/A-3b. */
-    public static byte[] bytes(ReceiptSheet sheet) {
-        return new ReceiptPdf(sheet).draw();
+    /** The paper as PDF/A-3b, in one language after the other, each from a page of its own. */
+    static byte[] bytes(List<ReceiptSheet> sheets) {
+        ReceiptSheet first = sheets.getFirst();
+        Words words = first.words();
+        String title = words.say("receipt.title") + " " + first.number();
+        Flow flow = new Flow(words, first.from().name(), title);
+        for (ReceiptSheet sheet : sheets) {
+            if (sheet != first) {
+                flow.speak(sheet.words());
+            }
+            new ReceiptPdf(sheet, flow).draw();
+        }
+        String phone = first.from().phone();
+        return flow.bytesWith(
+                words.language(), title, its -> phone == null ? null : its.say("question", "phone", phone));
     }
 
-    private byte[] draw() {
+    private void draw() {
         Deposit deposit = sheet.deposit();
         Head.draw(flow, sheet.from(), words.say("receipt.title"), sheet.number());
         FactColumns facts = new FactColumns()
@@ -60,11 +72,6 @@ public final class ReceiptPdf {
                 Flow.LEFT,
                 Flow.WIDTH,
                 words.say("receipt.kept", Map.of("business", sheet.from().name())));
-        String phone = sheet.from().phone();
-        return flow.bytes(
-                words.language(),
-                words.say("receipt.title") + " " + sheet.number(),
-                phone == null ? null : words.say("question", "phone", phone));
     }
 
     private static String after(@Nullable String reference) {

@@ -1,6 +1,8 @@
 package changeover.billing.documents;
 
 import changeover.contracts.money.Money;
+import changeover.contracts.tenants.Business;
+import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.Locales;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -34,6 +36,9 @@ class StatementPapers implements PaperSource {
     Letterheads letterheads;
 
     @Inject
+    Businesses businesses;
+
+    @Inject
     ObjectMapper json;
 
     @Override
@@ -43,34 +48,42 @@ class StatementPapers implements PaperSource {
 
     @Override
     public Map<Wanted, Drawn> draw(List<Wanted> wanted) {
-        Map<UUID, StatementSheet> sheets =
+        Map<UUID, List<StatementSheet>> sheets =
                 sheets(wanted.stream().map(Wanted::ofId).toList());
         Map<Wanted, Drawn> drawn = new LinkedHashMap<>();
         for (Wanted one : wanted) {
-            StatementSheet sheet = sheets.get(one.ofId());
-            if (sheet != null) {
-                drawn.put(one, Drawn.of(() -> paper(sheet)));
+            List<StatementSheet> languages = sheets.get(one.ofId());
+            if (languages != null) {
+                drawn.put(one, Drawn.of(() -> paper(languages)));
             }
         }
         return drawn;
     }
 
-    private static DrawnPaper paper(StatementSheet sheet) {
-        String name = Words.in(sheet.language()).say("statement.title") + "-" + sheet.until();
-        return DrawnPaper.pdf(name, sheet.language().getLanguage(), StatementPdf.bytes(sheet));
+    private static DrawnPaper paper(List<StatementSheet> sheets) {
+        StatementSheet reader = sheets.getLast();
+        String name = Words.in(reader.language()).say("statement.title") + "-" + reader.until();
+        return DrawnPaper.pdf(name, reader.language().getLanguage(), StatementPdf.bytes(sheets));
     }
 
-    private Map<UUID, StatementSheet> sheets(List<UUID> ids) {
-        Map<UUID, StatementSheet> sheets = new LinkedHashMap<>();
+    private Map<UUID, List<StatementSheet>> sheets(List<UUID> ids) {
+        Business business = businesses.current();
+        Map<UUID, List<StatementSheet>> sheets = new LinkedHashMap<>();
         Map<Locale, Letterhead> heads = new HashMap<>();
         try (Connection connection = database.getConnection();
                 PreparedStatement select = connection.prepareStatement("""
-                        select id, from_day, until_day, day, language, currency, opening_minor, closing_minor, lines, buyer
+                        select id, from_day, until_day, day, language, currency, opening_minor, closing_minor, lines, buyer,
+                               deposits_minor
                           from account_statement where id = any (?)""")) {
             select.setArray(1, connection.createArrayOf("uuid", ids.toArray()));
             ResultSet row = select.executeQuery();
             while (row.next()) {
-                sheets.put(row.getObject(1, UUID.class), sheet(row, heads));
+                StatementSheet sheet = sheet(row, heads);
+                sheets.put(
+                        row.getObject(1, UUID.class),
+                        Tongues.of(business.country(), business.region(), sheet.language()).stream()
+                                .map(language -> sheet.in(language, head(language, heads)))
+                                .toList());
             }
             return sheets;
         } catch (SQLException | JsonProcessingException cause) {
@@ -95,13 +108,18 @@ class StatementPapers implements PaperSource {
         json.readTree(row.getString(10)).forEach(line -> to.add(line.asText()));
         return new StatementSheet(
                 language,
-                heads.computeIfAbsent(language, one -> letterheads.current(Words.in(one))),
+                head(language, heads),
                 to,
                 row.getObject(2, LocalDate.class),
                 row.getObject(3, LocalDate.class),
                 row.getObject(4, LocalDate.class),
                 new Money(row.getLong(7), currency),
                 lines,
-                new Money(row.getLong(8), currency));
+                new Money(row.getLong(8), currency),
+                new Money(row.getLong(11), currency));
+    }
+
+    private Letterhead head(Locale language, Map<Locale, Letterhead> heads) {
+        return heads.computeIfAbsent(language, one -> letterheads.current(Words.in(one)));
     }
 }

@@ -19,19 +19,37 @@ public final class StatementPdf {
     private final float balanceAt = Flow.RIGHT - AMOUNT;
     private final float amountAt = balanceAt - AMOUNT;
 
-    private StatementPdf(StatementSheet sheet) {
+    private StatementPdf(StatementSheet sheet, Flow flow) {
         this.sheet = sheet;
         this.words = Words.in(sheet.language());
         this.figures = new Figures(words);
-        this.flow = new Flow(words, sheet.from().name(), words.say("statement.title"));
+        this.flow = flow;
     }
 
     /** The paper as PDF/A-3b. */
     public static byte[] bytes(StatementSheet sheet) {
-        return new StatementPdf(sheet).draw();
+        return bytes(List.of(sheet));
     }
 
-    private byte[] draw() {
+    /** The same statement in one language after the other, each from a page of its own. */
+    static byte[] bytes(List<StatementSheet> sheets) {
+        StatementSheet first = sheets.getFirst();
+        Words words = Words.in(first.language());
+        Flow flow = new Flow(words, first.from().name(), words.say("statement.title"));
+        for (StatementSheet sheet : sheets) {
+            if (sheet != first) {
+                flow.speak(Words.in(sheet.language()));
+            }
+            new StatementPdf(sheet, flow).draw();
+        }
+        String phone = first.from().phone();
+        return flow.bytesWith(
+                words.language(),
+                words.say("statement.title") + " " + first.to().getFirst(),
+                its -> phone == null ? null : its.say("question", "phone", phone));
+    }
+
+    private void draw() {
         Head.draw(flow, sheet.from(), words.say("statement.title"), null);
         new FactColumns()
                 .column(260)
@@ -59,11 +77,6 @@ public final class StatementPdf {
                     line.balance());
         }
         closing();
-        String phone = sheet.from().phone();
-        return flow.bytes(
-                words.language(),
-                words.say("statement.title") + " " + sheet.to().getFirst(),
-                phone == null ? null : words.say("question", "phone", phone));
     }
 
     private void head() {
@@ -119,11 +132,14 @@ public final class StatementPdf {
     }
 
     private void closing() {
-        flow.need(60);
+        flow.need(80);
         flow.down(8);
         Money closing = sheet.closing();
         boolean credit = closing.isNegative();
         SumLines sums = new SumLines(flow, figures, 300);
+        if (!sheet.deposits().isZero()) {
+            sums.line(words.say("statement.deposits"), "", sheet.deposits());
+        }
         sums.total(
                 words.say(credit ? "statement.credit-kept" : "statement.to-pay"), credit ? closing.negated() : closing);
         flow.down(10);

@@ -13,6 +13,7 @@ import jakarta.persistence.EntityManager;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -160,7 +161,7 @@ public class Deposits {
             throw Refusal.of("payment.nothing").at("amount").thrown();
         }
         if (part.compareTo(most) > 0) {
-            throw Refusal.of(code, Map.of("most", most.decimal())).at("amount").thrown();
+            throw Refusal.of(code, Map.of("most", most)).at("amount").thrown();
         }
     }
 
@@ -170,6 +171,20 @@ public class Deposits {
 
     public Optional<Deposit> of(UUID id) {
         return read("s.id = ?", id).stream().findFirst();
+    }
+
+    /** These, as they stand. */
+    public List<Deposit> those(Collection<UUID> ids) {
+        session.flush();
+        try (Connection connection = datasource.getConnection()) {
+            return DepositRows.read(
+                    connection,
+                    businesses.current().currency(),
+                    "s.id = any (?)",
+                    connection.createArrayOf("uuid", ids.toArray()));
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the deposits could not be read", cause);
+        }
     }
 
     public List<Deposit> ofCustomer(UUID customer) {

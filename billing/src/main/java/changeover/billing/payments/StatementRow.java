@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * One line of a customer's statement.
  *
  * @param what before (the balance brought forward), invoice, credit, payment, refund, returned (by the bank),
- *     undone, given-up (written off) or taken-back (open again)
+ *     undone, given-up (written off), taken-back (open again), deposit-applied (to a document) or deposit-freed (from it)
  * @param id of the document or the payment; null on the balance brought forward
  * @param said the document's number, or the payment's reference
  * @param way how the money changed hands; null for a document
@@ -25,4 +25,10 @@ public record StatementRow(
         @Nullable Way way,
         boolean stands,
         Money amount,
-        Money balance) {}
+        Money balance) {
+
+    /** The balance brought forward. */
+    static StatementRow before(LocalDate from, Money balance) {
+        return new StatementRow(from, "before", null, null, null, false, balance, balance);
+    }
+}

@@ -17,9 +17,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.UUID;
-import org.jspecify.annotations.Nullable;
 
-/** Everything that moved a customer's balance, in order, with the balance after each. */
+/** Everything that moved a customer's balance in the business's books, in order, with the balance after each. */
 @ApplicationScoped
 public class Statements {
 
@@ -28,29 +27,29 @@ public class Statements {
               select customer_id, day, case kind when 'credit' then 'credit' else 'invoice' end as what, invoice_id as id,
                      label as said, case kind when 'credit' then -total_minor else total_minor end as minor, 1 as turn,
                      null as way, false as stands
-                from invoice_issue where (?::uuid is null or customer_id = ?)
+                from invoice_issue where customer_id = ?
               union all
               select p.customer_id, p.day, p.kind, p.id, p.reference, case p.kind when 'payment' then -amount_minor else amount_minor end, 2,
                      p.way, u.id is null
                 from payment p
                 left join payment_undoing u on u.tenant_id = p.tenant_id and u.payment_id = p.id
-               where (?::uuid is null or p.customer_id = ?)
+               where p.customer_id = ?
               union all
               select p.customer_id, u.day, case u.how when 'bounced' then 'returned' else 'undone' end, p.id, p.reference,
                      case p.kind when 'payment' then p.amount_minor else -p.amount_minor end, 3, p.way, false
                 from payment_undoing u
                 join payment p on p.tenant_id = u.tenant_id and p.id = u.payment_id
-               where (?::uuid is null or p.customer_id = ?)
+               where p.customer_id = ?
               union all
               select s.customer_id, w.day, case when w.amount_minor > 0 then 'given-up' else 'taken-back' end, w.invoice_id,
                      s.label, -w.amount_minor, 4, null, false
                 from write_off w
                 join invoice_issue s on s.tenant_id = w.tenant_id and s.invoice_id = w.invoice_id
-               where (?::uuid is null or s.customer_id = ?)) moves
+               where s.customer_id = ?) moves
              where day <= ? order by day, turn, said, id""";
 
     /** How often the customer is asked for, before the last day. */
-    private static final int CUSTOMERS = 8;
+    private static final int CUSTOMERS = 4;
 
     @Inject
     AgroalDataSource datasource;
@@ -65,27 +64,28 @@ public class Statements {
      */
     public List<StatementRow> of(UUID customer, LocalDate from, LocalDate until) {
         Money nought = Money.zero(businesses.current().currency());
-        return read(customer, from, until)
-                .getOrDefault(
-                        customer, List.of(new StatementRow(from, "before", null, null, null, false, nought, nought)));
+        return read(customer, from, until).getOrDefault(customer, List.of(StatementRow.before(from, nought)));
     }
 
-    /** Of every customer whose balance ever moved until then: one statement for the database. */
-    public Map<UUID, List<StatementRow>> all(LocalDate from, LocalDate until) {
-        return read(null, from, until);
-    }
-
-    private Map<UUID, List<StatementRow>> read(@Nullable UUID customer, LocalDate from, LocalDate until) {
-        Currency currency = businesses.current().currency();
-        Map<UUID, Money> balances = new LinkedHashMap<>();
-        Map<UUID, List<StatementRow>> rows = new LinkedHashMap<>();
+    private Map<UUID, List<StatementRow>> read(UUID customer, LocalDate from, LocalDate until) {
         try (Connection connection = datasource.getConnection();
                 PreparedStatement select = connection.prepareStatement(MOVES)) {
             for (int at = 1; at <= CUSTOMERS; at++) {
                 select.setObject(at, customer);
             }
             select.setObject(CUSTOMERS + 1, until);
-            ResultSet row = select.executeQuery();
+            return rows(select, from, businesses.current().currency());
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the statement could not be read", cause);
+        }
+    }
+
+    /** Movements in their order, as lines with the balance after each, those before the first day brought forward. */
+    static Map<UUID, List<StatementRow>> rows(PreparedStatement select, LocalDate from, Currency currency)
+            throws SQLException {
+        Map<UUID, Money> balances = new LinkedHashMap<>();
+        Map<UUID, List<StatementRow>> rows = new LinkedHashMap<>();
+        try (ResultSet row = select.executeQuery()) {
             while (row.next()) {
                 UUID whose = row.getObject(8, UUID.class);
                 LocalDate day = row.getObject(1, LocalDate.class);
@@ -104,14 +104,12 @@ public class Statements {
                             balance));
                 }
             }
-        } catch (SQLException cause) {
-            throw new IllegalStateException("the statement could not be read", cause);
         }
         rows.forEach((whose, theirs) -> {
             Money before = theirs.isEmpty()
                     ? Objects.requireNonNull(balances.get(whose))
                     : theirs.getFirst().balance().minus(theirs.getFirst().amount());
-            theirs.addFirst(new StatementRow(from, "before", null, null, null, false, before, before));
+            theirs.addFirst(StatementRow.before(from, before));
         });
         return rows;
     }

@@ -8,9 +8,10 @@ import changeover.billing.notices.FreeLetter;
 import changeover.billing.notices.LettersToCustomers;
 import changeover.billing.notices.LettersToCustomers.Addressed;
 import changeover.billing.notices.Recipient;
-import changeover.billing.payments.StatementRow;
-import changeover.billing.payments.Statements;
+import changeover.billing.payments.StatementsToCustomers;
+import changeover.billing.payments.StatementsToCustomers.Theirs;
 import changeover.contracts.money.Money;
+import changeover.contracts.tenants.Ids;
 import changeover.contracts.tenants.Locales;
 import changeover.contracts.tenants.ManyRows;
 import changeover.contracts.tenants.Today;
@@ -48,7 +49,7 @@ public class AccountStatements {
     AgroalDataSource datasource;
 
     @Inject
-    Statements statements;
+    StatementsToCustomers statements;
 
     @Inject
     LettersToCustomers letters;
@@ -70,12 +71,11 @@ public class AccountStatements {
         return closings(statements.all(from, until));
     }
 
-    private static Map<UUID, Money> closings(Map<UUID, List<StatementRow>> all) {
+    private static Map<UUID, Money> closings(Map<UUID, Theirs> all) {
         Map<UUID, Money> whom = new LinkedHashMap<>();
-        all.forEach((customer, rows) -> {
-            Money closing = rows.getLast().balance();
-            if (rows.size() > 1 || !closing.isZero()) {
-                whom.put(customer, closing);
+        all.forEach((customer, theirs) -> {
+            if (theirs.speaks()) {
+                whom.put(customer, theirs.closing());
             }
         });
         return whom;
@@ -95,28 +95,27 @@ public class AccountStatements {
         if (until.isAfter(today.day())) {
             throw Refusal.of("statement.to-come").at("until").thrown();
         }
-        Map<UUID, List<StatementRow>> all = statements.all(from, until);
+        Map<UUID, Theirs> all = statements.all(from, until);
         Set<UUID> customers = new LinkedHashSet<>(only.isEmpty() ? closings(all).keySet() : only);
         Map<UUID, Recipient> readers = letters.readers(customers);
         customers.removeAll(madeToday(from, until));
         ManyRows rows = ManyRows.into(
                 "account_statement",
                 "id uuid, customer_id uuid, from_day date, until_day date, day date, language text, currency text,"
-                        + " opening_minor bigint, closing_minor bigint, lines json, buyer json");
+                        + " opening_minor bigint, closing_minor bigint, lines json, buyer json,"
+                        + " deposits_minor bigint");
         Map<Addressed, Function<String, FreeLetter>> words = new LinkedHashMap<>();
         List<Wanted> papers = new ArrayList<>();
         for (UUID customer : customers) {
             Recipient reader = readers.get(customer);
-            List<StatementRow> moved = all.get(customer);
+            Theirs moved = all.get(customer);
             if (reader != null && moved != null) {
-                UUID id = UUID.randomUUID();
+                UUID id = Ids.next();
                 add(rows, id, customer, reader, from, until, moved);
                 Wanted paper = Wanted.of(PaperKind.STATEMENT, id);
                 papers.add(paper);
-                Money closing = moved.getLast().balance();
                 words.put(
-                        new Addressed(customer, List.of(paper)),
-                        language -> letter(id, language, from, until, closing));
+                        new Addressed(customer, List.of(paper)), language -> letter(id, language, from, until, moved));
             }
         }
         try (Connection connection = datasource.getConnection()) {
@@ -130,15 +129,9 @@ public class AccountStatements {
     }
 
     private void add(
-            ManyRows rows,
-            UUID id,
-            UUID customer,
-            Recipient reader,
-            LocalDate from,
-            LocalDate until,
-            List<StatementRow> moved) {
+            ManyRows rows, UUID id, UUID customer, Recipient reader, LocalDate from, LocalDate until, Theirs moved) {
         ArrayNode lines = json.createArrayNode();
-        moved.stream()
+        moved.rows().stream()
                 .skip(1)
                 .forEach(row -> lines.addObject()
                         .put("day", row.day().toString())
@@ -148,7 +141,7 @@ public class AccountStatements {
                         .put("balance", row.balance().minor()));
         ArrayNode buyer = json.createArrayNode().add(reader.name());
         reader.postal().forEach(buyer::add);
-        Money closing = moved.getLast().balance();
+        Money closing = moved.closing();
         rows.add(
                 id,
                 customer,
@@ -157,33 +150,27 @@ public class AccountStatements {
                 today.day(),
                 reader.language(),
                 closing.currency().getCurrencyCode(),
-                moved.getFirst().balance().minor(),
+                moved.opening().minor(),
                 closing.minor(),
                 lines,
-                buyer);
+                buyer,
+                moved.deposits().minor());
     }
 
-    private static FreeLetter letter(UUID id, String language, LocalDate from, LocalDate until, Money closing) {
+    private static FreeLetter letter(UUID id, String language, LocalDate from, LocalDate until, Theirs theirs) {
         Locale locale = Locales.of(language);
         String days = DayInPaper.of(from, locale) + " – " + DayInPaper.of(until, locale);
         boolean french = locale.getLanguage().equals("fr");
-        String amount = (closing.isNegative() ? closing.negated() : closing).format(locale);
-        String stands = french
-                ? closing.isPositive()
-                        ? "Il reste à payer " + amount + "."
-                        : closing.isZero() ? "Rien n’est à payer." : "Nous gardons " + amount + " pour vous."
-                : closing.isPositive()
-                        ? amount + " is still to be paid."
-                        : closing.isZero() ? "Nothing is to be paid." : "We keep " + amount + " for you.";
         return new FreeLetter(
                 "statement",
                 id,
                 (french ? "Votre relevé, " : "Your statement, ") + days,
-                french
-                        ? "voici votre relevé, " + days + ". Il est ci-joint. " + stands
-                                + "\n\nUne question? Répondez à ce message."
-                        : "here is your statement, " + days + ". It is attached. " + stands
-                                + "\n\nA question? Answer this message.");
+                (french
+                                ? "voici votre relevé, " + days + ". Il est ci-joint. "
+                                : "here is your statement, " + days + ". It is attached. ")
+                        + StatementWords.stands(theirs.closing(), locale)
+                        + StatementWords.kept(theirs.deposits(), locale)
+                        + (french ? "\n\nUne question? {answer}" : "\n\nA question? {answer}"));
     }
 
     /** The newest first; of one customer. */

@@ -35,7 +35,8 @@ class StatementPdfTest {
                 DAY.withDayOfMonth(31),
                 cad("5.00"),
                 lines,
-                cad(closing));
+                cad(closing),
+                cad("60.00"));
     }
 
     @Test
@@ -48,7 +49,9 @@ class StatementPdfTest {
                 "Returned by the bank 114",
                 "Balance brought forward",
                 "To pay",
-                "$229.95")) {
+                "$229.95",
+                "Deposits kept for work to come, counted apart",
+                "60.00")) {
             assertTrue(text.contains(said), said + " in\n" + text);
         }
     }

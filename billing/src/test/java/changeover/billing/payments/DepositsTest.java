@@ -213,6 +213,20 @@ class DepositsTest {
         assertTrue(!text.contains("TVQ"), text);
     }
 
+    /** In Quebec the French of a paper comes first (Charter of the French language, s. 57, from memory). */
+    @Test
+    void a_receipt_for_an_english_reader_is_in_french_first() throws IOException {
+        UUID tenant = business.quebec();
+        UUID id = business.in(tenant, () -> {
+            UUID customer = business.customer("Mara Quill", "en", "each");
+            return deposit(new Case(customer, business.home(customer, "QC")), "100.00");
+        });
+        String text =
+                text(papers.newest(tenant, PaperKind.RECEIPT, id).orElseThrow().bytes());
+        assertTrue(text.contains("Reçu d’acompte") && text.contains("$100.00"), text);
+        assertTrue(text.indexOf("100,00") < text.indexOf("$100.00"), text);
+    }
+
     private static String text(byte @Nullable [] pdf) throws IOException {
         try (var document = Loader.loadPDF(pdf)) {
             return new PDFTextStripper().getText(document);

@@ -12,19 +12,27 @@ import changeover.billing.invoices.Drafts;
 import changeover.billing.invoices.Invoices;
 import changeover.billing.invoices.SomeDrafts;
 import changeover.billing.notices.Outbox;
+import changeover.billing.payments.Deposits;
+import changeover.billing.payments.NewDeposit;
 import changeover.billing.payments.NewPayment;
 import changeover.billing.payments.Payments;
 import changeover.billing.payments.Way;
+import changeover.billing.writeoffs.WriteOffs;
 import changeover.contracts.PostgresForTests;
 import changeover.contracts.money.Money;
 import changeover.contracts.words.Refused;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 
 /** A month's statements in one go: opening, documents, payments, closing, tied to what is owed. */
@@ -49,6 +57,12 @@ class AccountStatementsTest {
 
     @Inject
     AccountStatements statements;
+
+    @Inject
+    Deposits deposits;
+
+    @Inject
+    WriteOffs writeOffs;
 
     @Inject
     DocumentsToMake papers;
@@ -94,7 +108,9 @@ class AccountStatementsTest {
                     .newest(PaperKind.STATEMENT, made.id())
                     .orElseThrow()
                     .bytes();
-            assertTrue(pdf.length > 5_000);
+            String text = text(pdf);
+            assertTrue(text.contains("229,95") && text.contains("$229.95"), text);
+            assertTrue(text.indexOf("229,95") < text.indexOf("$229.95"), "in Quebec in French first");
             assertEquals(
                     "11498 34493 -11498 22995 " + label,
                     business.one(
@@ -107,5 +123,52 @@ class AccountStatementsTest {
                             .filter(one -> one.kind().equals("statement"))
                             .count());
         });
+    }
+
+    /** 100.00 in Quebec is 114.98: given up by us it is still owed, and a deposit lessens it only when it is applied. */
+    @Test
+    void a_customer_sees_what_they_owe_and_what_is_kept_for_work_to_come() {
+        UUID tenant = business.quebec();
+        business.in(tenant, () -> {
+            UUID ida = business.customer("Ida Roe");
+            UUID home = business.home(ida, "QC");
+            UUID draft = drafts.write(List.of(SomeDrafts.on(FIRST.minusDays(20), ida, home, "100.00")))
+                    .getFirst();
+            UUID invoice = invoices.issue(draft, FIRST.minusDays(20)).invoiceId();
+            writeOffs.giveUp(invoice, FIRST.plusDays(1), Money.of("64.98", "CAD"), "Nobody answers");
+            UUID deposit = deposits.take(new NewDeposit(
+                    ida, home, null, null, FIRST.plusDays(2), Way.CARD, Money.of("80.00", "CAD"), null, "Boiler"));
+            deposits.apply(deposit, invoice, FIRST.plusDays(3), Money.of("30.00", "CAD"));
+            UUID jo = business.customer("Jo Poe");
+            UUID gone = drafts.write(List.of(SomeDrafts.on(FIRST.minusDays(20), jo, business.home(jo, "QC"), "100.00")))
+                    .getFirst();
+            invoices.issue(gone, FIRST.minusDays(20));
+            writeOffs.giveUp(gone, FIRST.plusDays(1), null, "Bankrupt");
+            assertEquals(
+                    Map.of(ida, Money.of("84.98", "CAD")),
+                    statements.whom(FIRST, LAST),
+                    "who is given up is left alone");
+            statements.send(FIRST, LAST, Set.of());
+            assertEquals(
+                    "11498 8498 5000 1 deposit-applied -3000",
+                    business.one(
+                            "select concat_ws(' ', opening_minor, closing_minor, deposits_minor, json_array_length(lines),"
+                                    + " lines -> 0 ->> 'what', lines -> 0 ->> 'amount') from account_statement"
+                                    + " where customer_id = '" + ida + "'"));
+            String said = outbox.to(ida).getFirst().body();
+            assertTrue(said.contains("Il reste à payer 84,98\u00a0$."), said);
+            assertTrue(said.contains("Un acompte de 50,00\u00a0$ est gardé"), said);
+            assertTrue(!said.contains("ce message") && !said.contains("{answer}"), said);
+            assertEquals(1, statements.send(FIRST, LAST, Set.of(jo)), "asked for by name it says what is owed");
+            assertEquals("114.98", statements.of(jo).getFirst().closing().decimal());
+        });
+    }
+
+    private static String text(byte[] pdf) {
+        try (var document = Loader.loadPDF(pdf)) {
+            return new PDFTextStripper().getText(document);
+        } catch (IOException cause) {
+            throw new UncheckedIOException(cause);
+        }
     }
 }
