@@ -50,7 +50,7 @@ public record AgainstPlan(
             if (visit.how() == KeptVisit.How.PLANNED || visit.how() == KeptVisit.How.RETURN) {
                 AgainstPlan all = single(visit, book);
                 if (by == By.KIND) {
-                    all.byKind(book).forEach(one -> lines.merge(one.key(), one, AgainstPlan::plus));
+                    all.byKind().forEach(one -> lines.merge(one.key(), one, AgainstPlan::plus));
                 } else {
                     lines.merge(key(visit, by), all.under(key(visit, by)), AgainstPlan::plus);
                 }
@@ -106,8 +106,8 @@ public record AgainstPlan(
                 name, one, visits, returns, planned, actual, foreseen, cost, partsForeseen, parts, whole);
     }
 
-    /** The last kind takes what is left, so that no minute and no cent is lost. */
-    private List<AgainstPlan> byKind(CostBook book) {
+    /** Minutes and parts by each kind's share of the minutes; the last takes what is left, so that none and no cent is lost. */
+    private List<AgainstPlan> byKind() {
         List<Map.Entry<String, Integer>> kinds = one.kinds().entrySet().stream()
                 .sorted(Map.Entry.comparingByKey())
                 .toList();
@@ -130,8 +130,8 @@ public record AgainstPlan(
                             actual * part / whole,
                             foreseen.fraction(part, whole),
                             cost.fraction(part, whole),
-                            Money.zero(book.currency()),
-                            Money.zero(book.currency()),
+                            partsForeseen.fraction(part, whole),
+                            parts.fraction(part, whole),
                             this.whole);
             shares.add(share.under(kinds.get(at).getKey()));
             left = left.minus(share);

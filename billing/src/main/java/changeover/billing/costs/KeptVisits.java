@@ -11,6 +11,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +32,17 @@ public class KeptVisits {
 
     public Kept until(LocalDate day) {
         return between(EVER, day);
+    }
+
+    /** The visits since the first of the terms that hold on the day began, whichever agreements they were made for. */
+    public Kept ofTerms(LocalDate day) {
+        return between(
+                deals().stream()
+                        .filter(deal -> deal.holds(day))
+                        .map(deal -> deal.term().from())
+                        .min(Comparator.naturalOrder())
+                        .orElse(day),
+                day);
     }
 
     /** @param until the last day, in */

@@ -42,7 +42,7 @@ public class PlanResults {
         EarnedOn on = earned.on(day);
         Map<UUID, EarnedOn.Plan> byAgreement = new HashMap<>();
         on.plans().forEach(plan -> byAgreement.put(plan.agreementId(), plan));
-        KeptVisits.Kept all = over == Over.YEAR ? kept.between(day.withDayOfYear(1), day) : kept.until(day);
+        KeptVisits.Kept all = over == Over.YEAR ? kept.between(day.withDayOfYear(1), day) : kept.ofTerms(day);
         Map<UUID, List<KeptVisit>> visits = new HashMap<>();
         all.visits()
                 .forEach(visit -> visits.computeIfAbsent(visit.deal().agreementId(), _ -> new ArrayList<>())

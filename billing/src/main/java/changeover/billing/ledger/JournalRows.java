@@ -26,7 +26,7 @@ final class JournalRows {
                where s.day between ? and ?
               union all
               select l.invoice_id, 2, case when l.kind = 'plan' and l.agreement_id is not null then 'deferred'
-                       when l.kind = 'plan' then 'revenue-plan' when l.kind = 'deposit' then 'deposits'
+                       when l.kind = 'deposit' then 'deposits'
                        when l.work = 'fee' then 'fees' else 'revenue-visit' end, -l.net_minor
                 from invoice_line l join invoice_issue s on s.tenant_id = l.tenant_id and s.invoice_id = l.invoice_id
                where s.day between ? and ?

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -60,7 +61,23 @@ public record Settlement(
             Money total,
             Money giveBack,
             Money stillToBill,
-            List<Part> parts) {}
+            List<Part> parts) {
+
+        /**
+         * What each instalment still asks for when the agreement is settled this way: those to come first stay as far as what is
+         * kept was not billed yet, the one in which that ends asks for the rest of it, and the others fall.
+         */
+        public Map<UUID, Money> stay(List<Waiting> waiting) {
+            Map<UUID, Money> stay = new LinkedHashMap<>();
+            Money left = stillToBill;
+            for (Waiting one : waiting) {
+                Money part = left.compareTo(one.net()) < 0 ? left : one.net();
+                stay.put(one.id(), part);
+                left = left.minus(part);
+            }
+            return stay;
+        }
+    }
 
     /** One document of the plan as it stands: what of each line and of the whole is not credited yet. */
     record Billed(UUID id, String label, Map<Integer, Money> left, Money total, Money paid, Taxes taxes) {

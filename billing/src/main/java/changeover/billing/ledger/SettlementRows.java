@@ -13,10 +13,13 @@ import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Currency;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.UUID;
+import java.util.stream.Stream;
 
 /** What was asked for an agreement's plan, paid of it and credited, document by document. */
 record SettlementRows(Connection connection, Invoices invoices, Currency currency) {
@@ -61,20 +64,51 @@ record SettlementRows(Connection connection, Invoices invoices, Currency currenc
         return waiting;
     }
 
+    /** What fell of it, so that the plan's price before it ended stays what it was. */
+    static void lessened(Connection connection, UUID instalment, Money fell, LocalDate day, String why)
+            throws SQLException {
+        try (PreparedStatement insert = connection.prepareStatement("""
+                insert into instalment_lessening (invoice_id, day, amount_minor, why) values (?, ?, ?, ?)""")) {
+            insert.setObject(1, instalment);
+            insert.setObject(2, day);
+            insert.setLong(3, fell.minor());
+            insert.setString(4, why);
+            insert.executeUpdate();
+        }
+    }
+
     List<Billed> billed(UUID agreement) throws SQLException {
-        List<Billed> billed = new ArrayList<>();
+        List<Row> rows = new ArrayList<>();
         try (PreparedStatement select = connection.prepareStatement(BILLED)) {
             select.setObject(1, agreement);
             ResultSet row = select.executeQuery();
             while (row.next()) {
-                List<Integer> positions = List.of((Integer[]) row.getArray(2).getArray());
-                List<UUID> notes = List.of((UUID[]) row.getArray(4).getArray());
-                InvoiceView view = invoices.view(row.getObject(1, UUID.class)).orElseThrow();
-                billed.add(one(view, invoices.views(notes), positions, new Money(row.getLong(3), currency)));
+                rows.add(new Row(
+                        row.getObject(1, UUID.class),
+                        List.of((Integer[]) row.getArray(2).getArray()),
+                        new Money(row.getLong(3), currency),
+                        List.of((UUID[]) row.getArray(4).getArray())));
             }
         }
-        return billed;
+        Map<UUID, InvoiceView> views = new HashMap<>();
+        invoices.views(rows.stream()
+                        .flatMap(row -> Stream.concat(Stream.of(row.invoice()), row.notes().stream()))
+                        .toList())
+                .forEach(view -> views.put(view.id(), view));
+        return rows.stream()
+                .map(row -> one(
+                        Objects.requireNonNull(views.get(row.invoice())),
+                        row.notes().stream()
+                                .map(views::get)
+                                .map(Objects::requireNonNull)
+                                .toList(),
+                        row.positions(),
+                        row.paid()))
+                .toList();
     }
+
+    /** @param positions of the plan's lines */
+    private record Row(UUID invoice, List<Integer> positions, Money paid, List<UUID> notes) {}
 
     private Billed one(InvoiceView view, List<InvoiceView> notes, List<Integer> positions, Money paid) {
         Map<Integer, Money> left = new TreeMap<>();

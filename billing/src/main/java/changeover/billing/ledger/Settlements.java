@@ -2,11 +2,15 @@ package changeover.billing.ledger;
 
 import changeover.billing.invoices.Credits;
 import changeover.billing.invoices.Discards;
+import changeover.billing.invoices.DraftByHand;
+import changeover.billing.invoices.DraftChange;
+import changeover.billing.invoices.DraftsByHand;
 import changeover.billing.invoices.Invoices;
 import changeover.billing.tax.TaxQuestion;
 import changeover.contracts.agreements.Agreements;
 import changeover.contracts.agreements.Ending;
 import changeover.contracts.customers.Homes;
+import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Businesses;
 import changeover.contracts.words.FilledOn;
 import changeover.contracts.words.Refusal;
@@ -15,6 +19,7 @@ import io.agroal.api.AgroalDataSource;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
+import java.math.BigDecimal;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.LocalDate;
@@ -22,6 +27,8 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -53,6 +60,9 @@ public class Settlements {
     @Inject
     Discards discards;
 
+    @Inject
+    DraftsByHand drafts;
+
     /** On the day it ended, or, while it holds, as if it ended on the day asked; empty where nothing was ever sold. */
     public Optional<Settlement> of(UUID agreement, LocalDate asked) {
         Currency currency = businesses.current().currency();
@@ -60,9 +70,7 @@ public class Settlements {
         LocalDate day = ending.map(Ending::day).orElse(asked);
         session.flush();
         try (Connection connection = datasource.getConnection()) {
-            Optional<SoldPlan> sold = SoldPlanRows.of(connection, currency).stream()
-                    .filter(one -> one.head().id().equals(agreement))
-                    .findFirst();
+            Optional<SoldPlan> sold = SoldPlanRows.one(connection, agreement, currency);
             if (sold.isEmpty()) {
                 return Optional.empty();
             }
@@ -84,8 +92,8 @@ public class Settlements {
     }
 
     /**
-     * Writes the drafts of the credit notes, one an invoice; where all that is kept was billed, instalments that were not
-     * issued fall.
+     * Writes the drafts of the credit notes, one an invoice; instalments that were not issued fall as far as they would ask for
+     * more than is kept.
      *
      * @throws changeover.contracts.words.Refused while the agreement holds, while a credit note of its invoices is a draft, or
      *     when nothing is to give back and none falls
@@ -101,8 +109,11 @@ public class Settlements {
                 .filter(one -> one.way() == way)
                 .findFirst()
                 .orElseThrow();
-        boolean fall = chosen.stillToBill().isZero() && !settlement.waiting().isEmpty();
-        if (chosen.parts().isEmpty() && !fall) {
+        Map<UUID, Money> stay = chosen.stay(settlement.waiting());
+        List<Settlement.Waiting> change = settlement.waiting().stream()
+                .filter(one -> !one.net().equals(stay.get(one.id())))
+                .toList();
+        if (chosen.parts().isEmpty() && change.isEmpty()) {
             throw Refusal.of("settlement.nothing").thrown();
         }
         if (drafted(agreement)) {
@@ -112,13 +123,39 @@ public class Settlements {
         for (Settlement.Part part : chosen.parts()) {
             notes.add(credits.inPart(part.invoiceId(), today, part.lines(), new Wording(why, why)));
         }
-        if (fall) {
-            for (Settlement.Waiting one : settlement.waiting()) {
+        for (Settlement.Waiting one : change) {
+            Money asks = Objects.requireNonNull(stay.get(one.id()));
+            if (asks.isPositive()) {
+                lessen(one, asks, today, why);
+            } else {
                 invoices.draft(one.id())
                         .ifPresent(draft -> discards.discard(one.id(), new FilledOn(draft.version()), today, why));
             }
         }
         return List.copyOf(notes);
+    }
+
+    /** The first lines stay while they come to no more than the draft still asks for; the next one asks for the rest. */
+    private void lessen(Settlement.Waiting one, Money asks, LocalDate today, String why) {
+        DraftByHand draft = drafts.of(one.id()).orElseThrow();
+        List<DraftChange.Kept> kept = new ArrayList<>();
+        Money left = asks;
+        for (DraftByHand.Line line : draft.lines()) {
+            Money price = line.unitPrice();
+            Money net = price == null ? left.minus(left) : price.times(line.quantity());
+            boolean whole = net.compareTo(left) <= 0;
+            if (whole || left.isPositive()) {
+                kept.add(new DraftChange.Kept(
+                        line.position(), null, whole ? null : BigDecimal.ONE, whole ? null : left, "way"));
+                left = whole ? left.minus(net) : Money.zero(left.currency());
+            }
+        }
+        drafts.change(one.id(), new FilledOn(draft.version()), new DraftChange(kept, List.of(), null));
+        try (Connection connection = datasource.getConnection()) {
+            SettlementRows.lessened(connection, one.id(), one.net().minus(asks), today, why);
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the instalment could not be lessened", cause);
+        }
     }
 
     /** Two people settle one after the other. */

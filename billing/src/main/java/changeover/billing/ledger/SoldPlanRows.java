@@ -14,9 +14,11 @@ import java.util.Currency;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
-/** Reads every accepted agreement that something was asked for, with what was done for it: six statements however many. */
+/** Reads accepted agreements that something was asked for, all or one, with what was done for them: six statements however many. */
 final class SoldPlanRows {
 
     private static final String AGREEMENTS = """
@@ -27,6 +29,7 @@ final class SoldPlanRows {
               join home h on h.tenant_id = a.tenant_id and h.id = a.home_id
               join customer c on c.tenant_id = a.tenant_id and c.id = a.payer_id
               left join agreement_ending e on e.tenant_id = a.tenant_id and e.agreement_id = a.id
+             where ?::uuid is null or a.id = ?
              order by a.number""";
 
     private static final String ASKED = """
@@ -35,8 +38,12 @@ final class SoldPlanRows {
               join invoice i on i.tenant_id = l.tenant_id and i.id = l.invoice_id
               left join invoice_issue s on s.tenant_id = i.tenant_id and s.invoice_id = i.id
               left join invoice_discard d on d.tenant_id = i.tenant_id and d.invoice_id = i.id
-             where l.kind = 'plan' and l.agreement_id is not null
-             group by l.agreement_id, i.id, i.kind, s.day, d.day order by i.id""";
+             where l.kind = 'plan' and l.agreement_id is not null and (?::uuid is null or l.agreement_id = ?)
+             group by l.agreement_id, i.id, i.kind, s.day, d.day
+            union all
+            select i.agreement_id, false, null, x.day, x.amount_minor
+              from instalment_lessening x join invoice i on i.tenant_id = x.tenant_id and i.id = x.invoice_id
+             where i.agreement_id is not null and (?::uuid is null or i.agreement_id = ?)""";
 
     /** A task that was put off is done when the visit that answers its own does it. */
     private static final String TASKS = """
@@ -57,11 +64,12 @@ final class SoldPlanRows {
                  group by b.tenant_id, b.answers_id, k.task_code, k.equipment_id) r
                 on r.tenant_id = v.tenant_id and r.answers_id = v.id and r.task_code = t.task_code
                and r.equipment_id is not distinct from t.equipment_id
-             where v.agreement_id is not null and v.kind = 'plan'
+             where v.agreement_id is not null and v.kind = 'plan' and (?::uuid is null or v.agreement_id = ?)
              order by v.agreement_id, v.window_from, v.id, t.position, t.id""";
 
-    private static final String PARTS =
-            "select agreement_id, part_kind, quantity from agreement_part order by agreement_id, part_kind";
+    private static final String PARTS = """
+            select agreement_id, part_kind, quantity from agreement_part
+             where ?::uuid is null or agreement_id = ? order by agreement_id, part_kind""";
 
     private static final String USED = """
             select l.agreement_id, l.part_kind, l.day, sum(l.quantity)
@@ -72,6 +80,7 @@ final class SoldPlanRows {
                    where n.tenant_id = l.tenant_id and n.visit_id = l.visit_id),
                  (select max(i.visit_version) from invoice i
                    where i.tenant_id = l.tenant_id and i.visit_id = l.visit_id))
+               and (?::uuid is null or l.agreement_id = ?)
              group by l.agreement_id, l.part_kind, l.day order by l.day""";
 
     private final Map<UUID, List<SoldPlan.Asked>> asked = new HashMap<>();
@@ -80,19 +89,43 @@ final class SoldPlanRows {
     private final Map<UUID, Map<String, LocalDate>> done = new HashMap<>();
     private final Map<UUID, Map<String, BigDecimal>> used = new HashMap<>();
 
-    private SoldPlanRows() {}
+    private final Connection connection;
+    private final @Nullable UUID only;
 
-    static List<SoldPlan> of(Connection connection, Currency currency) throws SQLException {
-        SoldPlanRows rows = new SoldPlanRows();
-        rows.asked(connection);
-        rows.tasks(connection);
-        rows.parts(connection);
-        rows.used(connection);
-        return rows.plans(connection, SplitPrices.of(connection, currency), currency);
+    private SoldPlanRows(Connection connection, @Nullable UUID only) {
+        this.connection = connection;
+        this.only = only;
     }
 
-    private void asked(Connection connection) throws SQLException {
-        try (PreparedStatement select = connection.prepareStatement(ASKED);
+    static List<SoldPlan> of(Connection connection, Currency currency) throws SQLException {
+        return read(connection, null, currency);
+    }
+
+    /** Empty when nothing was asked for it, or nobody said yes to it. */
+    static Optional<SoldPlan> one(Connection connection, UUID agreement, Currency currency) throws SQLException {
+        return read(connection, agreement, currency).stream().findFirst();
+    }
+
+    private static List<SoldPlan> read(Connection connection, @Nullable UUID only, Currency currency)
+            throws SQLException {
+        SoldPlanRows rows = new SoldPlanRows(connection, only);
+        rows.asked();
+        rows.tasks();
+        rows.parts();
+        rows.used();
+        return rows.plans(SplitPrices.of(connection, currency), currency);
+    }
+
+    private PreparedStatement ask(String sql, int times) throws SQLException {
+        PreparedStatement select = connection.prepareStatement(sql);
+        for (int at = 1; at <= 2 * times; at++) {
+            select.setObject(at, only);
+        }
+        return select;
+    }
+
+    private void asked() throws SQLException {
+        try (PreparedStatement select = ask(ASKED, 2);
                 ResultSet row = select.executeQuery()) {
             while (row.next()) {
                 asked.computeIfAbsent(row.getObject(1, UUID.class), one -> new ArrayList<>())
@@ -105,8 +138,8 @@ final class SoldPlanRows {
         }
     }
 
-    private void tasks(Connection connection) throws SQLException {
-        try (PreparedStatement select = connection.prepareStatement(TASKS);
+    private void tasks() throws SQLException {
+        try (PreparedStatement select = ask(TASKS, 1);
                 ResultSet row = select.executeQuery()) {
             while (row.next()) {
                 UUID agreement = row.getObject(1, UUID.class);
@@ -120,8 +153,8 @@ final class SoldPlanRows {
         }
     }
 
-    private void parts(Connection connection) throws SQLException {
-        try (PreparedStatement select = connection.prepareStatement(PARTS);
+    private void parts() throws SQLException {
+        try (PreparedStatement select = ask(PARTS, 1);
                 ResultSet row = select.executeQuery()) {
             while (row.next()) {
                 parts.computeIfAbsent(row.getObject(1, UUID.class), one -> new ArrayList<>())
@@ -131,11 +164,11 @@ final class SoldPlanRows {
     }
 
     /** A piece is handed over on the day on which so many were used; the last may be a part of one. */
-    private void used(Connection connection) throws SQLException {
+    private void used() throws SQLException {
         Map<UUID, Map<String, BigDecimal>> promised = new HashMap<>();
         parts.forEach((agreement, list) -> list.forEach(part ->
                 promised.computeIfAbsent(agreement, one -> new HashMap<>()).put(part.kind(), part.quantity())));
-        try (PreparedStatement select = connection.prepareStatement(USED);
+        try (PreparedStatement select = ask(USED, 1);
                 ResultSet row = select.executeQuery()) {
             while (row.next()) {
                 UUID agreement = row.getObject(1, UUID.class);
@@ -153,9 +186,9 @@ final class SoldPlanRows {
         }
     }
 
-    private List<SoldPlan> plans(Connection connection, SplitPrices prices, Currency currency) throws SQLException {
+    private List<SoldPlan> plans(SplitPrices prices, Currency currency) throws SQLException {
         List<SoldPlan> plans = new ArrayList<>();
-        try (PreparedStatement select = connection.prepareStatement(AGREEMENTS);
+        try (PreparedStatement select = ask(AGREEMENTS, 1);
                 ResultSet row = select.executeQuery()) {
             while (row.next()) {
                 UUID id = row.getObject(1, UUID.class);

@@ -18,13 +18,14 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
-/** Agreements whose money the law of the place keeps in trust until their first visit is done, with what was paid of each. */
+/** Agreements whose money the law of the place keeps in trust until their first visit is done, with what was paid of each and what deposits keep for it. */
 @ApplicationScoped
 public class TrustMoney {
 
     /** Sold, not ended, no visit closed yet. */
     private static final String WAITING = """
-            select a.id, a.number, c.name, h.country, h.region, y.day, v.first, coalesce(p.minor, 0)::bigint
+            select a.id, a.number, c.name, h.country, h.region, y.day, v.first,
+                   (coalesce(p.minor, 0) + coalesce(d.minor, 0))::bigint
               from agreement a
               join agreement_acceptance y on y.tenant_id = a.tenant_id and y.agreement_id = a.id
               join home h on h.tenant_id = a.tenant_id and h.id = a.home_id
@@ -41,6 +42,20 @@ public class TrustMoney {
                            left join payment_undoing u on u.tenant_id = l.tenant_id and u.payment_id = l.payment_id
                           where u.id is null group by 1, 2) p
                 on p.tenant_id = a.tenant_id and p.agreement_id = a.id
+              left join (select d.tenant_id, d.agreement_id, sum(p.amount_minor - coalesce(l.minor, 0) - coalesce(b.minor, 0)) as minor
+                           from deposit d
+                           join payment p on p.tenant_id = d.tenant_id and p.id = d.payment_id
+                           left join payment_undoing u on u.tenant_id = p.tenant_id and u.payment_id = p.id
+                           left join (select tenant_id, payment_id, sum(amount_minor) as minor from payment_allocation group by 1, 2) l
+                             on l.tenant_id = p.tenant_id and l.payment_id = p.id
+                           left join (select b.tenant_id, b.deposit_id, sum(r.amount_minor) as minor
+                                        from deposit_return b
+                                        join payment r on r.tenant_id = b.tenant_id and r.id = b.refund_id
+                                        left join payment_undoing u on u.tenant_id = r.tenant_id and u.payment_id = r.id
+                                       where u.id is null group by 1, 2) b
+                             on b.tenant_id = d.tenant_id and b.deposit_id = d.id
+                          where u.id is null and d.agreement_id is not null group by 1, 2) d
+                on d.tenant_id = a.tenant_id and d.agreement_id = a.id
              where not v.begun and (?::uuid is null or a.id = ?)
                and not exists (select 1 from agreement_ending e where e.tenant_id = a.tenant_id and e.agreement_id = a.id)
              order by a.number""";
@@ -51,7 +66,7 @@ public class TrustMoney {
     @Inject
     Businesses businesses;
 
-    /** @param paid with tax; nought while nothing was */
+    /** @param paid with tax, deposits that are still held included; nought while nothing was */
     public record Held(
             UUID agreementId,
             long number,

@@ -64,7 +64,7 @@ public class WriteOffs {
             throw Refusal.of("write-off.nothing").at("amount").thrown();
         }
         if (given.compareTo(open) > 0) {
-            throw Refusal.of("write-off.beyond-open", Map.of("open", open.decimal()))
+            throw Refusal.of("write-off.beyond-open", Map.of("open", open))
                     .at("amount")
                     .thrown();
         }

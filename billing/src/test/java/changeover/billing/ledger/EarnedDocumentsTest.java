@@ -111,7 +111,7 @@ class EarnedDocumentsTest {
                     .collect(Collectors.toMap(
                             Journal.Moved::role, one -> one.credit().minus(one.debit())));
             // the line is of a plan that no agreement carries, which is earned as it is invoiced
-            assertEquals(on.visits().ever(), booked.get(AccountRole.REVENUE_PLAN.code()));
+            assertEquals(on.visits().ever(), booked.get(AccountRole.REVENUE_VISIT.code()));
             assertEquals(on.fees().ever(), booked.get(AccountRole.FEES.code()));
         });
     }

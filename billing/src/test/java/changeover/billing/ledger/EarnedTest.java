@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import changeover.billing.ABusiness;
 import changeover.billing.invoices.Credits;
+import changeover.billing.invoices.Drafts;
 import changeover.billing.invoices.Invoices;
+import changeover.billing.invoices.SomeDrafts;
 import changeover.billing.ledger.ASoldPlan.Sold;
 import changeover.billing.ledger.EarnedOn.Plan;
 import changeover.billing.pricing.ItemKind;
@@ -18,6 +20,7 @@ import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
@@ -46,6 +49,12 @@ class EarnedTest {
 
     @Inject
     Prices prices;
+
+    @Inject
+    Drafts drafts;
+
+    @Inject
+    Journal journal;
 
     private void check(Sold sold, LocalDate day, String expected) {
         Plan plan = earned.on(day).plans().stream()
@@ -156,5 +165,24 @@ class EarnedTest {
 
     private void price(ItemKind kind, String code, String price, LocalDate from) {
         prices.set(new PriceEntry(kind, code, Money.of(price, "CAD"), null, from));
+    }
+
+    /** A plan's line that belongs to no agreement has no term to be earned over: earned and booked as it is invoiced. */
+    @Test
+    void a_plan_without_an_agreement_is_earned_as_the_journal_books_it() {
+        business.in(business.quebec(), () -> {
+            UUID customer = business.customer("Vi Orr");
+            UUID draft = drafts.write(List.of(SomeDrafts.on(FIRST, customer, business.home(customer, "QC"), "80.00")))
+                    .getFirst();
+            invoices.issue(draft, FIRST);
+            assertEquals("80.00", earned.on(FIRST).visits().ever().decimal());
+            assertEquals(
+                    List.of("receivable 91.98", "revenue-visit -80.00"),
+                    journal.of(new Period(FIRST, FIRST)).stream()
+                            .flatMap(entry -> entry.postings().stream())
+                            .filter(one -> !one.role().startsWith("tax"))
+                            .map(one -> one.role() + " " + one.amount().decimal())
+                            .toList());
+        });
     }
 }

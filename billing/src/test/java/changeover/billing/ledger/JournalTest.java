@@ -80,7 +80,7 @@ class JournalTest {
                     assertEquals(owed.all(period.until()).credit().minor(), -deposits);
                     TaxReport report = taxes.of(period);
                     assertEquals(report.tax(TaxReport.Row::net).minor(), -sum(entries, "tax "));
-                    assertEquals(report.sales().net().minor(), -sum(entries, "revenue-plan"));
+                    assertEquals(report.sales().net().minor(), -sum(entries, "revenue-visit"));
                 }
                 assertEquals(0, checked());
             });

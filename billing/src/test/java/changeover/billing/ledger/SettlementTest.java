@@ -174,39 +174,6 @@ class SettlementTest {
         });
     }
 
-    @Test
-    void in_twelve_instalments_of_which_four_were_asked_for_and_none_paid() {
-        business.in(business.quebec(), () -> {
-            Sold sold = plans.of("Ida Roe", 0, 0);
-            UUID spring = plans.visit(sold, "plan", 60, null);
-            plans.visit(sold, "plan", 60, null);
-            for (int number = 1; number <= 12; number++) {
-                LocalDate day = FIRST.plusMonths(number - 1);
-                if (number <= 4) {
-                    plans.invoiced(sold, day, number, "20.75");
-                } else {
-                    plans.draft(sold, day, number, "20.75");
-                }
-            }
-            plans.closed(sold, spring, LocalDate.of(2026, 5, 4), "done");
-            ends(sold);
-            check(
-                    sold,
-                    "pro-rata* keep 92.78 credit 0.00 total 0.00 back 0.00 bill 9.78",
-                    "work-done keep 124.50 credit 0.00 total 0.00 back 0.00 bill 41.50",
-                    "pro-rata-less-work keep 217.28 credit 0.00 total 0.00 back 0.00 bill 134.28");
-            assertEquals(
-                    8, settlements.of(sold.id(), END).orElseThrow().waiting().size());
-            assertEquals(
-                    "settlement.nothing",
-                    assertThrows(
-                                    Refused.class,
-                                    () -> settlements.settle(sold.id(), RefundWay.PRO_RATA, END, "Moved away"))
-                            .first()
-                            .code());
-        });
-    }
-
     /** What the old plan gives back pays the new one: 286.29 less 179.62 is 106.67. */
     @Test
     void a_plan_is_changed_for_another() {

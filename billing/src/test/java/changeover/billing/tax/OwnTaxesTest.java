@@ -203,4 +203,17 @@ class OwnTaxesTest {
                 expected,
                 assertThrows(Refused.class, () -> taxes.add(facts)).first().code());
     }
+
+    /** Whatever a row of the table may be about, its confirmation can be kept: a fee's too. */
+    @Test
+    void every_kind_of_work_can_be_confirmed() {
+        business.in(business.quebec(), () -> {
+            for (Work work : Work.values()) {
+                business.execute(
+                        "insert into tax_confirmation (region, property_use, work, contract_form, code, percent,"
+                                + " valid_from, source, read_on) values ('CA-BC', 'any', '" + work.code()
+                                + "', 'any', 'gst', 5, '2008-01-01', 'The agency''s page', '2026-01-05')");
+            }
+        });
+    }
 }

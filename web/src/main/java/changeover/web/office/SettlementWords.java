@@ -84,7 +84,7 @@ public interface SettlementWords {
     String instalment(int number, String net);
 
     @Message(
-            "They fall when the agreement is settled a way that keeps no more than was invoiced. Otherwise change one to what is kept, and discard the others.")
+            "When the agreement is settled they fall, as far as they ask for more than is kept: the first stay, the one in which that ends is lessened to the rest of it.")
     String waiting_how();
 
     @Message("Why, as the credit note says it")
