@@ -35,6 +35,7 @@ public class BooksHold {
             assertEquals(0, LedgerChecks.taxes(connection).bad(), "taxes");
             assertEquals(0, PaymentChecks.of(connection).bad(), "payments");
             assertEquals(0, PaymentChecks.refunds(connection).bad(), "refunds");
+            assertEquals(0, PaymentChecks.documents(connection).bad(), "paid");
             assertEquals(0, BankChecks.of(connection).bad(), "bank");
             assertEquals(0, ReminderChecks.of(connection).bad(), "reminders");
         } catch (SQLException cause) {

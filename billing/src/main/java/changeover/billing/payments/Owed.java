@@ -47,6 +47,11 @@ public class Owed {
         return items("where customer_id = ? and open_minor > 0 order by due_day, series, number", customer, day);
     }
 
+    /** Documents of a customer that are not paid in full, those that were given up too. */
+    List<OpenItem> unpaid(UUID customer, LocalDate day) {
+        return items("where customer_id = ? and (open_minor > 0 or given_up_minor > 0)", customer, day);
+    }
+
     /** How one document stands; empty while it is a draft, and for a credit note. */
     public Optional<OpenItem> item(UUID invoice, LocalDate day) {
         return items("where invoice_id = ?", invoice, day).stream().findFirst();

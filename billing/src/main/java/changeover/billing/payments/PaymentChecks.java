@@ -6,7 +6,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 
 /**
- * What must hold of payments: none pays more documents than it brought, nor a document of another customer. Sums are made once
+ * What must hold of payments: none pays more than it brought, nor a document of another customer, and no document is paid twice. Sums are made once
  * each, even in a folder so new that the database has not counted its rows.
  */
 public final class PaymentChecks {
@@ -43,6 +43,30 @@ public final class PaymentChecks {
             select count(*) filter (where given > 0), count(*) filter (where given > 0 and given + pays > taken)
               from moved""";
 
+    /**
+     * No document was paid beyond its total less what was credited. What a credit note set free may stand until it is used, and
+     * so may what was paid ahead for a draft; after them no further money came to it.
+     */
+    private static final String DOCUMENTS = """
+            with standing as materialized (
+              select a.tenant_id, a.invoice_id, a.id, a.amount_minor as minor
+                from payment_allocation a
+                left join payment_undoing u on u.tenant_id = a.tenant_id and u.payment_id = a.payment_id
+               where u.id is null),
+            paid as materialized (
+              select tenant_id, invoice_id, sum(minor) as minor from standing group by 1, 2),
+            credited as materialized (
+              select tenant_id, credits_id, sum(total_minor) as minor from invoice_issue where kind = 'credit' group by 1, 2)
+            select count(*), count(*) filter (where p.minor > s.total_minor - coalesce(c.minor, 0) and exists (
+                     select 1 from standing a
+                      where a.tenant_id = s.tenant_id and a.invoice_id = s.invoice_id and a.minor > 0 and a.id > s.id
+                        and not exists (
+                          select 1 from invoice_issue n
+                           where n.tenant_id = s.tenant_id and n.credits_id = s.invoice_id and n.id > a.id)))
+              from paid p
+              join invoice_issue s on s.tenant_id = p.tenant_id and s.invoice_id = p.invoice_id
+              left join credited c on c.tenant_id = s.tenant_id and c.credits_id = s.invoice_id""";
+
     private PaymentChecks() {}
 
     /** @param bad how many do not hold; nought is well */
@@ -55,6 +79,11 @@ public final class PaymentChecks {
     /** The rows are the customers who got something back. */
     public static Found refunds(Connection connection) throws SQLException {
         return counted(connection, "refunds", REFUNDS);
+    }
+
+    /** The rows are the issued documents that something pays. */
+    public static Found documents(Connection connection) throws SQLException {
+        return counted(connection, "paid", DOCUMENTS);
     }
 
     private static Found counted(Connection connection, String name, String sql) throws SQLException {

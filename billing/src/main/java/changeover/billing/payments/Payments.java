@@ -10,7 +10,9 @@ import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -24,6 +26,9 @@ public class Payments {
 
     @Inject
     Owed owed;
+
+    @Inject
+    StillOpen still;
 
     @Inject
     Today today;
@@ -69,7 +74,8 @@ public class Payments {
     private record Wanted(Money counted, List<NewPayment.Part> parts) {}
 
     private Wanted wanted(NewPayment payment) {
-        List<Spread.Owing> owing = payment.parts().isEmpty() ? allOpen(payment) : asked(payment);
+        List<Spread.Owing> owing =
+                payment.parts().isEmpty() ? still.orGivenUp(payment.customerId(), payment.day()) : asked(payment);
         Money counted = payment.amount();
         if (payment.way() == Way.CASH) {
             Money sum = Money.zero(counted.currency());
@@ -84,26 +90,24 @@ public class Payments {
         return new Wanted(counted, Spread.over(counted, owing).parts());
     }
 
-    private List<Spread.Owing> allOpen(NewPayment payment) {
-        return owed.open(payment.customerId(), payment.day()).stream()
-                .map(item -> new Spread.Owing(item.invoiceId(), item.open()))
-                .toList();
-    }
-
     private List<Spread.Owing> asked(NewPayment payment) {
-        List<Spread.Owing> owing = new ArrayList<>();
+        Map<UUID, Money> wanted = new LinkedHashMap<>();
         for (NewPayment.Part part : payment.parts()) {
             if (!part.amount().isPositive()) {
                 throw Refusal.of("payment.nothing").at("parts").thrown();
             }
-            Optional<OpenItem> item = owed.item(part.invoiceId(), today.day());
-            UUID owner = item.map(OpenItem::customerId).orElseGet(() -> payerOfDraft(part.invoiceId()));
+            wanted.merge(part.invoiceId(), part.amount(), Money::plus);
+        }
+        List<Spread.Owing> owing = new ArrayList<>();
+        wanted.forEach((invoice, amount) -> {
+            Optional<OpenItem> item = owed.item(invoice, today.day());
+            UUID owner = item.map(OpenItem::customerId).orElseGet(() -> payerOfDraft(invoice));
             if (!payment.customerId().equals(owner)) {
                 throw Refusal.of("payment.not-theirs").at("parts").thrown();
             }
-            Money open = item.map(OpenItem::open).orElse(part.amount());
-            owing.add(new Spread.Owing(part.invoiceId(), open.compareTo(part.amount()) < 0 ? open : part.amount()));
-        }
+            Money open = item.map(OpenItem::open).orElse(amount);
+            owing.add(new Spread.Owing(invoice, open.compareTo(amount) < 0 ? open : amount));
+        });
         return owing;
     }
 

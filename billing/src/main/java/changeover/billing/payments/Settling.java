@@ -26,6 +26,9 @@ class Settling {
     @Inject
     Owed owed;
 
+    @Inject
+    StillOpen still;
+
     private record Free(UUID paymentId, long minor) {}
 
     /** @return how much of the credit was used */
@@ -33,13 +36,10 @@ class Settling {
         Money before = owed.of(customer, day).open();
         try (Connection connection = datasource.getConnection()) {
             release(connection, customer, day);
-            List<OpenItem> open = new ArrayList<>(owed.open(customer, day));
             for (Free free : free(connection, customer, day)) {
                 Money amount = new Money(free.minor(), before.currency());
-                List<Spread.Owing> owing = open.stream()
-                        .map(item -> new Spread.Owing(item.invoiceId(), item.open()))
-                        .toList();
-                for (NewPayment.Part part : Spread.over(amount, owing).parts()) {
+                for (NewPayment.Part part :
+                        Spread.over(amount, still.of(customer, day)).parts()) {
                     allocate(
                             connection,
                             free.paymentId(),
@@ -47,7 +47,6 @@ class Settling {
                             part.amount().minor(),
                             day);
                 }
-                open = new ArrayList<>(owed.open(customer, day));
             }
         } catch (SQLException cause) {
             throw new IllegalStateException("the credit could not be used", cause);

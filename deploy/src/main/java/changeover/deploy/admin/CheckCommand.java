@@ -42,6 +42,7 @@ final class CheckCommand implements AdminCommand {
             well &= chain(owner);
             well &= taxes(owner);
             well &= refunds(owner);
+            well &= paid(owner);
             well &= reminders(owner);
             well &= bankLines(owner);
             well &= journal(running, owner);
@@ -74,6 +75,15 @@ final class CheckCommand implements AdminCommand {
             return true;
         }
         PaymentChecks.Found found = PaymentChecks.refunds(owner);
+        return said(found.name(), found.rows(), found.bad());
+    }
+
+    /** No document was paid beyond its total. */
+    private static boolean paid(Connection owner) throws SQLException {
+        if (!exists(owner, "payment_allocation")) {
+            return true;
+        }
+        PaymentChecks.Found found = PaymentChecks.documents(owner);
         return said(found.name(), found.rows(), found.bad());
     }
 

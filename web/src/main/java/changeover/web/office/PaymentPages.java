@@ -12,6 +12,7 @@ import changeover.billing.payments.Way;
 import changeover.contracts.customers.Customer;
 import changeover.contracts.customers.Customers;
 import changeover.contracts.tenants.Businesses;
+import changeover.contracts.words.Refusal;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
@@ -144,14 +145,23 @@ public class PaymentPages {
                     String note = typed.line("note", 500);
                     List<String> chosen = typed.each("invoice");
                     typed.understood();
-                    List<NewPayment.Part> parts = owed.open(customer, day).stream()
-                            .filter(item -> chosen.contains(item.invoiceId().toString()))
-                            .map(item -> new NewPayment.Part(item.invoiceId(), item.open()))
-                            .toList();
+                    List<NewPayment.Part> parts = parts(customer, chosen);
                     payments.take(new NewPayment(customer, day, way, amount, reference, note, parts));
                     return SaidOnce.at("/" + slug + "/money/customers/" + customer, "payment-kept");
                 },
                 refusals -> page(customer, Said.again(typed, refusals, frames.locale())));
+    }
+
+    /** What was ticked, as it is open today: money may have come before the document that it is meant for. */
+    private List<NewPayment.Part> parts(UUID customer, List<String> chosen) {
+        List<NewPayment.Part> parts = owed.open(customer, frames.of(Tab.MONEY).today()).stream()
+                .filter(item -> chosen.contains(item.invoiceId().toString()))
+                .map(item -> new NewPayment.Part(item.invoiceId(), item.open()))
+                .toList();
+        if (parts.size() < Set.copyOf(chosen).size()) {
+            throw Refusal.of("payment.no-longer-open").thrown();
+        }
+        return parts;
     }
 
     @GET
