@@ -8,6 +8,7 @@ import java.util.Currency;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -47,6 +48,15 @@ record CreditTaxes(
             }
         }
         return rows;
+    }
+
+    /** As it stands once this credit note, too, is issued: the next one of the same hour counts it. */
+    CreditTaxes after(Waiting credit, List<PrintedTax> itsTaxes) {
+        return new CreditTaxes(charged, taxes, both(creditedLines, credit.lines()), both(creditedTaxes, itsTaxes));
+    }
+
+    private static <T> List<T> both(List<T> first, List<T> second) {
+        return Stream.concat(first.stream(), second.stream()).toList();
     }
 
     private PrintedTax row(Waiting credit, PrintedTax tax, List<Integer> lines, int position) {

@@ -57,17 +57,16 @@ class Judging {
                 continue;
             }
             List<WorkPlace> works = Assessment.works(draft, places);
-            judged.ready()
-                    .put(
-                            draft.id(),
-                            new Assessed(
-                                    draft,
-                                    day,
-                                    taxDay,
-                                    assessment.seller(),
-                                    Assessment.buyer(draft, works),
-                                    works,
-                                    taxes.rows()));
+            var assessed = new Assessed(
+                    draft, day, taxDay, assessment.seller(), Assessment.buyer(draft, works), works, taxes.rows());
+            if (assessed.totalMinor() > Assessed.MOST_MINOR) {
+                judged.refused().put(draft.id(), Refusal.of("invoice.too-much"));
+                continue;
+            }
+            judged.ready().put(draft.id(), assessed);
+            if (draft.creditsId() != null) {
+                credits.computeIfPresent(draft.creditsId(), (_, credit) -> credit.after(draft, taxes.rows()));
+            }
         }
         return judged;
     }

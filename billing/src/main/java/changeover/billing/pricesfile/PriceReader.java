@@ -121,13 +121,16 @@ final class PriceReader {
         return known.day();
     }
 
+    /** As the pages take it, and the API. */
+    private static final BigDecimal MOST = new BigDecimal("99999999.99");
+
     private @Nullable Money money(PriceLine line, Column column) {
         String cell = line.cell(column);
         if (cell.isEmpty()) {
             return null;
         }
         Optional<BigDecimal> amount = WrittenAmount.read(cell);
-        if (amount.isEmpty()) {
+        if (amount.isEmpty() || amount.get().compareTo(MOST) > 0) {
             refuse(
                     line,
                     column,

@@ -227,13 +227,12 @@ class BankLinesTest {
         business.in(business.quebec(), () -> {
             UUID bank = banks.named("Harbour Bank");
             banks.map(bank, new Columns(',', 0, 1, DayStyle.YEAR_MONTH_DAY, 3, null, false, List.of(2), null, 4));
-            String[] rows = new String[3];
-            for (int at = 0; at < 3; at++) {
-                rows[at] = "2026-10-05,Facture " + invoice(business.customer("Ida Roe"), "100.00").label() + ","
-                        + List.of("114.98,Chèque", "115.00,Comptant", "114.98,Autre")
-                                .get(at);
+            String rows = "";
+            for (String way : List.of("114.98,Chèque", "115.00,Comptant", "114.98,Autre")) {
+                UUID customer = business.customer("Ida Roe");
+                rows += "2026-10-05,Facture " + invoice(customer, "100.00").label() + "," + way + "\n";
             }
-            files.take(bank, String.join("\n", rows).getBytes(StandardCharsets.UTF_8));
+            files.take(bank, rows.getBytes(StandardCharsets.UTF_8));
             yes();
             assertEquals(
                     "[cash, cheque, transfer]",

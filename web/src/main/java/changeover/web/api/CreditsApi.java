@@ -5,6 +5,7 @@ import changeover.billing.invoices.Invoices;
 import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.Today;
+import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Wording;
 import changeover.web.session.Once;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -57,8 +58,13 @@ public class CreditsApi {
             Currency currency = businesses.current().currency();
             Map<Integer, Money> parts = new LinkedHashMap<>();
             for (Asked line : asked.each("lines")) {
-                parts.put(line.whole("position", 1, 100_000), line.money("net", currency));
+                if (parts.put(line.whole("position", 1, 100_000), line.money("net", currency)) != null) {
+                    asked.refuse(Refusal.of("credit.line-twice").at(line.path() + "position"));
+                }
                 line.nothingElse();
+            }
+            if (parts.isEmpty() && asked.value("lines") != null) {
+                asked.refuse(Refusal.of("typed.missing").at("lines"));
             }
             asked.nothingElse().understood();
             var _ = invoices.view(invoice).orElseThrow(NotFoundException::new);

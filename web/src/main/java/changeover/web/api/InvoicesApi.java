@@ -10,6 +10,7 @@ import changeover.billing.payments.InvoiceFilter;
 import changeover.billing.payments.InvoiceLists;
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.tenants.Today;
+import changeover.contracts.words.Refusal;
 import changeover.web.session.Once;
 import changeover.web.session.PaperAnswer;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -122,6 +123,9 @@ public class InvoicesApi {
             Asked asked = Asked.of(body, json);
             LocalDate day = asked.dayOrNone("day");
             asked.nothingElse().understood();
+            if (day != null && day.isAfter(today.day())) {
+                throw Refusal.of("run.day-to-come").at("day").thrown();
+            }
             var issued = invoices.issue(id, day == null ? today.day() : day);
             return Once.Answer.done(documents.of(issued.invoiceId()));
         });

@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,6 +27,12 @@ public final class Typed {
 
     /** The longest text that any field takes, in characters. */
     public static final int LONGEST = 10_000;
+
+    private static final Pattern SIGNS = Pattern.compile("^[\\s\u00a0\u202f$]+|[\\s\u00a0\u202f$%]+$");
+    private static final Pattern SPACE_IN_GROUPS = Pattern.compile("(?<=\\d)[ \u00a0\u202f](?=\\d{3}(?!\\d))");
+    private static final Pattern PLAIN = Pattern.compile("-?\\d{1,15}([.,]\\d{1,6})?");
+    private static final Pattern GROUPED = Pattern.compile("-?\\d{1,3}(,\\d{3})+\\.\\d{1,6}|-?\\d{1,3}(,\\d{3}){2,5}");
+    private static final Pattern TWOFOLD = Pattern.compile("-?[1-9]\\d{0,2},\\d{3}");
 
     private final MultivaluedMap<String, String> fields;
     private final List<Refusal> refusals = new ArrayList<>();
@@ -125,8 +132,13 @@ public final class Typed {
         return raw(field).isEmpty() ? null : number(field, BigDecimal.valueOf(least), BigDecimal.valueOf(most));
     }
 
-    /** An amount of money, not negative, to the cent and below a hundred million. */
+    /** An amount of money, not negative, to the cent and below a hundred million; 1,000 may be a thousand or one, and is asked for again. */
     public Money money(String field, Currency currency) {
+        if (TWOFOLD.matcher(bare(raw(field))).matches()) {
+            refusals.add(
+                    Refusal.of("typed.twofold", Map.of("written", raw(field))).at(field));
+            return Money.zero(currency);
+        }
         BigDecimal amount = number(field, BigDecimal.ZERO, new BigDecimal("99999999.99"));
         if (amount.stripTrailingZeros().scale() > currency.getDefaultFractionDigits()) {
             refuse("typed.cents", field);
@@ -198,14 +210,21 @@ public final class Typed {
     }
 
     private static BigDecimal decimal(String text) {
-        String bare = text.replaceAll("[\\s\u00a0\u202f$%]", "");
-        if (bare.length() > 20 || !bare.matches("-?\\d{1,15}(,\\d{3})*([.,]\\d{1,6})?")) {
+        String bare = bare(text);
+        if (bare.length() > 24) {
             throw new NumberFormatException("not a number");
         }
-        boolean pointed = bare.contains(".");
-        String plain = pointed
-                ? bare.replace(",", "")
-                : bare.replaceFirst(",(\\d+)$", ".$1").replace(",", "");
-        return new BigDecimal(plain);
+        if (GROUPED.matcher(bare).matches()) {
+            return new BigDecimal(bare.replace(",", ""));
+        }
+        if (PLAIN.matcher(bare).matches()) {
+            return new BigDecimal(bare.replace(',', '.'));
+        }
+        throw new NumberFormatException("not a number");
+    }
+
+    /** Without its sign of money or per cent at either end, and without the spaces that group its digits. */
+    private static String bare(String text) {
+        return SPACE_IN_GROUPS.matcher(SIGNS.matcher(text).replaceAll("")).replaceAll("");
     }
 }

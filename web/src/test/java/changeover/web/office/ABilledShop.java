@@ -13,7 +13,7 @@ import java.util.Map;
 
 /** A shop whose owner has confirmed the province's tax, with a plan sold, invoiced and paid in part. */
 @ApplicationScoped
-class ABilledShop {
+public class ABilledShop {
 
     @Inject
     AShop shops;
@@ -21,7 +21,7 @@ class ABilledShop {
     @Inject
     ALivedInHome homes;
 
-    AShop.Shop open(String region, String language) {
+    public AShop.Shop open(String region, String language) {
         var shop = shops.open(region, language);
         post(
                         shop.owner(),
