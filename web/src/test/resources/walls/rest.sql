@@ -119,3 +119,5 @@ insert into to_ring (visit_id, was_day, was_starts, was_technician_id, was_told,
 insert into to_ring (visit_id, was_day, was_starts, was_technician_id, was_told, why)
   select visit_id, day, starts, technician_id, false, 'Ill' from appointment limit 1;
 insert into rung (ring_id) select id from to_ring where not was_told;
+insert into part_supplier (id, part_code, supplier) values (uuidv7(), 'pad-112', 'Tannery Supply');
+insert into part_minimum (id, part_code, place_id, quantity) select uuidv7(), 'pad-112', id, 2 from stock_place limit 1;

@@ -116,7 +116,8 @@ public class DayPlans {
                                 Collectors.toList())));
     }
 
-    private static Stream<DayPlan.Load> loads(Tuple row, Catalogue catalogue) {
+    /** What a row of a task uses up: its {@code task_code} or own {@code body}, the machine's {@code name} and {@code fits}. */
+    static Stream<DayPlan.Load> loads(Tuple row, Catalogue catalogue) {
         String body = row.get("body", String.class);
         Optional<Task> task = body == null
                 ? catalogue.findTask(row.get("task_code", String.class))
@@ -154,7 +155,7 @@ public class DayPlans {
     }
 
     @SuppressWarnings("unchecked")
-    private static List<Tuple> tuples(List<?> rows) {
+    static List<Tuple> tuples(List<?> rows) {
         return (List<Tuple>) rows;
     }
 }

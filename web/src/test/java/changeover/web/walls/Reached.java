@@ -57,6 +57,7 @@ class Reached {
             Map.entry("on-call", "on_call.id"),
             Map.entry("hazards", "hazard.id"),
             Map.entry("seasons", "season.id"),
+            Map.entry("loading", "stock_place.id"),
             Map.entry("parts", "part.code"));
 
     @Inject
