@@ -47,7 +47,13 @@ public class LoadingPages {
 
     /** @param day the first, as an address says it */
     public record View(
-            String day, int days, List<Integer> choices, String first, String last, List<LoadsInWords.Van> vans, List<LoadsInWords.From> buy) {}
+            String day,
+            int days,
+            List<Integer> choices,
+            String first,
+            String last,
+            List<LoadsInWords.Van> vans,
+            List<LoadsInWords.From> buy) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {

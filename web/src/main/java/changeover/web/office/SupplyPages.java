@@ -29,9 +29,11 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.UUID;
+import java.util.stream.Stream;
 
 /** Whom each part is bought from, and how many should always lie on the shelf and in each van. */
 @Path("/{slug}/parts/supply")
@@ -119,11 +121,7 @@ public class SupplyPages {
                         part.name().in(frame.locale()),
                         suppliers.getOrDefault(part.code(), ""),
                         all.stream()
-                                .filter(place ->
-                                        least.getOrDefault(place.id(), Map.of()).containsKey(part.code()))
-                                .map(place -> place.name() + " "
-                                        + ReadingScale.figure(
-                                                least.get(place.id()).get(part.code()), frame.locale()))
+                                .flatMap(place -> least(place, least, part.code(), frame.locale()))
                                 .toList()))
                 .toList();
         return Pages.supply(
@@ -137,5 +135,13 @@ public class SupplyPages {
                                 .map(place -> new Choice(place.id().toString(), place.name()))
                                 .toList()),
                 form);
+    }
+
+    private static Stream<String> least(
+            StockPlace place, Map<UUID, Map<String, BigDecimal>> least, String part, Locale locale) {
+        BigDecimal quantity = least.getOrDefault(place.id(), Map.of()).get(part);
+        return quantity == null
+                ? Stream.empty()
+                : Stream.of(place.name() + " " + ReadingScale.figure(quantity, locale));
     }
 }
