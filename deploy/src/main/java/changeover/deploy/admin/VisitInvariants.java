@@ -22,7 +22,7 @@ final class VisitInvariants {
                       join visit_task t on t.tenant_id = c.tenant_id and t.visit_id = c.visit_id
                       left join task_outcome o on o.tenant_id = t.tenant_id and o.visit_task_id = t.id"""),
             new Invariant("ended-visits-free", "appointment", """
-                    select count(*), count(*) filter (where e.how <> 'closed')
+                    select count(*), count(*) filter (where e.how in ('cancelled', 'not_kept'))
                       from appointment a
                       left join visit_ending e on e.tenant_id = a.tenant_id and e.visit_id = a.visit_id"""),
             new Invariant("operations-once", "operation", """
