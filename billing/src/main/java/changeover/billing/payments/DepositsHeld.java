@@ -11,6 +11,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Currency;
 import java.util.HashMap;
 import java.util.List;
@@ -67,9 +68,16 @@ public class DepositsHeld {
         return sums;
     }
 
+    /** The same for those among a few who have some. */
+    Map<UUID, Money> byCustomer(Collection<UUID> customers, LocalDate day) {
+        Map<UUID, Money> sums = new HashMap<>();
+        read(day, customers).forEach(one -> sums.merge(one.customerId(), one.left(), Money::plus));
+        return sums;
+    }
+
     /** What is kept for one customer. */
     public Money of(UUID customer, LocalDate day) {
-        return read(day, customer).stream()
+        return read(day, List.of(customer)).stream()
                 .map(Held::left)
                 .reduce(Money.zero(businesses.current().currency()), Money::plus);
     }
@@ -78,15 +86,15 @@ public class DepositsHeld {
         return read(day, null);
     }
 
-    private List<Held> read(LocalDate day, @Nullable UUID customer) {
+    private List<Held> read(LocalDate day, @Nullable Collection<UUID> customers) {
         Currency currency = businesses.current().currency();
         List<Held> held = new ArrayList<>();
         try (Connection connection = datasource.getConnection();
                 PreparedStatement select = connection.prepareStatement(
-                        HELD + (customer == null ? "" : " and p.customer_id = ?") + ORDERED)) {
+                        HELD + (customers == null ? "" : " and p.customer_id = any (?)") + ORDERED)) {
             Owed.bindDays(select, day, DAYS);
-            if (customer != null) {
-                select.setObject(DAYS + 1, customer);
+            if (customers != null) {
+                select.setArray(DAYS + 1, connection.createArrayOf("uuid", customers.toArray()));
             }
             ResultSet row = select.executeQuery();
             while (row.next()) {

@@ -16,7 +16,7 @@ import java.util.Currency;
 import java.util.List;
 import java.util.UUID;
 
-/** What those who pay for some homes are late with on a day: one question, however many homes. */
+/** Who pays for some homes, and what these few are late with on a day: two questions, however many homes. */
 @ApplicationScoped
 public class LateOfHomes {
 
@@ -26,39 +26,52 @@ public class LateOfHomes {
     @Inject
     Businesses businesses;
 
-    /**
-     * A payer of a home.
-     *
-     * @param late everything of theirs whose day of payment has passed; nought when nothing is
-     * @param days since the oldest of it was to be paid
-     */
-    public record Payer(UUID homeId, UUID customerId, Money late, int days) {}
+    public record Payer(UUID homeId, UUID customerId) {}
 
-    public List<Payer> of(Collection<UUID> homes, LocalDate day) {
-        Currency currency = businesses.current().currency();
+    public List<Payer> payers(Collection<UUID> homes, LocalDate day) {
         List<Payer> payers = new ArrayList<>();
         try (Connection connection = datasource.getConnection();
-                PreparedStatement select = connection.prepareStatement(OpenSql.OPEN + """
-                        , late as (
-                          select customer_id, sum(open_minor)::bigint as minor, max(?::date - due_day) as days
-                            from item where open_minor > 0 and due_day < ?::date group by customer_id)
-                        select distinct p.home_id, p.customer_id, coalesce(l.minor, 0), coalesce(l.days, 0)
-                          from home_part p left join late l on l.customer_id = p.customer_id
-                         where p.home_id = any (?) and p.part = 'pays' and p.from_day <= ?::date
-                           and (p.until_day is null or p.until_day > ?::date)""")) {
-            Owed.bindDays(select, day, OpenSql.DAYS + 2);
-            select.setArray(OpenSql.DAYS + 3, connection.createArrayOf("uuid", homes.toArray()));
-            select.setObject(OpenSql.DAYS + 4, day);
-            select.setObject(OpenSql.DAYS + 5, day);
+                PreparedStatement select = connection.prepareStatement("""
+                        select distinct home_id, customer_id from home_part
+                         where home_id = any (?) and part = 'pays' and from_day <= ?::date
+                           and (until_day is null or until_day > ?::date)""")) {
+            select.setArray(1, connection.createArrayOf("uuid", homes.toArray()));
+            select.setObject(2, day);
+            select.setObject(3, day);
             ResultSet row = select.executeQuery();
             while (row.next()) {
-                payers.add(new Payer(
-                        row.getObject(1, UUID.class),
-                        row.getObject(2, UUID.class),
-                        new Money(row.getLong(3), currency),
-                        row.getInt(4)));
+                payers.add(new Payer(row.getObject(1, UUID.class), row.getObject(2, UUID.class)));
             }
             return payers;
+        } catch (SQLException cause) {
+            throw new IllegalStateException("who pays for homes could not be read", cause);
+        }
+    }
+
+    /** Open documents of these customers whose day of payment has passed, due first; only what is theirs is read. */
+    public List<OpenByAge.Item> late(Collection<UUID> customers, LocalDate day) {
+        Currency currency = businesses.current().currency();
+        List<OpenByAge.Item> late = new ArrayList<>();
+        try (Connection connection = datasource.getConnection();
+                PreparedStatement select = connection.prepareStatement(OpenSql.OPEN_OF_FEW + """
+                        select invoice_id, label, customer_id, day, due_day, open_minor from item
+                         where customer_id = any (?) and open_minor > 0 and due_day < ?::date
+                         order by due_day, series, number""")) {
+            Owed.bindDays(select, day);
+            select.setArray(OpenSql.DAYS + 1, connection.createArrayOf("uuid", customers.toArray()));
+            select.setObject(OpenSql.DAYS + 2, day);
+            ResultSet row = select.executeQuery();
+            while (row.next()) {
+                late.add(new OpenByAge.Item(
+                        row.getObject(1, UUID.class),
+                        row.getString(2),
+                        row.getObject(3, UUID.class),
+                        "",
+                        row.getObject(4, LocalDate.class),
+                        row.getObject(5, LocalDate.class),
+                        new Money(row.getLong(6), currency)));
+            }
+            return late;
         } catch (SQLException cause) {
             throw new IllegalStateException("what the payers of homes are late with could not be read", cause);
         }

@@ -28,7 +28,13 @@ public class OpenByAge {
 
     /** @param open what is still to be paid of it at the end of the day */
     public record Item(
-            UUID id, String label, UUID customerId, String customer, LocalDate day, LocalDate dueDay, Money open) {}
+            UUID id, String label, UUID customerId, String customer, LocalDate day, LocalDate dueDay, Money open) {
+
+        /** The same with another amount. */
+        public Item with(Money other) {
+            return new Item(id, label, customerId, customer, day, dueDay, other);
+        }
+    }
 
     /** Due first comes first; no age is every age. */
     public List<Item> on(LocalDate day, @Nullable Age age) {

@@ -1,10 +1,6 @@
 package changeover.billing.reminders;
 
-import changeover.billing.payments.DepositsHeld;
 import changeover.billing.payments.OpenByAge;
-import changeover.billing.payments.Owed;
-import changeover.billing.payments.OwedBy;
-import changeover.contracts.money.Money;
 import io.agroal.api.AgroalDataSource;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
@@ -20,7 +16,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.UUID;
 
 /**
@@ -37,16 +32,10 @@ public class DueReminders {
     OpenByAge open;
 
     @Inject
-    Owed owed;
-
-    @Inject
-    DepositsHeld deposits;
-
-    @Inject
     Ladders ladders;
 
     @Inject
-    Holds holds;
+    Claiming claiming;
 
     /** The highest step that was asked for a document, and when. */
     private record Last(int daysLate, LocalDate day) {}
@@ -58,38 +47,21 @@ public class DueReminders {
             return List.of();
         }
         Map<UUID, Last> lasts = lasts();
-        List<Hold> standing = holds.standing(day);
+        Claims claims = claiming.on(day);
         Map<UUID, List<DueReminder.Asked>> asked = new LinkedHashMap<>();
         for (OpenByAge.Item item : open.on(day, null)) {
             long late = ChronoUnit.DAYS.between(item.dueDay(), day);
             Last last = lasts.getOrDefault(item.id(), new Last(0, day));
-            if (late > 0 && standing.stream().noneMatch(hold -> keepsBack(hold, item))) {
+            if (late > 0 && !claims.keepsBack(item)) {
                 ladder.due(late, last.daysLate(), ChronoUnit.DAYS.between(last.day(), day))
                         .ifPresent(step -> asked.computeIfAbsent(item.customerId(), _ -> new ArrayList<>())
                                 .add(new DueReminder.Asked(item, step)));
             }
         }
-        Map<UUID, Money> credits = new HashMap<>();
-        for (OwedBy one : owed.byCustomer(day)) {
-            credits.put(Objects.requireNonNull(one.customerId()), one.credit());
-        }
-        deposits.byCustomer(day)
-                .forEach((customer, held) -> credits.computeIfPresent(customer, (_, credit) -> credit.minus(held)));
         return asked.entrySet().stream()
                 .map(one -> reminder(one.getKey(), one.getValue()))
-                .filter(one -> !paidByCredit(one, credits))
+                .filter(one -> !claims.pays(one.customerId(), one.total()))
                 .toList();
-    }
-
-    static boolean keepsBack(Hold hold, OpenByAge.Item item) {
-        return hold.invoiceId() == null
-                ? hold.customerId().equals(item.customerId())
-                : hold.invoiceId().equals(item.id());
-    }
-
-    private static boolean paidByCredit(DueReminder one, Map<UUID, Money> credits) {
-        Money credit = credits.get(one.customerId());
-        return credit != null && credit.compareTo(one.total()) >= 0;
     }
 
     private static DueReminder reminder(UUID customer, List<DueReminder.Asked> items) {

@@ -2,10 +2,10 @@ package changeover.billing.reminders;
 
 import changeover.billing.fees.FeeDrafts;
 import changeover.billing.notices.StillTrue;
-import changeover.billing.payments.DepositsHeld;
 import changeover.billing.payments.OpenItem;
 import changeover.billing.payments.Owed;
 import changeover.contracts.money.Money;
+import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.Today;
 import io.agroal.api.AgroalDataSource;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -34,10 +34,10 @@ class ReminderStillTrue implements StillTrue {
     Owed owed;
 
     @Inject
-    DepositsHeld deposits;
+    Claiming claiming;
 
     @Inject
-    Holds holds;
+    Businesses businesses;
 
     @Inject
     Today today;
@@ -55,26 +55,22 @@ class ReminderStillTrue implements StillTrue {
     @Override
     public boolean holds(UUID reminder) {
         LocalDate day = today.day();
-        List<Hold> standing = holds.standing(day);
         List<Item> items = items(reminder);
-        long asked = 0;
-        for (Item item : items) {
-            Optional<OpenItem> now = owed.item(item.invoiceId(), day);
-            boolean held = standing.stream()
-                    .anyMatch(hold -> hold.invoiceId() == null
-                            ? hold.customerId().equals(item.customerId())
-                            : hold.invoiceId().equals(item.invoiceId()));
-            if (held || now.map(OpenItem::open).map(Money::minor).orElse(0L) != item.openMinor()) {
-                return false;
-            }
-            asked += item.openMinor();
-        }
         if (items.isEmpty()) {
             return false;
         }
         UUID customer = items.getFirst().customerId();
-        Money credit = owed.of(customer, day).credit();
-        return credit.minus(deposits.of(customer, day)).minor() < asked;
+        Claims claims = claiming.of(List.of(customer), day);
+        long asked = 0;
+        for (Item item : items) {
+            Optional<OpenItem> now = owed.item(item.invoiceId(), day);
+            if (claims.keepsBack(customer, item.invoiceId())
+                    || now.map(OpenItem::open).map(Money::minor).orElse(0L) != item.openMinor()) {
+                return false;
+            }
+            asked += item.openMinor();
+        }
+        return !claims.pays(customer, new Money(asked, businesses.current().currency()));
     }
 
     /** What it asked for may be asked again, with the figures of that day. */

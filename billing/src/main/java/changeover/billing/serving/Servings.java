@@ -1,6 +1,8 @@
 package changeover.billing.serving;
 
 import changeover.billing.payments.LateOfHomes;
+import changeover.billing.payments.OpenByAge;
+import changeover.billing.reminders.Claiming;
 import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.Today;
@@ -13,6 +15,7 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Currency;
@@ -21,6 +24,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** What the business decided for homes whose payer is late, by its rules or by a word about one customer. */
@@ -36,6 +40,9 @@ public class Servings {
     LateOfHomes lates;
 
     @Inject
+    Claiming claiming;
+
+    @Inject
     Businesses businesses;
 
     @Inject
@@ -47,18 +54,36 @@ public class Servings {
     /** What holds at each home of these where something is late or somebody said a word; the others are missing. */
     public Map<UUID, Word> at(Collection<UUID> homes, LocalDate day) {
         ServingRules rules = rules();
-        List<LateOfHomes.Payer> payers = lates.of(homes, day);
-        Map<UUID, Word> said = said(
-                payers.stream().map(LateOfHomes.Payer::customerId).distinct().toList());
+        List<LateOfHomes.Payer> payers = lates.payers(homes, day);
+        List<UUID> customers =
+                payers.stream().map(LateOfHomes.Payer::customerId).distinct().toList();
+        Map<UUID, List<OpenByAge.Item>> late = late(customers, day);
+        Map<UUID, Word> said = said(customers);
         Map<UUID, Word> words = new HashMap<>();
         for (LateOfHomes.Payer payer : payers) {
             Word own = said.get(payer.customerId());
-            if (own != null || payer.late().isPositive()) {
-                Word word = own == null ? rules.of(payer.late(), payer.days()) : own;
+            List<OpenByAge.Item> items = late.getOrDefault(payer.customerId(), List.of());
+            if (own != null || !items.isEmpty()) {
+                Word word = own == null ? byRule(rules, items, day) : own;
                 words.merge(payer.homeId(), word, (one, other) -> one.compareTo(other) >= 0 ? one : other);
             }
         }
         return words;
+    }
+
+    /** What holds and kept money leave of what is late, due first. */
+    private Map<UUID, List<OpenByAge.Item>> late(List<UUID> customers, LocalDate day) {
+        List<OpenByAge.Item> late = lates.late(customers, day);
+        return late.isEmpty()
+                ? Map.of()
+                : claiming.of(customers, day).of(late).stream()
+                        .collect(Collectors.groupingBy(OpenByAge.Item::customerId));
+    }
+
+    private static Word byRule(ServingRules rules, List<OpenByAge.Item> late, LocalDate day) {
+        Currency currency = late.getFirst().open().currency();
+        Money sum = Money.sum(late.stream().map(OpenByAge.Item::open).toList(), currency);
+        return rules.of(sum, (int) ChronoUnit.DAYS.between(late.getFirst().dueDay(), day));
     }
 
     public ServingRules rules() {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import changeover.billing.ABusiness;
+import changeover.billing.collection.CollectedLately;
 import changeover.billing.collection.Collecting;
 import changeover.billing.collection.Mandates;
 import changeover.billing.invoices.Drafts;
@@ -22,6 +23,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /** What the crew is told by age, amount and a word about one customer; and what is collected from accounts. */
@@ -46,6 +48,9 @@ class ServingsTest {
 
     @Inject
     Collecting collecting;
+
+    @Inject
+    CollectedLately lately;
 
     @Inject
     Returns returns;
@@ -102,16 +107,18 @@ class ServingsTest {
             mandates.sign(ida, today.day(), "P-14, account ending 77");
             assertEquals(1, collecting.until(today.day()).size());
             assertEquals(2, collecting.until(today.day().plusDays(5)).size());
-            assertThrows(Refused.class, () -> collecting.collected(List.of(UUID.randomUUID()), today.day()));
-            List<UUID> due = collecting.until(today.day()).stream()
-                    .map(one -> one.item().id())
-                    .toList();
+            assertThrows(
+                    Refused.class,
+                    () -> collecting.collected(
+                            Map.of(UUID.randomUUID(), new Collecting.Drawn(Money.of("1.00", "CAD"), 0)), today.day()));
+            Map<UUID, Collecting.Drawn> due = collecting.until(today.day()).stream()
+                    .collect(Collectors.toMap(one -> one.item().id(), Collecting.Due::drawn));
             assertEquals(1, collecting.collected(due, today.day()));
             assertEquals("57.49", owed.of(ida, today.day()).open().decimal(), later.toString());
-            Collecting.Collected one = collecting.lately().getFirst();
+            CollectedLately.Collected one = lately.list().payments().getFirst();
             returns.back(one.paymentId(), today.day(), "No funds");
             assertEquals(true, collecting.until(today.day()).getFirst().cameBack());
-            assertEquals(List.of(), collecting.lately());
+            assertEquals(List.of(), lately.list().payments());
             mandates.end(mandates.of(ida).orElseThrow().id());
             assertEquals(List.of(), collecting.until(today.day()));
         });

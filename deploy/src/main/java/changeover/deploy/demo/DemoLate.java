@@ -15,6 +15,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
@@ -69,11 +70,12 @@ public class DemoLate {
                     french ? "Accord signé, compte se terminant par " + end : "Signed paper, account ending in " + end);
         }
         if (willing.size() == MANDATES) {
-            Set<UUID> first = open.on(today, null).stream()
-                    .filter(item -> item.customerId().equals(willing.getLast()))
-                    .map(OpenByAge.Item::id)
-                    .collect(Collectors.toSet());
-            collecting.collected(first, today.minusDays(1));
+            Map<UUID, Collecting.Drawn> first = collecting.until(LocalDate.of(9998, 12, 31)).stream()
+                    .filter(one -> one.item().customerId().equals(willing.getLast()))
+                    .collect(Collectors.toMap(one -> one.item().id(), Collecting.Due::drawn));
+            if (!first.isEmpty()) {
+                collecting.collected(first, today.minusDays(1));
+            }
         }
     }
 

@@ -1,5 +1,6 @@
 package changeover.web.office;
 
+import changeover.billing.collection.CollectedLately;
 import changeover.billing.collection.Collecting;
 import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Businesses;
@@ -29,11 +30,11 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.UUID;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** What is to be collected from accounts up to a day, and what was collected lately. */
@@ -41,6 +42,8 @@ import org.jspecify.annotations.Nullable;
 @Produces(MediaType.TEXT_HTML)
 @RolesAllowed({"owner", "office"})
 public class CollectionPages {
+
+    private static final int MOST_DEBITS = 10_000;
 
     public record Row(
             UUID id,
@@ -52,11 +55,14 @@ public class CollectionPages {
             @Nullable Integer number,
             @Nullable Integer of,
             boolean cameBack,
-            String amount) {}
+            boolean ticked,
+            String amount,
+            String drawn,
+            int before) {}
 
     public record Done(UUID payment, UUID customer, String name, String day, String documents, String amount) {}
 
-    public record View(String until, List<Row> rows, String sum, List<Done> lately) {}
+    public record View(String until, List<Row> rows, String sum, List<Done> lately, boolean more) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
@@ -73,6 +79,9 @@ public class CollectionPages {
 
     @Inject
     Collecting collecting;
+
+    @Inject
+    CollectedLately collectedLately;
 
     @Inject
     Businesses businesses;
@@ -111,20 +120,35 @@ public class CollectionPages {
         return desk.answer(
                 () -> {
                     LocalDate day = typed.day("day");
-                    Set<String> chosen = Set.copyOf(typed.each("invoice"));
-                    typed.understood();
+                    List<UUID> chosen = typed.each("invoice").stream()
+                            .flatMap(CollectionPages::id)
+                            .toList();
                     if (chosen.isEmpty()) {
                         throw Refusal.of("collection.none").thrown();
                     }
-                    Set<UUID> invoices = collecting.until(LocalDate.of(9998, 12, 31)).stream()
-                            .map(one -> one.item().id())
-                            .filter(id -> chosen.contains(id.toString()))
-                            .collect(Collectors.toSet());
-                    collecting.collected(invoices, day);
+                    Map<UUID, Collecting.Drawn> drawn = new LinkedHashMap<>();
+                    chosen.forEach(id -> drawn.put(id, drawn(typed, id)));
+                    typed.understood();
+                    collecting.collected(drawn, day);
                     return SaidOnce.at("/" + slug + "/money/collection", "collected");
                 },
                 refusals ->
                         page(day(until, frames.of(Tab.MONEY).today()), Said.again(typed, refusals, frames.locale())));
+    }
+
+    /** What the list said, since that is what the bank was told. */
+    private Collecting.Drawn drawn(Typed typed, UUID id) {
+        return new Collecting.Drawn(
+                typed.money("drawn-" + id, businesses.current().currency()),
+                typed.whole("before-" + id, 0, MOST_DEBITS));
+    }
+
+    private static Stream<UUID> id(String text) {
+        try {
+            return Stream.of(UUID.fromString(text));
+        } catch (IllegalArgumentException notAnId) {
+            return Stream.empty();
+        }
     }
 
     /** A day that does not read is today. */
@@ -142,7 +166,8 @@ public class CollectionPages {
         Money sum = Money.sum(
                 due.stream().map(one -> one.item().open()).toList(),
                 businesses.current().currency());
-        List<Done> lately = collecting.lately().stream()
+        CollectedLately.Lately lately = collectedLately.list();
+        List<Done> done = lately.payments().stream()
                 .map(one -> new Done(
                         one.paymentId(),
                         one.customerId(),
@@ -155,13 +180,17 @@ public class CollectionPages {
                 frame,
                 new View(
                         until.toString(),
-                        due.stream().map(one -> row(one, frame)).toList(),
+                        due.stream().map(one -> row(one, frame, form)).toList(),
                         sum.format(frame.locale()),
-                        lately),
+                        done,
+                        lately.more()),
                 form);
     }
 
-    private static Row row(Collecting.Due one, Frame frame) {
+    /** A form that comes back keeps its ticks and the amounts that were drawn. */
+    private static Row row(Collecting.Due one, Frame frame, Said form) {
+        String id = one.item().id().toString();
+        String drawn = form.value("drawn-" + id);
         return new Row(
                 one.item().id(),
                 frame.brief(one.item().dueDay()),
@@ -172,6 +201,9 @@ public class CollectionPages {
                 one.instalment(),
                 one.instalments(),
                 one.cameBack(),
-                one.item().open().format(frame.locale()));
+                form.refused() ? form.has("invoice", id) : !one.cameBack(),
+                one.item().open().format(frame.locale()),
+                drawn.isEmpty() ? one.item().open().decimal() : drawn,
+                one.debits());
     }
 }

@@ -52,7 +52,8 @@ public interface ServingWords {
     @Message("Collect from accounts")
     String collect();
 
-    @Message("Who agreed to it, how much, and for which document. Collect it at your bank, then say so here.")
+    @Message(
+            "Who agreed to it, how much, and for which document, less what is kept for them and without what is held back. Collect it at your bank, then say so here.")
     String collect_lead();
 
     @Message("Due by")
@@ -84,6 +85,9 @@ public interface ServingWords {
 
     @Message("Nothing was collected lately.")
     String none_lately();
+
+    @Message("These are the latest 200; older ones stand on their customer’s page.")
+    String more_lately();
 
     @Message("Collecting from the account")
     String mandate();

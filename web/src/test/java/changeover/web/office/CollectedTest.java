@@ -2,6 +2,7 @@ package changeover.web.office;
 
 import static changeover.web.AShop.as;
 import static changeover.web.AShop.post;
+import static changeover.web.AShop.send;
 import static org.hamcrest.CoreMatchers.containsString;
 import static org.hamcrest.CoreMatchers.not;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -12,6 +13,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.HashMap;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
@@ -58,8 +60,31 @@ class CollectedTest {
             String invoice = page.replaceAll("(?s).*?name=\"invoice\" value=\"([0-9a-f-]{36})\".*", "$1");
             post(shop.office(), shop.at("money/collection"), Map.of("day", DAY.toString()))
                     .statusCode(422);
-            post(shop.office(), shop.at("money/collection"), Map.of("day", DAY.toString(), "invoice", invoice))
-                    .statusCode(303);
+            String drawn = page.replaceAll("(?s).*?name=\"drawn-" + invoice + "\" value=\"([0-9.]+)\".*", "$1");
+            send(shop.owner(), shop.api("payments"), Map.of("customer", customer, "amount", "40.00", "way", "card"))
+                    .statusCode(201);
+            Map<String, String> form = Map.of(
+                    "day",
+                    DAY.plusDays(1).toString(),
+                    "until",
+                    due,
+                    "invoice",
+                    invoice,
+                    "drawn-" + invoice,
+                    drawn,
+                    "before-" + invoice,
+                    "0");
+            post(shop.office(), shop.at("money/collection"), form)
+                    .statusCode(422)
+                    .body(containsString("name=\"drawn-" + invoice + "\" value=\"" + drawn + "\""));
+            Map<String, String> collected = new HashMap<>(form);
+            collected.put("day", DAY.toString());
+            post(shop.office(), shop.at("money/collection"), collected).statusCode(303);
+            post(shop.office(), shop.at("money/collection"), collected).statusCode(422);
+            as(shop.office())
+                    .get(shop.at("money/customers/" + customer))
+                    .then()
+                    .body(containsString(french ? "40,00" : "40.00"));
             page = as(shop.office())
                     .get(shop.at("money/collection?until=" + due))
                     .then()
