@@ -3,6 +3,7 @@ package changeover.web.api;
 import changeover.billing.collection.Collecting;
 import changeover.billing.collection.Mandates;
 import changeover.contracts.customers.Customers;
+import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.Today;
 import changeover.web.session.Once;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -18,10 +19,10 @@ import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Response;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import java.util.UUID;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** What is collected from the accounts of those who agreed to it. */
@@ -37,6 +38,7 @@ public class CollectionApi {
      *
      * @param instalment which of how many, null for another document
      * @param cameBack whether one for it came back before
+     * @param before how often it was collected before; said back when it was collected
      */
     public record DueDocument(
             UUID invoice,
@@ -47,7 +49,8 @@ public class CollectionApi {
             String reference,
             @Nullable Integer instalment,
             @Nullable Integer instalments,
-            boolean cameBack) {}
+            boolean cameBack,
+            int before) {}
 
     public record CollectedDocument(int collected) {}
 
@@ -59,6 +62,9 @@ public class CollectionApi {
 
     @Inject
     Customers customers;
+
+    @Inject
+    Businesses businesses;
 
     @Inject
     Today today;
@@ -121,22 +127,26 @@ public class CollectionApi {
                 .toList();
     }
 
-    /** These were collected: {@code invoices} (objects with {@code id}), optionally {@code day} (today); a payment for each. */
+    /**
+     * These were collected: {@code invoices} (objects with {@code id}, and {@code amount} and {@code before} as the list said them),
+     * optionally {@code day} (today); a payment for each.
+     */
     @POST
     @Path("collection")
     public Response collected(@HeaderParam("Operation-Id") String operation, String body) {
         return once.answer(operation, "collection " + body, () -> {
             Asked asked = Asked.of(body, json);
-            Set<UUID> invoices = asked.each("invoices").stream()
-                    .map(one -> {
-                        UUID id = one.id("id");
-                        one.nothingElse();
-                        return id;
-                    })
-                    .collect(Collectors.toSet());
+            Map<UUID, Collecting.Drawn> drawn = new LinkedHashMap<>();
+            for (Asked one : asked.each("invoices")) {
+                drawn.put(
+                        one.id("id"),
+                        new Collecting.Drawn(
+                                one.money("amount", businesses.current().currency()), one.whole("before", 0, 100_000)));
+                one.nothingElse();
+            }
             LocalDate day = asked.value("day") == null ? today.day() : asked.day("day");
             asked.nothingElse().understood();
-            return Once.Answer.done(new CollectedDocument(collecting.collected(invoices, day)));
+            return Once.Answer.done(new CollectedDocument(collecting.collected(drawn, day)));
         });
     }
 
@@ -154,6 +164,7 @@ public class CollectionApi {
                 one.mandate(),
                 one.instalment(),
                 one.instalments(),
-                one.cameBack());
+                one.cameBack(),
+                one.debits());
     }
 }
