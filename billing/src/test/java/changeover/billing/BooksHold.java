@@ -3,6 +3,7 @@ package changeover.billing;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import changeover.billing.bank.BankChecks;
+import changeover.billing.estimates.EstimateChecks;
 import changeover.billing.invoices.InvoiceChecks;
 import changeover.billing.ledger.LedgerChecks;
 import changeover.billing.payments.PaymentChecks;
@@ -37,6 +38,7 @@ public class BooksHold {
             assertEquals(0, PaymentChecks.refunds(connection).bad(), "refunds");
             assertEquals(0, PaymentChecks.documents(connection).bad(), "paid");
             assertEquals(0, BankChecks.of(connection).bad(), "bank");
+            assertEquals(0, EstimateChecks.of(connection).bad(), "estimates");
             assertEquals(0, ReminderChecks.of(connection).bad(), "reminders");
         } catch (SQLException cause) {
             throw new IllegalStateException(cause);

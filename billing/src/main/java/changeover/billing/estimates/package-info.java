@@ -1,6 +1,6 @@
 /**
- * What a repair would cost, offered and then accepted or refused, and the deposit asked for it.
- * Never here: an issued document; an accepted estimate hands its facts to the invoices.
+ * What a repair will cost, said before it is made: offered, answered by a named person, and then the most its work may ask.
+ * Never here: an issued document; the invoices ask through their own small interface what was accepted.
  */
 @NullMarked
 package changeover.billing.estimates;

@@ -137,6 +137,17 @@ public class Invoices {
         }
     }
 
+    /** By how much the draft goes beyond what the customer accepted for its visits; empty where it does not. */
+    public Optional<Refusal> beyondAccepted(UUID id) {
+        session.flush();
+        try (Connection connection = datasource.getConnection()) {
+            Waiting draft = rows.waiting(connection, List.of(id), false).get(id);
+            return draft == null ? Optional.empty() : judging.beyondAccepted(connection, draft);
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the draft could not be read", cause);
+        }
+    }
+
     private boolean isSettled(UUID id) {
         return !session.createNativeQuery("select 1 from invoice_issue where invoice_id = :id"
                         + " union all select 1 from invoice_discard where invoice_id = :id")

@@ -32,6 +32,9 @@ class Judging {
     @Inject
     FirstPaid firstPaid;
 
+    @Inject
+    PromisedAmounts promised;
+
     /** @param early whether the day may be before the draft's own: a preview shows what will be */
     Judged judge(Connection connection, Collection<Waiting> drafts, LocalDate day, boolean early) throws SQLException {
         Assessment assessment = facts.on(day);
@@ -39,9 +42,11 @@ class Judging {
         Map<UUID, LocalDate> paid =
                 firstPaid.days(drafts.stream().map(Waiting::id).toList());
         Map<UUID, CreditTaxes> credits = credits(connection, drafts);
+        BeyondPromise beyond = early ? new BeyondPromise(Map.of()) : beyond(connection, drafts);
         Judged judged = new Judged();
         for (Waiting draft : drafts) {
-            Optional<Refusal> refusal = early ? Optional.empty() : assessment.refusal(draft);
+            Optional<Refusal> refusal =
+                    early ? Optional.empty() : assessment.refusal(draft).or(() -> beyond.refusal(draft));
             if (refusal.isPresent()) {
                 judged.refused().put(draft.id(), refusal.get());
                 continue;
@@ -69,6 +74,14 @@ class Judging {
             }
         }
         return judged;
+    }
+
+    Optional<Refusal> beyondAccepted(Connection connection, Waiting draft) throws SQLException {
+        return beyond(connection, List.of(draft)).refusal(draft);
+    }
+
+    private BeyondPromise beyond(Connection connection, Collection<Waiting> drafts) throws SQLException {
+        return new BeyondPromise(promised.left(connection, BeyondPromise.visits(drafts)));
     }
 
     private static Assessment.Taxes creditTaxes(Waiting draft, @Nullable CreditTaxes credit) {

@@ -2,10 +2,11 @@ package changeover.billing.invoices;
 
 import java.util.Locale;
 
-/** Invoices count one way, credit notes another. */
+/** Invoices count one way, credit notes another, and estimates, which owe nothing, a third. */
 public enum NumberedKind {
     INVOICE("F-{year}-{number:4}", "INV-{year}-{number:4}"),
-    CREDIT("NC-{year}-{number:4}", "CN-{year}-{number:4}");
+    CREDIT("NC-{year}-{number:4}", "CN-{year}-{number:4}"),
+    ESTIMATE("E-{year}-{number:4}", "EST-{year}-{number:4}");
 
     private final String french;
     private final String english;

@@ -1,6 +1,8 @@
 package changeover.billing.documents;
 
+import changeover.billing.estimates.Estimates;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,12 +11,15 @@ import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 
-/** Draws estimates, a kind that no other source draws yet, and fails for the ones that a test names. */
+/** Draws papers of estimates that nobody wrote, and fails for the ones that a test names. */
 @ApplicationScoped
 public class PapersForTests implements PaperSource {
 
     public static final AtomicInteger DRAWN = new AtomicInteger();
     public static final Set<UUID> FAILING = ConcurrentHashMap.newKeySet();
+
+    @Inject
+    Estimates estimates;
 
     @Override
     public Set<PaperKind> kinds() {
@@ -27,7 +32,7 @@ public class PapersForTests implements PaperSource {
         for (Wanted one : wanted) {
             if (FAILING.contains(one.ofId())) {
                 drawn.put(one, new Drawn.Failed("no ink"));
-            } else {
+            } else if (estimates.find(one.ofId()).isEmpty()) {
                 DRAWN.incrementAndGet();
                 drawn.put(one, new Drawn.Paper(DrawnPaper.pdf("S " + one.version(), "fr", new byte[] {'%', 'P', 'D', 'F'
                 })));
