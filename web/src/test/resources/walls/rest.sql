@@ -121,3 +121,24 @@ insert into to_ring (visit_id, was_day, was_starts, was_technician_id, was_told,
 insert into rung (ring_id) select id from to_ring where not was_told;
 insert into part_supplier (id, part_code, supplier) values (uuidv7(), 'pad-112', 'Tannery Supply');
 insert into part_minimum (id, part_code, place_id, quantity) select uuidv7(), 'pad-112', id, 2 from stock_place limit 1;
+insert into estimate (home_id, customer_id, language, words, minutes, trip, valid_until, currency, written_on)
+  select distinct on (customer_id) home_id, customer_id, 'en', 'Two new sensors', 60, true, '2099-01-01', 'CAD', '2026-01-05'
+    from home_part where part = 'pays';
+insert into estimate_item (estimate_id, position, kind, item_code, quantity) select id, 1, 'part', 'pad-112', 1 from estimate;
+insert into estimate_line (estimate_id, position, kind, item_code, coverage, words_en, words_fr, why_en, why_fr, quantity, unit,
+    unit_price_minor, discount_minor, net_minor, work)
+  select id, 1, 'part', 'pad-112', 'billable', 'Pad', 'Tampon', '', '', 1, 'C62', 2000, 0, 2000, 'repair' from estimate;
+insert into estimate_tax (estimate_id, position, code, label_en, label_fr, percent, registration, base_minor, amount_minor, lines,
+    source)
+  select id, 1, 'gst', 'GST 5%', 'TPS 5 %', 5, '123456789 RT0001', 2000, 100, '{1}', 'The agency''s own page' from estimate;
+insert into estimate_offer (estimate_id, series, number, label, day, subtotal_minor, tax_minor, total_minor)
+  select id, 'E-2026-', row_number() over (order by id), 'E-2026-000' || row_number() over (order by id), '2026-01-06', 2000, 100,
+         2100 from estimate;
+insert into estimate_answer (estimate_id, how, by_name, at, channel)
+  select id, 'accepted', 'Anselm Birk', '2026-01-07 15:00Z', 'call' from estimate order by id limit 1;
+insert into estimate_work (estimate_id, visit_id) select a.estimate_id, v.id from estimate_answer a
+  join estimate e on e.id = a.estimate_id join visit v on v.home_id = e.home_id limit 1;
+insert into estimate_more (estimate_id, accepted_minor, currency, by_name, at, channel, words)
+  select estimate_id, 9000000, 'CAD', 'Anselm Birk', '2026-01-08 15:00Z', 'call', 'A third sensor' from estimate_answer;
+insert into estimate_deposit (estimate_id, deposit_id) select a.estimate_id, d.id from estimate_answer a, deposit d limit 1;
+insert into site_consent (region, from_day, allowed, source) values ('CA-QC', '2099-01-01', true, 'A letter of our lawyer');

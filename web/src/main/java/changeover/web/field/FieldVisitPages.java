@@ -1,5 +1,6 @@
 package changeover.web.field;
 
+import changeover.billing.estimates.Estimates;
 import changeover.billing.serving.Servings;
 import changeover.billing.serving.Word;
 import changeover.contracts.customers.AccessCodes;
@@ -46,10 +47,19 @@ public class FieldVisitPages {
      */
     public record Unpaid(String word, String phone, String dial) {}
 
+    /** What the customer said yes to: how much of what, and no amount. */
+    public record Accepted(String label, String words, List<String> lines) {}
+
     @CheckedTemplate(basePath = "field")
     static class Pages {
         static native TemplateInstance visit(
-                Frame frame, VisitView view, Unpaid unpaid, List<AccessCodes.Shown> shown, Said form, UUID made);
+                Frame frame,
+                VisitView view,
+                Unpaid unpaid,
+                List<Accepted> accepted,
+                List<AccessCodes.Shown> shown,
+                Said form,
+                UUID made);
 
         private Pages() {}
     }
@@ -83,6 +93,9 @@ public class FieldVisitPages {
 
     @Inject
     Servings servings;
+
+    @Inject
+    Estimates estimates;
 
     @Inject
     Businesses businesses;
@@ -134,7 +147,23 @@ public class FieldVisitPages {
 
     private TemplateInstance page(VisitLists.Row row, List<AccessCodes.Shown> shown, Said form) {
         Frame frame = frames.of(null);
-        return Pages.visit(frame, views.of(row, frame), unpaid(row, frame), shown, form, UUID.randomUUID());
+        return Pages.visit(
+                frame, views.of(row, frame), unpaid(row, frame), accepted(row, frame), shown, form, UUID.randomUUID());
+    }
+
+    private List<Accepted> accepted(VisitLists.Row row, Frame frame) {
+        return estimates.ofVisit(row.id()).stream()
+                .filter(one -> one.visits().contains(row.id()))
+                .map(one -> new Accepted(
+                        one.label().orElseThrow(),
+                        one.words(),
+                        estimates.sum(one).lines().stream()
+                                .filter(line -> !line.kind().equals("travel"))
+                                .map(line ->
+                                        line.quantity().stripTrailingZeros().toPlainString() + " × "
+                                                + line.words().in(frame.locale()))
+                                .toList()))
+                .toList();
     }
 
     /** The word alone; how much it is stays at the office. */

@@ -177,4 +177,10 @@ public interface FieldWords {
 
     @Message("Danger to life comes first, whatever is owed.")
     String unpaid_life();
+
+    @Message("The customer said yes to {label}")
+    String accepted(String label);
+
+    @Message("More than this needs a new yes first: call the office.")
+    String not_beyond();
 }

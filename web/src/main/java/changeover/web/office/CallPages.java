@@ -92,7 +92,8 @@ public class CallPages {
         static native TemplateInstance calls(
                 Frame frame, List<CallRows.Line> waiting, List<CallRows.Line> over, int from, boolean more);
 
-        static native TemplateInstance call(Frame frame, View view, Said form);
+        static native TemplateInstance call(
+                Frame frame, View view, List<EstimateRowsInWords.Line> estimates, Said form);
 
         private Pages() {}
     }
@@ -105,6 +106,9 @@ public class CallPages {
 
     @Inject
     CallRows rows;
+
+    @Inject
+    EstimateRowsInWords estimates;
 
     @Inject
     Calls calls;
@@ -184,7 +188,11 @@ public class CallPages {
     private TemplateInstance page(Call call, Said form) {
         Frame frame = frames.of(Tab.TODAY);
         Home home = homes.get(call.homeId()).orElseThrow(NotFoundException::new);
-        return Pages.call(frame, view(call, home, calls.outcome(call.id()).orElse(null), frame), form);
+        return Pages.call(
+                frame,
+                view(call, home, calls.outcome(call.id()).orElse(null), frame),
+                estimates.ofCall(frame, call.id()),
+                form);
     }
 
     private View view(Call call, Home home, @Nullable CallOutcome outcome, Frame frame) {

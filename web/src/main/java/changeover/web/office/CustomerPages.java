@@ -55,7 +55,8 @@ public class CustomerPages {
                 String dial,
                 List<Home> homes,
                 OwedBy owed,
-                List<InvoiceRow> invoices);
+                List<InvoiceRow> invoices,
+                List<EstimateRowsInWords.Line> estimates);
 
         static native TemplateInstance customeredit(Frame frame, Customer customer, Said form);
 
@@ -84,6 +85,9 @@ public class CustomerPages {
     InvoiceLists invoices;
 
     @Inject
+    EstimateRowsInWords estimates;
+
+    @Inject
     Today today;
 
     @GET
@@ -91,14 +95,16 @@ public class CustomerPages {
     public TemplateInstance customer(@PathParam("customer") UUID id) {
         Customer customer = known(id);
         List<UUID> of = parts.homesOf(id, today.day());
+        Frame frame = frames.of(Tab.HOMES);
         return Pages.customer(
-                frames.of(Tab.HOMES),
+                frame,
                 customer,
                 customer.facts(),
                 customer.phone().map(PeopleOfHomes::dial).orElse(""),
                 of.isEmpty() ? List.of() : homes.all(of),
                 owed.of(id, today.day()),
-                invoices.rows(InvoiceFilter.ofCustomer(id), today.day()));
+                invoices.rows(InvoiceFilter.ofCustomer(id), today.day()),
+                estimates.ofCustomer(frame, id));
     }
 
     @GET

@@ -54,6 +54,7 @@ public class HouseCardPages {
                 YearTable table,
                 List<InvoiceRow> invoices,
                 List<CallRows.Line> calls,
+                List<EstimateRowsInWords.Line> estimates,
                 Said form,
                 HouseholdList own,
                 Said doing);
@@ -83,6 +84,9 @@ public class HouseCardPages {
 
     @Inject
     CallRows calls;
+
+    @Inject
+    EstimateRowsInWords estimates;
 
     @Inject
     HouseholdTasks household;
@@ -144,6 +148,7 @@ public class HouseCardPages {
                 YearTable.of(card.year(), frame.locale()),
                 invoices.rows(InvoiceFilter.ofHome(home), today.day()),
                 calls.ofHome(frame, home, CALLS),
+                estimates.ofHome(frame, home),
                 form,
                 HouseholdList.of(household.ofHome(home, year), frame),
                 doing);

@@ -50,10 +50,11 @@ public class InvoicePages {
      *
      * @param open it may still be changed
      * @param why of its discard, empty otherwise
+     * @param beyond by how much it goes beyond what the customer accepted, empty where it does not
      */
-    public record Made(boolean open, boolean visitChanged, String day, String who, String why) {}
+    public record Made(boolean open, boolean visitChanged, String day, String who, String why, String beyond) {}
 
-    private static final Made ISSUED = new Made(false, false, "", "", "");
+    private static final Made ISSUED = new Made(false, false, "", "", "", "");
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
@@ -145,10 +146,18 @@ public class InvoicePages {
             String who = discard.by() == null
                     ? ""
                     : people.of(discard.by()).map(Membership::name).orElse("");
-            return new Made(false, false, frame.inWords(discard.day()), who, discard.why());
+            return new Made(false, false, frame.inWords(discard.day()), who, discard.why(), "");
         }
         DraftByHand draft = drafts.of(id).orElseThrow(NotFoundException::new);
-        return new Made(true, draft.visitChanged(), "", "", "");
+        return new Made(
+                true,
+                draft.visitChanged(),
+                "",
+                "",
+                "",
+                invoices.beyondAccepted(id)
+                        .map(refusal -> sentences(List.of(refusal)))
+                        .orElse(""));
     }
 
     /** Why there is no draft any more, to be said on its page; an id of nobody's is not found. */

@@ -1,8 +1,10 @@
 package changeover.web.office;
 
+import changeover.billing.estimates.Offering;
 import changeover.billing.invoices.NumberSeries;
 import changeover.billing.invoices.NumberedKind;
 import changeover.contracts.tenants.Today;
+import changeover.contracts.words.Refusal;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
@@ -23,21 +25,30 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import java.util.Arrays;
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** How invoices and credit notes are numbered, each in a series of its own, and the first number of a series. */
+/** How invoices, credit notes and estimates are numbered, each in a series of its own, and the first number of a series. */
 @Path("/{slug}/shop/numbers")
 @Produces(MediaType.TEXT_HTML)
 @RolesAllowed({"owner", "office"})
 public class NumbersPages {
 
+    private static final Set<String> KINDS =
+            Arrays.stream(NumberedKind.values()).map(NumberedKind::code).collect(Collectors.toUnmodifiableSet());
+
+    /** How estimates are numbered, and the next number. */
+    public record Estimated(String pattern, String label) {}
+
     @CheckedTemplate(basePath = "office")
     static class Pages {
         static native TemplateInstance numbers(
-                Frame frame, NumberSeries.Next invoice, NumberSeries.Next credit, Said form);
+                Frame frame, NumberSeries.Next invoice, NumberSeries.Next credit, Estimated estimated, Said form);
 
         private Pages() {}
     }
@@ -53,6 +64,9 @@ public class NumbersPages {
 
     @Inject
     NumberSeries series;
+
+    @Inject
+    Offering offering;
 
     @GET
     @Transactional
@@ -71,13 +85,15 @@ public class NumbersPages {
         return desk.answer(
                 () -> {
                     NumberedKind kind =
-                            typed.oneOf("kind", Set.of("invoice", "credit")).equals("credit")
-                                    ? NumberedKind.CREDIT
-                                    : NumberedKind.INVOICE;
+                            NumberedKind.valueOf(typed.oneOf("kind", KINDS).toUpperCase(Locale.ROOT));
                     String pattern = typed.text("pattern", 40);
                     @Nullable
                     Integer first =
                             typed.line("number", 10) == null ? null : typed.whole("number", 1, Integer.MAX_VALUE);
+                    if (first != null && kind == NumberedKind.ESTIMATE) {
+                        typed.refuse(
+                                Refusal.of("numbering.estimates-begin-at-one").at("number"));
+                    }
                     typed.understood();
                     series.choose(kind, pattern);
                     if (first != null) {
@@ -93,6 +109,7 @@ public class NumbersPages {
                 frames.of(Tab.SHOP),
                 series.next(NumberedKind.INVOICE, today.day()),
                 series.next(NumberedKind.CREDIT, today.day()),
+                new Estimated(series.pattern(NumberedKind.ESTIMATE).text(), offering.nextLabel()),
                 form);
     }
 }

@@ -1,6 +1,7 @@
 package changeover.web.office;
 
 import changeover.billing.documents.band.DayWords;
+import changeover.billing.estimates.Estimates;
 import changeover.billing.notices.Outbox;
 import changeover.billing.payments.InvoiceLists;
 import changeover.billing.payments.Owed;
@@ -85,6 +86,7 @@ public class TodayPages {
             boolean first,
             String weekday,
             CallLists.Counts calls,
+            Estimates.Counts estimates,
             DueCounts counts,
             List<Visit> late,
             List<Visit> due,
@@ -112,6 +114,9 @@ public class TodayPages {
 
     @Inject
     CallLists calls;
+
+    @Inject
+    Estimates estimates;
 
     @Inject
     Today today;
@@ -164,6 +169,7 @@ public class TodayPages {
                         homes.count() == 0,
                         words.withWeekday(day),
                         calls.counts(today.now()),
+                        estimates.counts(),
                         counts,
                         due.late(day, 0, SHOWN).stream()
                                 .map(visit -> visit(visit, frame))

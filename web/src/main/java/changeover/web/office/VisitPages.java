@@ -54,7 +54,13 @@ public class VisitPages {
     @CheckedTemplate(basePath = "office")
     static class Pages {
         static native TemplateInstance visit(
-                Frame frame, VisitInWords.View view, Asks asks, List<Technician> technicians, Said form);
+                Frame frame,
+                VisitInWords.View view,
+                Asks asks,
+                List<EstimateRowsInWords.Line> estimates,
+                String beyond,
+                List<Technician> technicians,
+                Said form);
 
         static native TemplateInstance visitending(Frame frame, VisitInWords.View view, Said form);
 
@@ -93,6 +99,9 @@ public class VisitPages {
 
     @Inject
     VisitInWords inWords;
+
+    @Inject
+    EstimateRowsInWords estimates;
 
     @GET
     @Transactional
@@ -195,7 +204,14 @@ public class VisitPages {
         List<Technician> technicians = people.technicians(frame.today()).stream()
                 .map(member -> new Technician(member.personId(), member.name()))
                 .toList();
-        return Pages.visit(frame, inWords.of(row, frame), asks(row, frame), technicians, form);
+        return Pages.visit(
+                frame,
+                inWords.of(row, frame),
+                asks(row, frame),
+                estimates.ofVisit(frame, row.id()),
+                estimates.beyond(frame, row.id()),
+                technicians,
+                form);
     }
 
     private Asks asks(VisitLists.Row row, Frame frame) {

@@ -1,5 +1,8 @@
 package changeover.web.portal;
 
+import changeover.billing.estimates.Estimate;
+import changeover.billing.estimates.EstimateState;
+import changeover.billing.estimates.Estimates;
 import changeover.billing.payments.InvoiceFilter;
 import changeover.billing.payments.InvoiceLists;
 import changeover.billing.payments.InvoiceRow;
@@ -36,6 +39,7 @@ import jakarta.ws.rs.core.UriInfo;
 import java.net.URI;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -52,6 +56,13 @@ public class PortalPages {
     private static final int THIRTY_DAYS = 30 * 24 * 60 * 60;
     private static final int HOMES_AT_ONCE = 4;
 
+    /**
+     * An estimate that was offered to the customer.
+     *
+     * @param until its last day while it waits, else empty
+     */
+    public record Estimated(UUID id, String label, String words, String until, String stands, String total) {}
+
     @CheckedTemplate(basePath = "portal")
     static class Pages {
         static native TemplateInstance open(Frame frame, String phone, String dial, String name);
@@ -64,7 +75,8 @@ public class PortalPages {
                 List<Home> others,
                 List<Dwelling> dwellings,
                 List<InvoiceRow> invoices,
-                OwedBy owed);
+                OwedBy owed,
+                List<Estimated> estimates);
 
         private Pages() {}
     }
@@ -95,6 +107,9 @@ public class PortalPages {
 
     @Inject
     Owed owed;
+
+    @Inject
+    Estimates estimates;
 
     @Inject
     CurrentTenant current;
@@ -166,8 +181,23 @@ public class PortalPages {
                         others,
                         seen,
                         asked,
-                        owed.of(customer.id(), frame.today())),
+                        owed.of(customer.id(), frame.today()),
+                        estimates.ofCustomer(customer.id()).stream()
+                                .filter(one -> one.offer() != null)
+                                .map(one -> estimated(one, frame))
+                                .toList()),
                 locale);
+    }
+
+    private static Estimated estimated(Estimate one, Frame frame) {
+        EstimateState state = one.state(frame.today());
+        return new Estimated(
+                one.id(),
+                one.label().orElseThrow(),
+                one.words().lines().findFirst().orElse(""),
+                state == EstimateState.OFFERED ? frame.inWords(one.validUntil()) : "",
+                state.wording().in(frame.locale()),
+                Objects.requireNonNull(one.offer()).total().format(frame.locale()));
     }
 
     private Customer customer(@Nullable String secret) {

@@ -139,4 +139,48 @@ public interface YoursWords {
 
     @Message("PDF")
     String pdf();
+
+    // Estimates
+
+    @Message("Estimates")
+    String estimates();
+
+    @Message("Estimate {label}")
+    String estimate(String label);
+
+    @Message("What")
+    String what_for();
+
+    @Message("Total")
+    String total();
+
+    @Message("A deposit of {amount} is asked before the work begins.")
+    String deposit(String amount);
+
+    @Message("Valid until {day}.")
+    String valid_until(String day);
+
+    @Message("Nothing beyond this amount is done before you have said yes to it.")
+    String not_beyond();
+
+    @Message("Your answer")
+    String your_answer();
+
+    @Message("Yes, do it")
+    String yes();
+
+    @Message("No")
+    String no();
+
+    @Message("Your name")
+    String your_name();
+
+    @Message("A word to us")
+    String your_words();
+
+    @Message("Send my answer")
+    String send_answer();
+
+    @Message("waits for your answer until {day}")
+    String waits_until(String day);
 }

@@ -74,7 +74,10 @@ class EveryBodyKeepsItsWallsTest {
         Who technician = Who.member("technician", ours.shop().technician());
         for (Who who : List.of(owner, technician)) {
             List<String> starts = who == owner
-                    ? starts(ours, eyes.values("plan.id", ours.shop().tenant()).getFirst())
+                    ? starts(
+                            ours,
+                            eyes.values("plan.id", ours.shop().tenant()).getFirst(),
+                            eyes.values("follow_up.id", ours.shop().tenant()).getFirst())
                     : inTheField(ours);
             for (Form form : Walk.from(who, ours.shop().slug(), starts).forms()) {
                 for (Form.Field field : form.fields()) {
@@ -105,7 +108,7 @@ class EveryBodyKeepsItsWallsTest {
         return starts;
     }
 
-    private static List<String> starts(Lived ours, String plan) {
+    private static List<String> starts(Lived ours, String plan, String followUp) {
         return List.of(
                         "today",
                         "shop",
@@ -119,6 +122,7 @@ class EveryBodyKeepsItsWallsTest {
                         "homes/new",
                         "calls/new?home=" + ours.home(),
                         "homes/" + ours.home() + "/people?who=a&customer=" + ours.customer(),
+                        "homes/" + ours.home() + "/estimates/new?followUp=" + followUp,
                         "homes/" + ours.home() + "/offer?from=" + LocalDate.now() + "&plan=" + plan,
                         "customers/" + ours.customer(),
                         "money/payments/new?customer=" + ours.customer())

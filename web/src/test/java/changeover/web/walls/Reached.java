@@ -54,6 +54,7 @@ class Reached {
             Map.entry("tasks/own", "own_task.id"),
             Map.entry("codes", "access_code.id"),
             Map.entry("calls", "call.id"),
+            Map.entry("estimates", "estimate.id"),
             Map.entry("on-call", "on_call.id"),
             Map.entry("hazards", "hazard.id"),
             Map.entry("seasons", "season.id"),
