@@ -1,6 +1,7 @@
 package changeover.deploy.admin;
 
 import changeover.billing.bank.BankChecks;
+import changeover.billing.estimates.EstimateChecks;
 import changeover.billing.invoices.ChainCheck;
 import changeover.billing.ledger.LedgerChecks;
 import changeover.billing.payments.PaymentChecks;
@@ -45,6 +46,7 @@ final class CheckCommand implements AdminCommand {
             well &= paid(owner);
             well &= reminders(owner);
             well &= bankLines(owner);
+            well &= estimates(owner);
             well &= journal(running, owner);
         }
         System.out.println("check all " + (well ? "ok" : "FAIL"));
@@ -103,6 +105,15 @@ final class CheckCommand implements AdminCommand {
         }
         BankChecks.Found found = BankChecks.of(owner);
         return said(found.name(), found.rows(), found.bad());
+    }
+
+    /** Estimates add up, and what they promised was kept. */
+    private static boolean estimates(Connection owner) throws SQLException {
+        if (!exists(owner, "estimate_work")) {
+            return true;
+        }
+        EstimateChecks.Found found = EstimateChecks.of(owner);
+        return said("estimates", found.rows(), found.bad());
     }
 
     /** The journal is read as the product does, business by business. */

@@ -66,6 +66,9 @@ public class DemoYear {
     DemoMoney money;
 
     @Inject
+    DemoEstimates estimates;
+
+    @Inject
     DemoBank bank;
 
     @Inject
@@ -127,6 +130,7 @@ public class DemoYear {
             }
         }
         current.run(tenant, office, () -> money.settle(shop, today));
+        current.run(tenant, office, () -> estimates.write(shop, today));
         current.run(tenant, office, () -> bank.bring(shop, today));
         current.run(tenant, office, () -> late.settle(shop, today));
         visits.planAhead(tenant, hands, today);

@@ -7,10 +7,6 @@ import changeover.billing.payments.InvoiceLists;
 import changeover.billing.payments.Owed;
 import changeover.billing.payments.OwedBy;
 import changeover.billing.payments.Standing;
-import changeover.contracts.agreements.AgreementLists;
-import changeover.contracts.agreements.AgreementState;
-import changeover.contracts.agreements.RenewalRow;
-import changeover.contracts.agreements.Renewals;
 import changeover.contracts.customers.Homes;
 import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.Today;
@@ -33,8 +29,6 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -61,18 +55,6 @@ public class TodayPages {
             String day,
             @Nullable String technician) {}
 
-    /** An offer that waits, or a renewal that is to be offered. */
-    public record Answer(
-            UUID agreementId,
-            UUID homeId,
-            String home,
-            String customer,
-            String price,
-            String until,
-            boolean renewal,
-            boolean late,
-            String last) {}
-
     public record Money(
             String late, String open, String owed, int lateDocuments, int documents, int drafts, String draftsAmount) {}
 
@@ -90,7 +72,7 @@ public class TodayPages {
             DueCounts counts,
             List<Visit> late,
             List<Visit> due,
-            List<Answer> answers,
+            List<AnswersWaiting.Answer> answers,
             List<Unread> unread,
             List<TicketsOut.Row> tickets,
             SeasonChart.Weeks weeks,
@@ -125,10 +107,7 @@ public class TodayPages {
     Due due;
 
     @Inject
-    AgreementLists agreements;
-
-    @Inject
-    Renewals renewals;
+    AnswersWaiting answers;
 
     @Inject
     StillUnread unread;
@@ -177,7 +156,7 @@ public class TodayPages {
                         due.withoutDay(day, 0, SHOWN).stream()
                                 .map(visit -> visit(visit, frame))
                                 .toList(),
-                        answers(frame),
+                        answers.waiting(frame, SHOWN),
                         unread.after(day, SHOWN).stream()
                                 .map(home -> new Unread(
                                         home.homeId(), home.home(), home.customer(), frame.brief(home.visited())))
@@ -188,38 +167,6 @@ public class TodayPages {
                         until,
                         money(frame),
                         new Letters(outbox.countNotSent(), outbox.countToPrint())));
-    }
-
-    private List<Answer> answers(Frame frame) {
-        var answers = new ArrayList<Answer>();
-        for (RenewalRow row : renewals.list(frame.today())) {
-            if (row.standing() != RenewalRow.Standing.OFFERED && answers.size() < SHOWN) {
-                answers.add(new Answer(
-                        row.agreementId(),
-                        row.homeId(),
-                        row.home(),
-                        row.signer(),
-                        row.price().format(frame.locale()),
-                        frame.brief(row.notice().latest()),
-                        true,
-                        row.standing() == RenewalRow.Standing.LATE,
-                        frame.brief(row.lastDay())));
-            }
-        }
-        agreements.page(AgreementState.OFFERED, frame.today(), 0, SHOWN).stream()
-                .sorted(Comparator.comparing(row -> row.term().from()))
-                .map(row -> new Answer(
-                        row.agreementId(),
-                        row.homeId(),
-                        row.home(),
-                        row.signer(),
-                        row.price().format(frame.locale()),
-                        frame.brief(row.term().from()),
-                        false,
-                        false,
-                        ""))
-                .forEach(answers::add);
-        return answers;
     }
 
     private Money money(Frame frame) {
