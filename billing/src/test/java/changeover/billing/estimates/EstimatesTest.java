@@ -3,13 +3,9 @@ package changeover.billing.estimates;
 import static changeover.billing.estimates.AnEstimate.cad;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import changeover.billing.ABusiness;
 import changeover.billing.BooksHold;
-import changeover.billing.documents.Document;
-import changeover.billing.documents.DocumentsToMake;
-import changeover.billing.documents.PaperKind;
 import changeover.billing.invoices.Invoices;
 import changeover.billing.payments.Deposits;
 import changeover.billing.payments.Way;
@@ -20,11 +16,8 @@ import changeover.contracts.words.Refused;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
-import java.io.IOException;
 import java.util.List;
 import java.util.UUID;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 
@@ -62,9 +55,6 @@ class EstimatesTest {
 
     @Inject
     Deposits deposits;
-
-    @Inject
-    DocumentsToMake papers;
 
     @Inject
     BooksHold books;
@@ -247,25 +237,5 @@ class EstimatesTest {
             assertEquals("0.00", money.deposits(estimate).getFirst().left().decimal());
             books.check();
         });
-    }
-
-    /** In Quebec its paper is in French, with the customer's own language after it. */
-    @Test
-    void it_has_its_paper() throws IOException {
-        UUID tenant = business.quebec();
-        UUID id = business.in(tenant, () -> {
-            UUID made = some.written(home("en"), null);
-            offering.offer(made);
-            return made;
-        });
-        Document paper = papers.newest(tenant, PaperKind.ESTIMATE, id).orElseThrow();
-        try (var document = Loader.loadPDF(paper.bytes())) {
-            String text = new PDFTextStripper().getText(document);
-            assertTrue(text.contains("Estimation") && text.contains("Estimate"), text);
-            assertTrue(text.contains("Capteur de flamme") && text.contains("Flame sensor"), text);
-            assertTrue(text.contains("236,74") && text.contains("236.74"), text);
-            assertTrue(text.contains("Rien n’est fait au-delà"), text);
-            assertTrue(text.indexOf("236,74") < text.indexOf("236.74"), text);
-        }
     }
 }
