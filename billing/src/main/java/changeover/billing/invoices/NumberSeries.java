@@ -58,14 +58,12 @@ public class NumberSeries {
     /** A series of the pattern that the other kind has had, or has on some day of half a century. */
     private Optional<String> shared(SeriesPattern read, NumberedKind other) {
         SeriesPattern theirs = pattern(other);
-        String given =
-                switch (other) {
-                    case INVOICE -> "select distinct series from invoice_issue where kind <> 'credit'";
-                    case CREDIT -> "select distinct series from invoice_issue where kind = 'credit'";
-                    case ESTIMATE -> "select distinct series from estimate_offer";
-                };
-        Set<String> had = Set.copyOf(
-                rows.createNativeQuery(given, String.class).getResultList());
+        String given = switch (other) {
+            case INVOICE -> "select distinct series from invoice_issue where kind <> 'credit'";
+            case CREDIT -> "select distinct series from invoice_issue where kind = 'credit'";
+            case ESTIMATE -> "select distinct series from estimate_offer";
+        };
+        Set<String> had = Set.copyOf(rows.createNativeQuery(given, String.class).getResultList());
         return Stream.iterate(FIRST, month -> month.plusMonths(1))
                 .limit(MONTHS)
                 .filter(month ->

@@ -82,7 +82,8 @@ public class DemoEstimates {
                         french ? "Remplacer le moteur du ventilateur" : "Replace the blower motor",
                         120,
                         List.of(),
-                        List.of(part(french ? "Moteur de ventilateur, sur commande" : "Blower motor, to order", "385.00")),
+                        List.of(part(
+                                french ? "Moteur de ventilateur, sur commande" : "Blower motor, to order", "385.00")),
                         day.plusDays(5),
                         null));
         UUID refused = offered(

@@ -11,6 +11,7 @@ import changeover.contracts.words.Refusal;
 import changeover.web.office.FormRows.Row;
 import changeover.web.session.Said;
 import changeover.web.session.Typed;
+import changeover.web.session.Written;
 import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -77,13 +78,13 @@ final class EstimateForm {
             Row row = Row.of("part", at);
             PartItem part = facts.parts().get(at);
             fields.put(row.of("code"), part.code());
-            fields.put(row.of("quantity"), DraftForm.figure(part.quantity(), locale));
+            fields.put(row.of("quantity"), Written.of(part.quantity(), locale));
         }
         for (int at = 0; at < facts.others().size(); at++) {
             Row row = Row.of("other", at);
             OtherItem other = facts.others().get(at);
             fields.put(row.of("words"), other.words());
-            fields.put(row.of("quantity"), DraftForm.figure(other.quantity(), locale));
+            fields.put(row.of("quantity"), Written.of(other.quantity(), locale));
             fields.put(row.of("unit"), other.unit());
             fields.put(row.of("price"), decimal(other.unitPrice(), locale));
             fields.put(row.of("work"), other.work().code());

@@ -12,6 +12,7 @@ import changeover.contracts.tenants.Businesses;
 import changeover.contracts.words.Refusals;
 import changeover.scheduling.visits.VisitLists;
 import changeover.web.session.Frame;
+import changeover.web.session.Written;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.Instant;
@@ -133,7 +134,7 @@ class EstimateInWords {
 
     private static Line line(EstimateLine line, Frame frame) {
         return new Line(
-                DraftForm.figure(line.quantity(), frame.locale()),
+                Written.of(line.quantity(), frame.locale()),
                 line.words().in(frame.locale()),
                 line.why().in(frame.locale()),
                 line.included() ? "" : format(line.unitPrice(), frame),
