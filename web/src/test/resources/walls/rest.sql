@@ -142,3 +142,5 @@ insert into estimate_more (estimate_id, accepted_minor, currency, by_name, at, c
   select estimate_id, 9000000, 'CAD', 'Anselm Birk', '2026-01-08 15:00Z', 'call', 'A third sensor' from estimate_answer;
 insert into estimate_deposit (estimate_id, deposit_id) select a.estimate_id, d.id from estimate_answer a, deposit d limit 1;
 insert into site_consent (region, from_day, allowed, source) values ('CA-QC', '2099-01-01', true, 'A letter of our lawyer');
+insert into sent_form (person_id, id, request_digest, location)
+  select person_id, uuidv7(), 'x', '/shop' from membership limit 1;

@@ -11,12 +11,14 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
+import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.HeaderParam;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Response;
 import java.time.LocalDate;
 import java.util.List;
@@ -30,8 +32,6 @@ import org.jspecify.annotations.Nullable;
 @Path("/api/v1/{slug}/bank-lines")
 @RolesAllowed({"owner", "office"})
 public class BankLinesApi {
-
-    private static final int SHOWN = 1000;
 
     /** What a line may be. {@code shown} is sent back with the yes. */
     public record ProposalDocument(
@@ -69,11 +69,15 @@ public class BankLinesApi {
     @Inject
     ObjectMapper json;
 
-    /** Those that wait, the oldest first. */
+    /** Those that wait, the oldest first: {@code count} of them, at most 500, after the first {@code skip}. */
     @GET
     @Transactional
-    public List<LineDocument> waiting() {
-        return proposals.waiting(SHOWN).entrySet().stream()
+    public List<LineDocument> waiting(
+            @QueryParam("skip") @DefaultValue("0") int skip, @QueryParam("count") @DefaultValue("200") int count) {
+        int first = Math.clamp(skip, 0, 1_000_000);
+        int most = Math.clamp(count, 1, 500);
+        return proposals.waiting(first + most).entrySet().stream()
+                .skip(first)
                 .map(one -> document(one.getKey(), true, one.getValue()))
                 .toList();
     }

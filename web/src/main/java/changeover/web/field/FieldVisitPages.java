@@ -111,7 +111,7 @@ public class FieldVisitPages {
     @Path("codes")
     public Response codes(@PathParam("id") UUID id, MultivaluedMap<String, String> fields) {
         var typed = new Typed(fields);
-        return desk.show(
+        return desk.look(
                 () -> {
                     VisitLists.Row row = visits.found(id);
                     String reason = typed.text("reason", 200);

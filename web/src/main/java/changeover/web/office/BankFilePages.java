@@ -36,6 +36,7 @@ import jakarta.ws.rs.core.Response;
 import java.util.Arrays;
 import java.util.List;
 import java.util.UUID;
+import java.util.function.Function;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
 import org.jspecify.annotations.Nullable;
@@ -118,26 +119,33 @@ public class BankFilePages {
                 referenceColumn,
                 kindColumn);
         Typed typed = form.typed();
-        boolean keep = "keep".equals(what);
-        return desk.attempt(
+        Function<List<Refusal>, TemplateInstance> again =
+                refusals -> page(bank, null, Said.again(typed, refusals, frames.locale()));
+        if (!"keep".equals(what)) {
+            return desk.look(
+                    () -> {
+                        chosen(bank, bytes);
+                        return look(bank, bytes, form, typed);
+                    },
+                    again);
+        }
+        return desk.answer(
                 () -> {
-                    found(bank);
-                    if (bytes.length == 0) {
-                        throw Refusal.of("bank.choose").at("file").thrown();
+                    chosen(bank, bytes);
+                    if (!OfxFile.isOne(bytes)) {
+                        banks.map(bank, form.columns(typed));
                     }
-                    if (keep) {
-                        if (!OfxFile.isOne(bytes)) {
-                            banks.map(bank, form.columns(typed));
-                        }
-                        BankFiles.Taken taken = files.take(bank, bytes);
-                        String said = taken.fresh() == 0 ? "bank-known" : "bank-taken";
-                        return Desk.goTo(SaidOnce.at("/" + slug + "/money/bank", said));
-                    }
-                    return Response.ok(look(bank, bytes, form, typed).render(), "text/html;charset=UTF-8")
-                            .header("Cache-Control", "no-store")
-                            .build();
+                    BankFiles.Taken taken = files.take(bank, bytes);
+                    return SaidOnce.at("/" + slug + "/money/bank", taken.fresh() == 0 ? "bank-known" : "bank-taken");
                 },
-                refusals -> page(bank, null, Said.again(typed, refusals, frames.locale())));
+                again);
+    }
+
+    private void chosen(UUID bank, byte[] bytes) {
+        found(bank);
+        if (bytes.length == 0) {
+            throw Refusal.of("bank.choose").at("file").thrown();
+        }
     }
 
     private TemplateInstance look(UUID bank, byte[] bytes, ColumnsForm form, Typed typed) {

@@ -30,6 +30,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.function.Function;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
 import org.jspecify.annotations.Nullable;
@@ -99,15 +101,16 @@ public class HomesFilePages {
         byte[] bytes = Uploaded.bytes(file);
         boolean dry = what == null || what.equals("look");
         HomesImport.Bad bad = "good".equals(what) ? HomesImport.Bad.RETURN : HomesImport.Bad.REFUSE;
-        return desk.show(
-                () -> {
-                    if (bytes.length == 0) {
-                        throw Refusal.of("homesfile.choose").at("file").thrown();
-                    }
-                    HomesImport.Outcome outcome = imports.bring(bytes, dry, bad);
-                    return page(result(outcome, dry, bad, frames.locale()), Said.blank());
-                },
-                refusals -> page(null, Said.again(new Typed(new MultivaluedHashMap<>()), refusals, frames.locale())));
+        Callable<TemplateInstance> deed = () -> {
+            if (bytes.length == 0) {
+                throw Refusal.of("homesfile.choose").at("file").thrown();
+            }
+            HomesImport.Outcome outcome = imports.bring(bytes, dry, bad);
+            return page(result(outcome, dry, bad, frames.locale()), Said.blank());
+        };
+        Function<List<Refusal>, TemplateInstance> again =
+                refusals -> page(null, Said.again(new Typed(new MultivaluedHashMap<>()), refusals, frames.locale()));
+        return dry ? desk.look(deed, again) : desk.show(deed, again);
     }
 
     @GET

@@ -107,7 +107,7 @@ public class HouseCardPages {
     public Response read(@PathParam("home") UUID home, MultivaluedMap<String, String> fields) {
         var typed = new Typed(fields);
         String reason = typed.text("reason", 200);
-        return desk.show(
+        return desk.look(
                 () -> {
                     Home known = homes.get(home).orElseThrow(NotFoundException::new);
                     typed.understood();

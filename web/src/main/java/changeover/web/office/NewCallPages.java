@@ -131,7 +131,7 @@ public class NewCallPages {
     public Response take(@PathParam("slug") String slug, MultivaluedMap<String, String> fields) {
         var typed = new Typed(fields);
         if ("find".equals(fields.getFirst("do"))) {
-            return desk.show(
+            return desk.look(
                     () -> page(chosen(fields), looked(fields), Said.again(typed, List.of(), frames.locale())),
                     refusals -> page(null, "", Said.again(typed, refusals, frames.locale())));
         }

@@ -170,8 +170,8 @@ public class PeoplePages {
             // One sign-in opens every business of a person: no single owner may change its password.
             return desk.refuse(List.of(Refusal.of("people.password-elsewhere", Map.of("name", member.name()))), again);
         }
-        String password = signIns.renew(person);
-        return desk.show(() -> shown(member.name(), member.email(), password), again);
+        // Inside the deed, so that a form that comes twice does not put another password in the place of the one shown.
+        return desk.show(() -> shown(member.name(), member.email(), signIns.renew(person)), again);
     }
 
     private Membership member(UUID person) {

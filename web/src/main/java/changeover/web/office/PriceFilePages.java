@@ -33,6 +33,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.function.Function;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
 import org.jspecify.annotations.Nullable;
@@ -118,23 +120,27 @@ public class PriceFilePages {
         var fields = new MultivaluedHashMap<String, String>();
         fields.putSingle("day", day == null ? "" : day);
         var typed = new Typed(fields);
-        return desk.show(
-                () -> {
-                    byte[] bytes = uploaded.length > 0 ? uploaded : CarriedFile.open(carried == null ? "" : carried);
-                    LocalDate first = typed.day("day");
-                    typed.understood();
-                    if (bytes.length == 0) {
-                        throw Refusal.of("pricesfile.choose").at("file").thrown();
-                    }
-                    return page(
-                            result(bytes, first, what, seen, frames.locale()),
-                            Said.filled(Map.of("day", first.toString())));
-                },
-                refusals -> page(null, Said.again(typed, refusals, frames.locale())));
+        Callable<TemplateInstance> deed = () -> {
+            byte[] bytes = uploaded.length > 0 ? uploaded : CarriedFile.open(carried == null ? "" : carried);
+            LocalDate first = typed.day("day");
+            typed.understood();
+            if (bytes.length == 0) {
+                throw Refusal.of("pricesfile.choose").at("file").thrown();
+            }
+            return page(
+                    result(bytes, first, what, seen, frames.locale()), Said.filled(Map.of("day", first.toString())));
+        };
+        Function<List<Refusal>, TemplateInstance> again =
+                refusals -> page(null, Said.again(typed, refusals, frames.locale()));
+        return isYes(what) ? desk.show(deed, again) : desk.look(deed, again);
+    }
+
+    private static boolean isYes(@Nullable String what) {
+        return "all".equals(what) || "good".equals(what);
     }
 
     private Result result(byte[] bytes, LocalDate day, @Nullable String what, @Nullable String seen, Locale locale) {
-        boolean yes = "all".equals(what) || "good".equals(what);
+        boolean yes = isYes(what);
         PricesFile.Outcome looked = file.bring(bytes, day, true, false);
         boolean dry = !yes || !looked.seen().equals(seen);
         PricesFile.Outcome outcome = dry ? looked : file.bring(bytes, day, false, "all".equals(what));

@@ -113,8 +113,9 @@ public class StatementPages {
                     if (whom.isEmpty()) {
                         throw Refusal.of("statement.choose").thrown();
                     }
-                    statements.send(from, until, whom);
-                    return SaidOnce.at("/" + slug + "/money/statements", "statements-sent");
+                    int made = statements.send(from, until, whom);
+                    return SaidOnce.at(
+                            "/" + slug + "/money/statements", made > 0 ? "statements-sent" : "statement-none");
                 },
                 refusals -> {
                     LocalDate today = frames.of(Tab.MONEY).today();

@@ -26,24 +26,41 @@ public class Desk {
     @Inject
     CurrentTenant current;
 
+    @Inject
+    SentForms sent;
+
+    @Inject
+    SaidOnce said;
+
     /**
+     * A form that comes twice is done once and leads twice to the same place.
+     *
      * @param deed what the form asks for; its answer is where to go next, inside the business
      * @param again the form once more, made in a transaction of its own; status 422
      */
     public Response answer(Callable<String> deed, Function<List<Refusal>, TemplateInstance> again) {
-        return attempt(() -> goTo(deed.call()), again);
+        return attempt(() -> goTo(sent.once(deed, path -> path, path -> path)), again);
     }
 
-    /** As {@link #answer}, where the deed's own page is the answer: shown once, kept in no cache. */
+    /**
+     * As {@link #answer}, where the deed's own page is the answer: shown once, kept in no cache. A form that comes twice
+     * shows nothing of it, and the page says why.
+     */
     public Response show(Callable<TemplateInstance> deed, Function<List<Refusal>, TemplateInstance> again) {
         return attempt(
-                () -> Response.ok(deed.call().render(), PAGE)
-                        .header("Cache-Control", "no-store")
-                        .build(),
+                () -> sent.once(() -> page(deed.call()), _ -> "", _ -> {
+                    said.here("sent-before");
+                    return page(again.apply(List.of()));
+                }),
                 again);
     }
 
-    /** As {@link #answer}, for any other answer: a file. */
+    /** As {@link #attempt}, for a page. */
+    public Response look(Callable<TemplateInstance> reading, Function<List<Refusal>, TemplateInstance> again) {
+        return attempt(() -> page(reading.call()), again);
+    }
+
+    /** What is only read, a page or a file: asked again, it is answered again. */
     public Response attempt(Callable<Response> deed, Function<List<Refusal>, TemplateInstance> again) {
         try {
             return current.run(current.id(), current.person(), deed);
@@ -57,6 +74,12 @@ public class Desk {
         String page = current.run(
                 current.id(), current.person(), () -> again.apply(refusals).render());
         return Response.status(422).type(PAGE).entity(page).build();
+    }
+
+    private static Response page(TemplateInstance page) {
+        return Response.ok(page.render(), PAGE)
+                .header("Cache-Control", "no-store")
+                .build();
     }
 
     public static Response goTo(String path) {

@@ -25,12 +25,16 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 
 /** The pages before any shop: which business, what one had written, and the way out. */
 @Path("/")
 @Produces(MediaType.TEXT_HTML)
 class DoorPages {
+
+    /** What a page says in its form, and no person. */
+    private static final Set<String> NOT_WRITTEN = Set.of("version", SentForm.ONCE);
 
     @CheckedTemplate(basePath = "session")
     static class Pages {
@@ -118,7 +122,7 @@ class DoorPages {
         UUID person = identity.getAttribute(AtTheDoor.PERSON);
         KeptForm form = forms.take(id, slug, person).orElseThrow(NotFoundException::new);
         List<KeptForm.Field> shown = form.withoutToken().stream()
-                .filter(field -> !field.value().isBlank() && !field.name().equals("version"))
+                .filter(field -> !field.value().isBlank() && !NOT_WRITTEN.contains(field.name()))
                 .toList();
         return Pages.again(form.action(), form.withoutToken(), shown, language());
     }

@@ -12,10 +12,10 @@ record KeptForm(String action, List<Field> fields) {
     record Field(String name, String value) {}
 
     /** The token of the page it was written on; it has served when the form comes back. */
-    private static final String CSRF = "csrf";
+    static final String CSRF = "csrf";
 
     /** Who had the page open, as the page itself says. */
-    private static final String WRITER = "writer";
+    static final String WRITER = "writer";
 
     /** @param body as {@code application/x-www-form-urlencoded} */
     static KeptForm of(String action, String body) {

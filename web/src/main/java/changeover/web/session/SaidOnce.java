@@ -15,6 +15,8 @@ import org.jspecify.annotations.Nullable;
 @ApplicationScoped
 public class SaidOnce {
 
+    private static final String SAID = "said";
+
     @Inject
     RoutingContext request;
 
@@ -23,9 +25,15 @@ public class SaidOnce {
         return path + (path.contains("?") ? "&" : "?") + "said=" + code;
     }
 
+    /** Says it on the page that is this request's own answer. */
+    void here(String code) {
+        request.put(SAID, code);
+    }
+
     @Nullable
     String sentence(Locale locale) {
-        String code = request.request().getParam("said");
+        String here = request.get(SAID);
+        String code = here == null ? request.request().getParam(SAID) : here;
         return code != null && Refusals.knows("said." + code)
                 ? Refusals.sentence(Refusal.of("said." + code), locale)
                 : null;

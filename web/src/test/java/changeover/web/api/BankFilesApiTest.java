@@ -60,5 +60,16 @@ class BankFilesApiTest {
                 .statusCode(200)
                 .body("size()", equalTo(2))
                 .body("[0].words", equalTo("Deposit"));
+        as(shop.owner())
+                .get(shop.api("bank-lines?skip=1&count=1"))
+                .then()
+                .statusCode(200)
+                .body("size()", equalTo(1))
+                .body("[0].words", equalTo("Fee"));
+        as(shop.owner())
+                .get(shop.api("bank-lines?skip=2"))
+                .then()
+                .statusCode(200)
+                .body("size()", equalTo(0));
     }
 }

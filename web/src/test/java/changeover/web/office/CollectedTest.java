@@ -124,7 +124,12 @@ class CollectedTest {
             assertFalse(again.contains("value=\"" + customer + "\" checked"), again);
             Map<String, String> form =
                     Map.of("from", DAY.minusDays(5).toString(), "until", DAY.toString(), "customer", customer);
-            post(shop.office(), shop.at("money/statements"), form).statusCode(303);
+            post(shop.office(), shop.at("money/statements"), form)
+                    .statusCode(303)
+                    .header("Location", containsString("statements-sent"));
+            post(shop.office(), shop.at("money/statements"), form)
+                    .statusCode(303)
+                    .header("Location", containsString("statement-none"));
             String theirs = shop.at("money/customers/" + customer + "/statements");
             String page = as(shop.office())
                     .get(theirs)

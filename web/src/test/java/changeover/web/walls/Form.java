@@ -36,7 +36,7 @@ record Form(String page, String method, String action, boolean hasFile, List<Fie
     }
 
     /** What every form carries, whatever it is about. */
-    private static final Set<String> SAID_BY_EVERY_PAGE = Set.of("csrf", "writer");
+    private static final Set<String> SAID_BY_EVERY_PAGE = Set.of("csrf", "writer", "once");
 
     private static final Pattern FORM = Pattern.compile("(?s)<form\\b([^>]*)>(.*?)</form>");
     private static final Pattern PART = Pattern.compile(
