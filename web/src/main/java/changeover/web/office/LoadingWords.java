@@ -54,8 +54,8 @@ public interface LoadingWords {
     @Message("No van has a visit or a minimum. Give visits their days, or set what a van should always hold.")
     String no_van();
 
-    @Message("Not carried in this size: {what}. Add the part, then it can be loaded.")
-    String not_carried(String what);
+    @Message("May be needed and is not among the business’s parts, so it cannot be loaded from here:")
+    String not_carried();
 
     @Message("To buy")
     String to_buy();
