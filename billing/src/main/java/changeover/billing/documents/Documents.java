@@ -102,7 +102,7 @@ public class Documents {
                 sha256(paper.bytes()),
                 paper.bytes()));
         try (var connection = database.getConnection()) {
-            rows.insert(connection);
+            rows.insertMissing(connection);
         }
     }
 

@@ -54,10 +54,19 @@ public final class Rows {
     }
 
     public void insert(Connection connection) throws SQLException {
+        insert(connection, sql);
+    }
+
+    /** What is there already stays as it is. */
+    public void insertMissing(Connection connection) throws SQLException {
+        insert(connection, sql + " on conflict do nothing");
+    }
+
+    private void insert(Connection connection, String statement) throws SQLException {
         if (rows.isEmpty()) {
             return;
         }
-        try (var insert = connection.prepareStatement(sql)) {
+        try (var insert = connection.prepareStatement(statement)) {
             for (int at = 0; at < names.length; at++) {
                 insert.setArray(at + 1, connection.createArrayOf(sent(at), column(at)));
             }
