@@ -1,18 +1,15 @@
 package changeover.billing.bank;
 
+import changeover.contracts.digests.Sha256;
 import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Refused;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -97,7 +94,7 @@ public final class BankTable {
         @Nullable Integer kind = columns.kindColumn();
         int ordinal = alike.merge(said, 1, Integer::sum);
         return new ReadLine(
-                "csv:" + digest(said + "\u001f" + ordinal),
+                "csv:" + Sha256.hex(said + "\u001f" + ordinal).substring(0, 40),
                 day.get(),
                 amount.get(),
                 words,
@@ -140,16 +137,6 @@ public final class BankTable {
             return rows;
         } catch (IOException | IllegalStateException | UncheckedIOException notATable) {
             throw Refusal.of("bank.no-table").at("file").thrown();
-        }
-    }
-
-    private static String digest(String text) {
-        try {
-            return HexFormat.of()
-                    .formatHex(MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)))
-                    .substring(0, 40);
-        } catch (NoSuchAlgorithmException impossible) {
-            throw new IllegalStateException(impossible);
         }
     }
 }

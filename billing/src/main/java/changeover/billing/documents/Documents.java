@@ -1,11 +1,10 @@
 package changeover.billing.documents;
 
 import changeover.billing.invoices.Rows;
+import changeover.contracts.digests.Sha256;
 import io.agroal.api.AgroalDataSource;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -99,7 +98,7 @@ public class Documents {
                 paper.mediaType(),
                 paper.fileName(),
                 paper.language(),
-                sha256(paper.bytes()),
+                Sha256.of(paper.bytes()),
                 paper.bytes()));
         try (var connection = database.getConnection()) {
             rows.insertMissing(connection);
@@ -135,13 +134,5 @@ public class Documents {
                 HexFormat.of().formatHex(row.getBytes(7)),
                 row.getBytes(8),
                 row.getTimestamp(9).toInstant());
-    }
-
-    private static byte[] sha256(byte[] bytes) {
-        try {
-            return MessageDigest.getInstance("SHA-256").digest(bytes);
-        } catch (NoSuchAlgorithmException never) {
-            throw new IllegalStateException(never);
-        }
     }
 }

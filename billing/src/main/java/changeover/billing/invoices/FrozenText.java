@@ -1,10 +1,10 @@
 package changeover.billing.invoices;
 
+import changeover.contracts.digests.Sha256;
 import changeover.contracts.words.Wording;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -32,13 +32,9 @@ final class FrozenText {
         boolean second = issue.terms() != null;
         lines.forEach(line -> frozen.line(line, second));
         taxes.forEach(tax -> frozen.tax(tax, second));
-        try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            digest.update(previous);
-            return digest.digest(frozen.text.toString().getBytes(StandardCharsets.UTF_8));
-        } catch (NoSuchAlgorithmException cause) {
-            throw new IllegalStateException(cause);
-        }
+        MessageDigest digest = Sha256.begun();
+        digest.update(previous);
+        return digest.digest(frozen.text.toString().getBytes(StandardCharsets.UTF_8));
     }
 
     private void head(IssueRow issue) {

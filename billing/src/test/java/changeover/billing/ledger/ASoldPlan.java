@@ -107,4 +107,22 @@ public class ASoldPlan {
                         + "', 'part', 'f-16', 'filter', 'included', 'maintenance', 'separate', 'Filter', 'Filtre', 'Plan',"
                         + " 'Formule', " + count + ", 'C62', 0, 0)");
     }
+
+    /** The agreement ends in mid-term. */
+    public void ends(Sold sold, LocalDate day) {
+        business.execute("insert into agreement_ending (agreement_id, day, why) values ('" + sold.id() + "', '" + day
+                + "', 'moved')");
+    }
+
+    /** Each way of settling it, with what it keeps, gives back and still bills. */
+    static List<String> ways(Settlement settlement) {
+        return settlement.ways().stream()
+                .map(way -> way.way().code() + (way.chosen() ? "*" : "") + " keep "
+                        + way.kept().decimal() + " credit "
+                        + way.credit().decimal() + " total "
+                        + way.total().decimal() + " back "
+                        + way.giveBack().decimal() + " bill "
+                        + way.stillToBill().decimal())
+                .toList();
+    }
 }

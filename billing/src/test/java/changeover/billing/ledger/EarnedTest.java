@@ -150,8 +150,7 @@ class EarnedTest {
             Sold sold = plans.of("Al Birk", 0, 0);
             UUID invoice = plans.invoiced(sold, FIRST, 1, "249.00");
             LocalDate end = LocalDate.of(2026, 8, 15);
-            business.execute("insert into agreement_ending (agreement_id, day, why) values ('" + sold.id() + "', '"
-                    + end + "', 'moved')");
+            plans.ends(sold, end);
             check(sold, end.minusDays(1), "92.78 of 249.00, prepaid 156.22, ahead 0.00, DAYS");
             check(sold, end.plusDays(60), "92.78 of 249.00, prepaid 156.22, ahead 0.00, DAYS");
             UUID note = credits.inPart(

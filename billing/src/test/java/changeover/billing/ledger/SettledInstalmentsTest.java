@@ -45,23 +45,21 @@ class SettledInstalmentsTest {
     @Inject
     BooksHold books;
 
-    private void ends(Sold sold) {
-        business.execute("insert into agreement_ending (agreement_id, day, why) values ('" + sold.id() + "', '" + END
-                + "', 'moved')");
+    /** Twelve instalments of 20.75, of which the first four were asked for. */
+    private void instalments(Sold sold) {
+        for (int number = 1; number <= 12; number++) {
+            LocalDate day = FIRST.plusMonths(number - 1);
+            if (number <= 4) {
+                plans.invoiced(sold, day, number, "20.75");
+            } else {
+                plans.draft(sold, day, number, "20.75");
+            }
+        }
     }
 
     private void check(Sold sold, String... expected) {
-        Settlement settlement = settlements.of(sold.id(), END).orElseThrow();
         assertEquals(
-                List.of(expected),
-                settlement.ways().stream()
-                        .map(way -> way.way().code() + (way.chosen() ? "*" : "") + " keep "
-                                + way.kept().decimal() + " credit "
-                                + way.credit().decimal() + " total "
-                                + way.total().decimal() + " back "
-                                + way.giveBack().decimal() + " bill "
-                                + way.stillToBill().decimal())
-                        .toList());
+                List.of(expected), ASoldPlan.ways(settlements.of(sold.id(), END).orElseThrow()));
     }
 
     @Test
@@ -70,16 +68,9 @@ class SettledInstalmentsTest {
             Sold sold = plans.of("Ida Roe", 0, 0);
             UUID spring = plans.visit(sold, "plan", 60, null);
             plans.visit(sold, "plan", 60, null);
-            for (int number = 1; number <= 12; number++) {
-                LocalDate day = FIRST.plusMonths(number - 1);
-                if (number <= 4) {
-                    plans.invoiced(sold, day, number, "20.75");
-                } else {
-                    plans.draft(sold, day, number, "20.75");
-                }
-            }
+            instalments(sold);
             plans.closed(sold, spring, LocalDate.of(2026, 5, 4), "done");
-            ends(sold);
+            plans.ends(sold, END);
             check(
                     sold,
                     "pro-rata* keep 92.78 credit 0.00 total 0.00 back 0.00 bill 9.78",
@@ -124,14 +115,9 @@ class SettledInstalmentsTest {
             Sold sold = plans.of("Ida Roe", 0, 0);
             UUID spring = plans.visit(sold, "plan", 60, null);
             plans.visit(sold, "plan", 60, null);
-            for (int number = 1; number <= 4; number++) {
-                plans.invoiced(sold, FIRST.plusMonths(number - 1), number, "20.75");
-            }
-            for (int number = 5; number <= 12; number++) {
-                plans.draft(sold, FIRST.plusMonths(number - 1), number, "20.75");
-            }
+            instalments(sold);
             plans.closed(sold, spring, LocalDate.of(2026, 5, 4), "done");
-            ends(sold);
+            plans.ends(sold, END);
             settlements.settle(sold.id(), RefundWay.WORK_DONE, END, "Moved away");
             assertEquals(
                     "5 20.75, 6 20.75",

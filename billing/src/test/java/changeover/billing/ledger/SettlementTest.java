@@ -65,28 +65,14 @@ class SettlementTest {
     @Inject
     BooksHold books;
 
-    private void ends(Sold sold) {
-        business.execute("insert into agreement_ending (agreement_id, day, why) values ('" + sold.id() + "', '" + END
-                + "', 'moved')");
-    }
-
     private void pay(Sold sold, String amount) {
         payments.take(new NewPayment(
                 sold.customer(), FIRST.plusDays(5), Way.CARD, Money.of(amount, "CAD"), null, null, List.of()));
     }
 
     private void check(Sold sold, String... expected) {
-        Settlement settlement = settlements.of(sold.id(), END).orElseThrow();
         assertEquals(
-                List.of(expected),
-                settlement.ways().stream()
-                        .map(way -> way.way().code() + (way.chosen() ? "*" : "") + " keep "
-                                + way.kept().decimal() + " credit "
-                                + way.credit().decimal() + " total "
-                                + way.total().decimal() + " back "
-                                + way.giveBack().decimal() + " bill "
-                                + way.stillToBill().decimal())
-                        .toList());
+                List.of(expected), ASoldPlan.ways(settlements.of(sold.id(), END).orElseThrow()));
     }
 
     @Test
@@ -110,7 +96,7 @@ class SettlementTest {
                                     () -> settlements.settle(sold.id(), RefundWay.PRO_RATA, END, "Moved away"))
                             .first()
                             .code());
-            ends(sold);
+            plans.ends(sold, END);
             UUID note = settlements
                     .settle(sold.id(), RefundWay.PRO_RATA, END, "Moved away")
                     .getFirst();
@@ -142,7 +128,7 @@ class SettlementTest {
             plans.invoiced(sold, FIRST, 1, "124.50");
             UUID second = plans.draft(sold, FIRST.plusMonths(6), 2, "124.50");
             pay(sold, "143.15");
-            ends(sold);
+            plans.ends(sold, END);
             check(
                     sold,
                     "pro-rata keep 92.78 credit 31.72 total 36.48 back 36.48 bill 0.00",
@@ -181,7 +167,7 @@ class SettlementTest {
             Sold old = plans.of("Ida Roe", 0, 0);
             plans.invoiced(old, FIRST, 1, "249.00");
             pay(old, "286.29");
-            ends(old);
+            plans.ends(old, END);
             UUID note = settlements
                     .settle(old.id(), RefundWay.PRO_RATA, END, "Another plan")
                     .getFirst();

@@ -13,6 +13,7 @@ import changeover.scheduling.closeout.DaySheet.HomeFacts;
 import changeover.scheduling.closeout.DaySheet.VanPart;
 import changeover.scheduling.dayplan.DayPlan;
 import changeover.scheduling.dayplan.DayPlans;
+import changeover.scheduling.dayplan.NeededParts;
 import changeover.scheduling.stock.KnownPart;
 import changeover.scheduling.stock.Parts;
 import changeover.scheduling.stock.Stock;
@@ -24,11 +25,9 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.UUID;
 
 /** Writes a technician's day as one document. */
@@ -78,8 +77,7 @@ public class DaySheets {
                 .toList();
         List<KnownPart> carried = parts.all();
         Map<String, BigDecimal> inVan = held(places.van(technicianId));
-        List<DayPlan.Load> notCarried = new ArrayList<>();
-        Map<String, BigDecimal> needed = needed(plan.load(), carried, notCarried);
+        NeededParts needed = NeededParts.of(plan.load(), carried);
         return new DaySheet(
                 technicianId,
                 plan.technician(),
@@ -96,24 +94,12 @@ public class DaySheets {
                                         .orElse(null),
                                 inVan.getOrDefault(part.code(), BigDecimal.ZERO)))
                         .toList(),
-                VanList.of(needed, inVan, held(places.shelf())),
-                List.copyOf(notCarried));
+                VanList.of(needed.quantities(), inVan, held(places.shelf())),
+                needed.notCarried());
     }
 
     private Map<String, BigDecimal> held(Optional<StockPlace> place) {
         return place.map(found -> stock.onHand(found.id())).orElse(Map.of());
-    }
-
-    private static Map<String, BigDecimal> needed(
-            List<DayPlan.Load> load, List<KnownPart> carried, List<DayPlan.Load> notCarried) {
-        Map<String, BigDecimal> needed = new TreeMap<>();
-        for (DayPlan.Load one : load) {
-            Parts.fitting(carried, one.partKind(), one.size())
-                    .ifPresentOrElse(
-                            part -> needed.merge(part.code(), one.quantity(), BigDecimal::add),
-                            () -> notCarried.add(one));
-        }
-        return needed;
     }
 
     private DaySheet.Stop stop(DayPlan.Stop stop, UUID technician, Catalogue catalogue, boolean withCodes) {

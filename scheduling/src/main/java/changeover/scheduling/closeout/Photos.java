@@ -1,15 +1,13 @@
 package changeover.scheduling.closeout;
 
+import changeover.contracts.digests.Sha256;
 import changeover.contracts.pictures.Picture;
 import changeover.contracts.words.Refusal;
 import changeover.scheduling.closeout.ReportFacts.PhotoFact;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,7 +35,7 @@ public class Photos {
      * @throws changeover.contracts.words.Refused when it is no picture, too large, or not the one that was named
      */
     public String store(byte[] bytes, @Nullable String named) {
-        String sha256 = sha256(bytes);
+        String sha256 = Sha256.hex(bytes);
         if (named != null && !named.equals(sha256)) {
             throw Refusal.of("closeout.photo-differs").at("sha256").thrown();
         }
@@ -51,7 +49,7 @@ public class Photos {
                         on conflict (tenant_id, sha256) do nothing
                         """)
                 .setParameter("sha256", sha256)
-                .setParameter("kept", sha256(picture.jpeg()))
+                .setParameter("kept", Sha256.hex(picture.jpeg()))
                 .setParameter("type", JPEG)
                 .setParameter("width", picture.width())
                 .setParameter("height", picture.height())
@@ -101,13 +99,5 @@ public class Photos {
                                     isThere(photo.sha256()))));
         }
         return shown;
-    }
-
-    static String sha256(byte[] bytes) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-        } catch (NoSuchAlgorithmException missing) {
-            throw new IllegalStateException(missing);
-        }
     }
 }

@@ -4,9 +4,10 @@ import changeover.contracts.words.FilledOn;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
-import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 /** Where the technicians of the current business begin their days; whoever has written none begins at the shop. */
 @ApplicationScoped
@@ -18,8 +19,11 @@ public class TechnicianBases {
     @Inject
     EntityManager rows;
 
-    public List<TechnicianBase> all() {
-        return rows.createQuery("from TechnicianBase", TechnicianBase.class).getResultList();
+    /** Where everybody begins who has said so, by person. */
+    public Map<UUID, TechnicianBase.Facts> all() {
+        return rows.createQuery("from TechnicianBase", TechnicianBase.class)
+                .getResultStream()
+                .collect(Collectors.toMap(TechnicianBase::personId, TechnicianBase::facts));
     }
 
     public Optional<TechnicianBase> of(UUID personId) {

@@ -76,8 +76,7 @@ public class Supplies {
     public Map<UUID, Map<String, BigDecimal>> minimums() {
         Map<UUID, Map<String, BigDecimal>> minimums = new HashMap<>();
         for (Object[] row : read("select place_id, part_code, quantity from part_minimum")) {
-            minimums.computeIfAbsent((UUID) row[0], _ -> new TreeMap<>())
-                    .put((String) row[1], ((BigDecimal) row[2]).stripTrailingZeros());
+            minimums.computeIfAbsent((UUID) row[0], _ -> new TreeMap<>()).put((String) row[1], (BigDecimal) row[2]);
         }
         return minimums;
     }

@@ -3,6 +3,7 @@ package changeover.web.api;
 import changeover.billing.bank.BankFiles;
 import changeover.billing.bank.Banks;
 import changeover.billing.bank.OfxFile;
+import changeover.contracts.digests.Sha256;
 import changeover.contracts.words.Refusal;
 import changeover.web.session.Once;
 import jakarta.annotation.security.RolesAllowed;
@@ -14,9 +15,6 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Response;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.UUID;
 
 /** A bank's file: OFX as it is, CSV by the columns that were said for that bank on its page. Each line is kept once. */
@@ -43,7 +41,7 @@ public class BankFilesApi {
             @QueryParam("bank") @DefaultValue("") String name,
             @HeaderParam("Operation-Id") String operation,
             byte[] file) {
-        return once.answer(operation, "bank-files " + name + digest(file), () -> {
+        return once.answer(operation, "bank-files " + name + Sha256.hex(file), () -> {
             UUID bank = OfxFile.isOne(file)
                     ? banks.named(name)
                     : banks.all().stream()
@@ -55,13 +53,5 @@ public class BankFilesApi {
             BankFiles.Taken taken = files.take(bank, file);
             return Once.Answer.done(new TakenDocument(bank, taken.fresh(), taken.known()));
         });
-    }
-
-    private static String digest(byte[] file) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(file));
-        } catch (NoSuchAlgorithmException impossible) {
-            throw new IllegalStateException(impossible);
-        }
     }
 }

@@ -1,5 +1,6 @@
 package changeover.web.api;
 
+import changeover.contracts.digests.Sha256;
 import changeover.contracts.homesfile.Fault;
 import changeover.contracts.homesfile.HomesExport;
 import changeover.contracts.homesfile.HomesImport;
@@ -20,7 +21,6 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Response;
 import java.nio.charset.StandardCharsets;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -80,7 +80,7 @@ public class HomesFileApi {
                         .at("bad")
                         .thrown();
         };
-        String digest = HexFormat.of().formatHex(sha256(file));
+        String digest = Sha256.hex(file);
         return once.answer(operation, "imports/homes " + dry + what + digest, () -> {
             HomesImport.Outcome outcome = imports.bring(file, dry, what);
             Locale locale = businesses.current().locale();
@@ -111,13 +111,5 @@ public class HomesFileApi {
 
     private static BadCell cell(Fault fault, Locale locale) {
         return new BadCell(fault.row(), fault.column(), fault.why().code(), Refusals.sentence(fault.why(), locale));
-    }
-
-    private static byte[] sha256(byte[] file) {
-        try {
-            return java.security.MessageDigest.getInstance("SHA-256").digest(file);
-        } catch (java.security.NoSuchAlgorithmException impossible) {
-            throw new IllegalStateException(impossible);
-        }
     }
 }

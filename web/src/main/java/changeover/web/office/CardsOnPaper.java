@@ -10,9 +10,8 @@ import changeover.contracts.tenants.Business;
 import changeover.contracts.tenants.BusinessProfile;
 import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.Today;
+import changeover.web.session.Bundles;
 import changeover.web.session.MachineInWords;
-import io.quarkus.qute.i18n.Localized;
-import io.quarkus.qute.i18n.MessageBundles;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.util.ArrayList;
@@ -37,7 +36,7 @@ public class CardsOnPaper {
     Today today;
 
     CardSheet card(HouseCard card, List<AccessCodes.Shown> shown, String link, Locale locale) {
-        CardWords words = words(locale);
+        CardWords words = Bundles.of(CardWords.class, locale);
         Business business = businesses.current();
         BusinessProfile.Facts profile = businesses.profile().facts();
         return new CardSheet(
@@ -85,12 +84,6 @@ public class CardsOnPaper {
                                 pairs(machine.first(ON_A_STICKER)),
                                 link))
                         .toList());
-    }
-
-    private static CardWords words(Locale locale) {
-        return locale.getLanguage().equals("fr")
-                ? MessageBundles.get(CardWords.class, Localized.Literal.of("fr-CA"))
-                : MessageBundles.get(CardWords.class);
     }
 
     private static String warning(HouseCard.Danger danger, CardWords words) {

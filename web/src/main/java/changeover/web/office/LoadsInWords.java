@@ -4,7 +4,7 @@ import changeover.scheduling.dayplan.DayPlan;
 import changeover.scheduling.stock.KnownPart;
 import changeover.scheduling.stock.Loading;
 import changeover.scheduling.stock.StockPlace;
-import changeover.web.session.ReadingScale;
+import changeover.web.session.Written;
 import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
@@ -97,16 +97,12 @@ final class LoadsInWords {
 
     static String seen(List<Loading.Line> lines) {
         return lines.stream()
-                .map(line -> line.partCode() + "=" + plain(line.load()).toPlainString())
+                .map(line ->
+                        line.partCode() + "=" + line.load().stripTrailingZeros().toPlainString())
                 .collect(Collectors.joining(" "));
     }
 
     private static String figure(BigDecimal quantity, Locale locale) {
-        return quantity.signum() == 0 ? "" : ReadingScale.figure(plain(quantity), locale);
-    }
-
-    private static BigDecimal plain(BigDecimal quantity) {
-        BigDecimal bare = quantity.stripTrailingZeros();
-        return bare.scale() < 0 ? bare.setScale(0) : bare;
+        return quantity.signum() == 0 ? "" : Written.of(quantity, locale);
     }
 }

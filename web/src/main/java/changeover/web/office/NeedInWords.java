@@ -1,8 +1,7 @@
 package changeover.web.office;
 
 import changeover.scheduling.dayplan.Need;
-import io.quarkus.qute.i18n.Localized;
-import io.quarkus.qute.i18n.MessageBundles;
+import changeover.web.session.Bundles;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,8 +14,8 @@ final class NeedInWords {
     private NeedInWords() {}
 
     static String of(Need need, Locale locale) {
-        NeedWords words = words(NeedWords.class, locale);
-        ShopWords shop = words(ShopWords.class, locale);
+        NeedWords words = Bundles.of(NeedWords.class, locale);
+        ShopWords shop = Bundles.of(ShopWords.class, locale);
         List<String> said = new ArrayList<>();
         if (need.people() == 2) {
             said.add(words.two());
@@ -33,14 +32,8 @@ final class NeedInWords {
         return said.isEmpty() ? words.nothing() : String.join(", ", said);
     }
 
-    private static <T> T words(Class<T> bundle, Locale locale) {
-        return locale.getLanguage().equals("fr")
-                ? MessageBundles.get(bundle, Localized.Literal.of("fr-CA"))
-                : MessageBundles.get(bundle);
-    }
-
     static String ticket(String kind, Locale locale) {
-        return ticket(kind, words(ShopWords.class, locale));
+        return ticket(kind, Bundles.of(ShopWords.class, locale));
     }
 
     private static String ticket(String kind, ShopWords shop) {

@@ -9,9 +9,8 @@ import changeover.contracts.tenants.People;
 import changeover.scheduling.dayplan.season.SeasonQuestion;
 import changeover.scheduling.dayplan.season.SeasonRun;
 import changeover.scheduling.dayplan.season.SeasonRunReading;
+import changeover.web.session.Bundles;
 import changeover.web.session.Frame;
-import io.quarkus.qute.i18n.Localized;
-import io.quarkus.qute.i18n.MessageBundles;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
@@ -57,7 +56,7 @@ class SeasonRunInWords {
 
     Run run(SeasonRun run, Frame frame) {
         SeasonQuestion asked = run.question();
-        PlanningWords words = words(frame.locale());
+        PlanningWords words = Bundles.of(PlanningWords.class, frame.locale());
         Window days = asked.days();
         String season = seasons.find(asked.season())
                         .map(OwnSeason::season)
@@ -101,7 +100,7 @@ class SeasonRunInWords {
     }
 
     More more(List<SeasonRunReading.More> all, Frame frame) {
-        PlanningWords words = words(frame.locale());
+        PlanningWords words = Bundles.of(PlanningWords.class, frame.locale());
         List<SeasonRunReading.More> days =
                 all.stream().filter(one -> one.day() != null).toList();
         return new More(
@@ -128,11 +127,5 @@ class SeasonRunInWords {
                 .sorted()
                 .map(kind -> NeedInWords.ticket(kind, locale))
                 .collect(Collectors.joining(", "));
-    }
-
-    private static PlanningWords words(Locale locale) {
-        return locale.getLanguage().equals("fr")
-                ? MessageBundles.get(PlanningWords.class, Localized.Literal.of("fr-CA"))
-                : MessageBundles.get(PlanningWords.class);
     }
 }

@@ -8,11 +8,11 @@ import changeover.scheduling.stock.Supplies;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
-import changeover.web.session.ReadingScale;
 import changeover.web.session.Said;
 import changeover.web.session.SaidOnce;
 import changeover.web.session.Tab;
 import changeover.web.session.Typed;
+import changeover.web.session.Written;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -140,8 +140,6 @@ public class SupplyPages {
     private static Stream<String> least(
             StockPlace place, Map<UUID, Map<String, BigDecimal>> least, String part, Locale locale) {
         BigDecimal quantity = least.getOrDefault(place.id(), Map.of()).get(part);
-        return quantity == null
-                ? Stream.empty()
-                : Stream.of(place.name() + " " + ReadingScale.figure(quantity, locale));
+        return quantity == null ? Stream.empty() : Stream.of(place.name() + " " + Written.of(quantity, locale));
     }
 }

@@ -8,9 +8,8 @@ import changeover.billing.tax.ShippedTaxes;
 import changeover.billing.tax.TaxCategory;
 import changeover.billing.tax.TaxRow;
 import changeover.billing.tax.Work;
+import changeover.web.session.Bundles;
 import changeover.web.session.Frame;
-import io.quarkus.qute.i18n.Localized;
-import io.quarkus.qute.i18n.MessageBundles;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -47,8 +46,8 @@ public record TaxRowsView(
     public record Choice(String code, String words) {}
 
     static TaxRowsView of(List<TaxRow> own, List<TaxRow> shipped, Frame frame) {
-        TaxRowWords words = in(TaxRowWords.class, frame);
-        RowsWords rows = in(RowsWords.class, frame);
+        TaxRowWords words = Bundles.of(TaxRowWords.class, frame.locale());
+        RowsWords rows = Bundles.of(RowsWords.class, frame.locale());
         Set<String> asShipped = ShippedTaxes.rows().stream()
                 .filter(row -> row.tax().read())
                 .map(TaxRow::key)
@@ -78,12 +77,6 @@ public record TaxRowsView(
                 Arrays.stream(TaxCategory.values())
                         .map(one -> new Choice(one.name(), one.wording().in(frame.locale())))
                         .toList());
-    }
-
-    private static <T> T in(Class<T> bundle, Frame frame) {
-        return frame.locale().getLanguage().equals("fr")
-                ? MessageBundles.get(bundle, Localized.Literal.of("fr-CA"))
-                : MessageBundles.get(bundle);
     }
 
     private static Row row(TaxRow row, Frame frame, TaxRowWords words, String standing, boolean ownWords) {

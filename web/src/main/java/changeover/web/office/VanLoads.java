@@ -2,6 +2,7 @@ package changeover.web.office;
 
 import changeover.contracts.calendar.Window;
 import changeover.scheduling.dayplan.DayPlan;
+import changeover.scheduling.dayplan.NeededParts;
 import changeover.scheduling.dayplan.VanNeeds;
 import changeover.scheduling.stock.Held;
 import changeover.scheduling.stock.KnownPart;
@@ -69,14 +70,14 @@ public class VanLoads {
             if (person == null) {
                 continue;
             }
-            List<DayPlan.Load> strange = new ArrayList<>();
-            Map<String, BigDecimal> needed = needed(asked.getOrDefault(person, List.of()), carried, strange);
+            NeededParts needed = NeededParts.of(asked.getOrDefault(person, List.of()), carried);
             Map<String, BigDecimal> minimum = least.getOrDefault(van.id(), Map.of());
-            if (!strange.isEmpty()) {
-                notCarried.put(van.id(), strange);
-            }
-            if (!needed.isEmpty() || !minimum.isEmpty() || !strange.isEmpty()) {
-                vans.add(new Loading.Asked(van.id(), needed, minimum, held.getOrDefault(van.id(), Map.of())));
+            notCarried.put(van.id(), needed.notCarried());
+            if (!needed.quantities().isEmpty()
+                    || !minimum.isEmpty()
+                    || !needed.notCarried().isEmpty()) {
+                vans.add(new Loading.Asked(
+                        van.id(), needed.quantities(), minimum, held.getOrDefault(van.id(), Map.of())));
             }
         }
         Optional<StockPlace> shelf = inUse.stream().filter(StockPlace::isShelf).findFirst();
@@ -95,17 +96,5 @@ public class VanLoads {
             held.computeIfAbsent(one.placeId(), _ -> new TreeMap<>()).put(one.partCode(), one.quantity());
         }
         return held;
-    }
-
-    private static Map<String, BigDecimal> needed(
-            List<DayPlan.Load> loads, List<KnownPart> carried, List<DayPlan.Load> strange) {
-        Map<String, BigDecimal> needed = new TreeMap<>();
-        for (DayPlan.Load load : loads) {
-            Parts.fitting(carried, load.partKind(), load.size())
-                    .ifPresentOrElse(
-                            part -> needed.merge(part.code(), load.quantity(), BigDecimal::add),
-                            () -> strange.add(load));
-        }
-        return needed;
     }
 }

@@ -4,9 +4,8 @@ import changeover.billing.writeoffs.WriteOff;
 import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Membership;
 import changeover.contracts.tenants.People;
+import changeover.web.session.Bundles;
 import changeover.web.session.Frame;
-import io.quarkus.qute.i18n.Localized;
-import io.quarkus.qute.i18n.MessageBundles;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.util.List;
@@ -65,9 +64,7 @@ class WriteOffRows {
     }
 
     private static String why(WriteOff one, Frame frame) {
-        GivenUpWords words = frame.locale().getLanguage().equals("fr")
-                ? MessageBundles.get(GivenUpWords.class, Localized.Literal.of("fr-CA"))
-                : MessageBundles.get(GivenUpWords.class);
+        GivenUpWords words = Bundles.of(GivenUpWords.class, frame.locale());
         WriteOff.Because because = one.because();
         if (because == null) {
             return one.why() == null ? "" : one.why();

@@ -1,8 +1,7 @@
 package changeover.web.portal;
 
 import changeover.scheduling.dayplan.CalendarEntry;
-import io.quarkus.qute.i18n.Localized;
-import io.quarkus.qute.i18n.MessageBundles;
+import changeover.web.session.Bundles;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.net.URI;
 import java.util.Locale;
@@ -13,9 +12,7 @@ import org.jspecify.annotations.Nullable;
 class CalendarInWords {
 
     CalendarWords of(Locale locale) {
-        return locale.getLanguage().equals("fr")
-                ? MessageBundles.get(CalendarWords.class, Localized.Literal.of("fr-CA"))
-                : MessageBundles.get(CalendarWords.class);
+        return Bundles.of(CalendarWords.class, locale);
     }
 
     /** Its page opens only for who is signed in. */

@@ -2,6 +2,7 @@ package changeover.web.portal;
 
 import changeover.contracts.customers.Home;
 import changeover.contracts.customers.Homes;
+import changeover.contracts.digests.Sha256;
 import changeover.contracts.tenants.Business;
 import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.Locales;
@@ -27,11 +28,8 @@ import jakarta.ws.rs.core.EntityTag;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.net.URI;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.LocalDate;
 import java.time.Period;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
@@ -80,7 +78,7 @@ public class CalendarPages {
         CalendarLink link = links.find(secret).orElseThrow(NotFoundException::new);
         URI base = address.getBaseUri().resolve(slug + "/");
         byte[] file = file(link, base, today.day().minus(PAST));
-        String tag = digest(file);
+        String tag = Sha256.hex(file);
         boolean same = known != null && known.contains('"' + tag + '"');
         return (same ? Response.notModified() : Response.ok(file, "text/calendar;charset=utf-8"))
                 .tag(new EntityTag(tag))
@@ -123,13 +121,5 @@ public class CalendarPages {
             List<CalendarEntry> told,
             Function<CalendarEntry, CalendarFile.Entry> entry) {
         return CalendarFile.of(name, business.zone(), told.stream().map(entry).toList());
-    }
-
-    private static String digest(byte[] file) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(file), 0, 16);
-        } catch (NoSuchAlgorithmException cause) {
-            throw new IllegalStateException("every Java has SHA-256", cause);
-        }
     }
 }

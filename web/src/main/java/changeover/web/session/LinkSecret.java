@@ -1,8 +1,6 @@
 package changeover.web.session;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
+import changeover.contracts.digests.Sha256;
 import java.security.SecureRandom;
 import java.util.Base64;
 import java.util.regex.Pattern;
@@ -28,10 +26,6 @@ final class LinkSecret {
     }
 
     static byte[] digest(String secret) {
-        try {
-            return MessageDigest.getInstance("SHA-256").digest(secret.getBytes(StandardCharsets.US_ASCII));
-        } catch (NoSuchAlgorithmException cause) {
-            throw new IllegalStateException("every Java has SHA-256", cause);
-        }
+        return Sha256.of(secret);
     }
 }

@@ -1,5 +1,6 @@
 package changeover.web.session;
 
+import changeover.contracts.digests.Sha256;
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.words.Refusal;
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -8,9 +9,6 @@ import io.agroal.api.AgroalDataSource;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.core.Response;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.Arrays;
@@ -61,7 +59,7 @@ public class Once {
      */
     public Response answer(@Nullable String operationId, String request, Callable<Answer> deed) {
         UUID id = named(operationId);
-        byte[] digest = digest(request);
+        byte[] digest = Sha256.of(request);
         Given given = current.run(current.id(), current.person(), () -> {
             lock(id);
             Optional<Given> before = given(id);
@@ -125,14 +123,6 @@ public class Once {
             insert.setString(4, given.body());
             insert.setString(5, given.location());
             insert.executeUpdate();
-        }
-    }
-
-    private static byte[] digest(String request) {
-        try {
-            return MessageDigest.getInstance("SHA-256").digest(request.getBytes(StandardCharsets.UTF_8));
-        } catch (NoSuchAlgorithmException impossible) {
-            throw new IllegalStateException(impossible);
         }
     }
 }

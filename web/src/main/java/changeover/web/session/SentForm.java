@@ -1,10 +1,10 @@
 package changeover.web.session;
 
+import changeover.contracts.digests.Sha256;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Deque;
 import java.util.Optional;
 import java.util.Set;
@@ -51,7 +51,7 @@ record SentForm(UUID id, byte[] digest) {
 
     private static byte[] digest(String path, FormData form) {
         try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            MessageDigest digest = Sha256.begun();
             add(digest, path);
             var names = new TreeSet<String>();
             form.forEach(names::add);
@@ -64,8 +64,6 @@ record SentForm(UUID id, byte[] digest) {
                 }
             }
             return digest.digest();
-        } catch (NoSuchAlgorithmException impossible) {
-            throw new IllegalStateException(impossible);
         } catch (IOException cause) {
             throw new IllegalStateException("the form's file could not be read", cause);
         }

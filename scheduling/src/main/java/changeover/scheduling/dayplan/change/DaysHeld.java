@@ -106,8 +106,8 @@ public class DaysHeld {
                 map.number(profile.latitude().orElse(null), profile.longitude().orElse(null));
         Roster roster = rosters.of(Window.ofDay(day));
         Map<UUID, List<HeldDay.Held>> held = held(day, begun, visit, map);
-        Map<UUID, TechnicianBase.Facts> begin =
-                bases.all().stream().collect(Collectors.toMap(TechnicianBase::personId, TechnicianBase::facts));
+        Map<UUID, TechnicianBase.Facts> begin = bases.all();
+        Map<UUID, Set<String>> tickets = tickets(day);
         List<HeldDay> days = new ArrayList<>();
         for (Membership member : people.technicians(day)) {
             UUID id = member.personId();
@@ -115,7 +115,7 @@ public class DaysHeld {
             roster.on(id, day)
                     .map(hours -> new HeldDay(
                             id,
-                            tickets(id, day),
+                            tickets.getOrDefault(id, Set.of()),
                             base == null ? shop : map.number(base.latitude(), base.longitude()),
                             minute(hours.starts()),
                             minute(hours.ends()),
@@ -127,11 +127,10 @@ public class DaysHeld {
         return new Held(days, map.roads(travel.travel()), wanted);
     }
 
-    private Set<String> tickets(UUID person, LocalDate day) {
-        return people.ticketsOf(person).stream()
+    private Map<UUID, Set<String>> tickets(LocalDate day) {
+        return people.tickets().stream()
                 .filter(ticket -> ticket.holdsOn(day))
-                .map(Ticket::kind)
-                .collect(Collectors.toSet());
+                .collect(Collectors.groupingBy(Ticket::personId, Collectors.mapping(Ticket::kind, Collectors.toSet())));
     }
 
     @SuppressWarnings("unchecked")

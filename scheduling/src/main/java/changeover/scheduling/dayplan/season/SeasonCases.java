@@ -105,8 +105,7 @@ public class SeasonCases {
                         Ticket::personId,
                         Collectors.toMap(
                                 Ticket::kind, ticket -> ticket.expiresOn().orElse(LocalDate.MAX))));
-        Map<UUID, TechnicianBase.Facts> begin =
-                bases.all().stream().collect(Collectors.toMap(TechnicianBase::personId, TechnicianBase::facts));
+        Map<UUID, TechnicianBase.Facts> begin = bases.all();
         return members.keySet().stream()
                 .map(id -> {
                     TechnicianBase.Facts base = begin.get(id);
