@@ -11,6 +11,7 @@ import changeover.contracts.customers.Home;
 import changeover.contracts.customers.Homes;
 import changeover.contracts.tenants.BusinessProfile;
 import changeover.contracts.tenants.Businesses;
+import changeover.contracts.tenants.Locales;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.util.ArrayList;
@@ -61,19 +62,11 @@ class EstimatePapers implements PaperSource {
 
     private Supplier<DrawnPaper> drawing(Estimate estimate) {
         EstimateSum sum = estimates.sum(estimate);
-        Locale language = estimate.language().equals("fr") ? Locale.CANADA_FRENCH : Locale.CANADA;
-        InvoiceSheet own = sheet(estimate, sum, language);
-        List<InvoiceSheet> sheets =
-                isFrenchFirst(language) ? List.of(sheet(estimate, sum, Locale.CANADA_FRENCH), own) : List.of(own);
-        return () -> DrawnPaper.pdf(own.label(), estimate.language(), InvoicePdf.bytes(sheets));
-    }
-
-    /** As an invoice: in French, where another language may stand beside it (Charter of the French language, s. 57). */
-    private boolean isFrenchFirst(Locale language) {
-        BusinessProfile.Facts profile = businesses.profile().facts();
-        return profile.country().equals("CA")
-                && profile.region().endsWith("QC")
-                && !language.getLanguage().equals("fr");
+        BusinessProfile.Facts from = businesses.profile().facts();
+        List<InvoiceSheet> sheets = Tongues.of(from.country(), from.region(), Locales.of(estimate.language())).stream()
+                .map(language -> sheet(estimate, sum, language))
+                .toList();
+        return () -> DrawnPaper.pdf(sheets.getLast().label(), estimate.language(), InvoicePdf.bytes(sheets));
     }
 
     private InvoiceSheet sheet(Estimate estimate, EstimateSum sum, Locale language) {

@@ -115,9 +115,7 @@ public class EstimateMoney {
             }
             return found;
         });
-        return deposits.ofCustomer(estimate.customerId()).stream()
-                .filter(deposit -> ids.contains(deposit.id()))
-                .toList();
+        return deposits.those(ids);
     }
 
     /** Takes money before the work, for an accepted estimate and under its number. */

@@ -22,6 +22,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -153,24 +154,22 @@ public class EstimateWorks {
      * @param said by whom, when and how; always a yes
      */
     public void more(UUID id, Money whole, NewAnswer said) {
-        Estimate estimate = accepted(id);
-        mayBe(estimate, whole, said).ifPresent(refusal -> {
-            throw refusal.thrown();
-        });
         estimates.inRows(connection -> {
             HeadRows.lock(connection, id);
+            mayBe(accepted(id), whole, said).ifPresent(refusal -> {
+                throw refusal.thrown();
+            });
             insert(connection, id, whole, said);
             return id;
         });
     }
 
     private Optional<Refusal> mayBe(Estimate estimate, Money whole, NewAnswer said) {
-        Money before = estimate.accepted();
-        Estimate.Answer first = estimate.answer();
-        if (before == null || first == null || whole.compareTo(before) <= 0) {
+        Money before = Objects.requireNonNull(estimate.accepted());
+        Estimate.Answer first = Objects.requireNonNull(estimate.answer());
+        if (whole.compareTo(before) <= 0) {
             return Optional.of(
-                    Refusal.of("estimate.no-more", Map.of("accepted", before == null ? "0" : before.decimal()))
-                            .at("amount"));
+                    Refusal.of("estimate.no-more", Map.of("accepted", before)).at("amount"));
         }
         if (said.byName().isBlank()) {
             return Optional.of(Refusal.of("text.missing").at("byName"));

@@ -48,9 +48,7 @@ public class Offering {
                 throw refusal.thrown();
             });
             if (draft.deposit() != null && draft.deposit().compareTo(sum.total()) > 0) {
-                throw Refusal.of(
-                                "estimate.deposit-beyond-total",
-                                Map.of("most", sum.total().decimal()))
+                throw Refusal.of("estimate.deposit-beyond-total", Map.of("most", sum.total()))
                         .at("deposit")
                         .thrown();
             }

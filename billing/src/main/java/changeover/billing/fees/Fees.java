@@ -22,7 +22,8 @@ import java.util.UUID;
 @ApplicationScoped
 public class Fees {
 
-    private static final String ROWS = "select id, kind, region, from_day, amount_minor, source from fee ";
+    private static final String ROWS = "select id, kind, region, from_day, amount_minor, source"
+            + " from fee order by kind desc, region, from_day desc";
     private static final int SHORTEST_SOURCE = 10;
 
     @Inject
@@ -33,19 +34,29 @@ public class Fees {
 
     /** By place, the newest first. */
     public List<Fee> all() {
-        return read(ROWS + "order by kind desc, region, from_day desc");
+        Currency currency = businesses.current().currency();
+        List<Fee> fees = new ArrayList<>();
+        try (Connection connection = datasource.getConnection();
+                PreparedStatement select = connection.prepareStatement(ROWS)) {
+            ResultSet row = select.executeQuery();
+            while (row.next()) {
+                fees.add(new Fee(
+                        row.getObject(1, UUID.class),
+                        FeeKind.of(row.getString(2)).orElseThrow(),
+                        row.getString(3),
+                        row.getObject(4, LocalDate.class),
+                        new Money(row.getLong(5), currency),
+                        row.getString(6)));
+            }
+            return fees;
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the fees could not be read", cause);
+        }
     }
 
     /** What is asked in the place on the day; empty where nothing is. */
     public Optional<Fee> on(FeeKind kind, String region, LocalDate day) {
-        return read(
-                        ROWS + "where kind = ? and region = ? and from_day <= ?::date order by from_day desc limit 1",
-                        kind.code(),
-                        region,
-                        day.toString())
-                .stream()
-                .filter(fee -> fee.amount().isPositive())
-                .findFirst();
+        return Fee.on(all(), kind, region, day);
     }
 
     /** @throws changeover.contracts.words.Refused without a place or a source, or for a day that has its fee */
@@ -72,30 +83,6 @@ public class Fees {
             return row.getObject(1, UUID.class);
         } catch (SQLException cause) {
             throw new IllegalStateException("the fee could not be kept", cause);
-        }
-    }
-
-    private List<Fee> read(String sql, String... values) {
-        Currency currency = businesses.current().currency();
-        List<Fee> fees = new ArrayList<>();
-        try (Connection connection = datasource.getConnection();
-                PreparedStatement select = connection.prepareStatement(sql)) {
-            for (int at = 0; at < values.length; at++) {
-                select.setString(at + 1, values[at]);
-            }
-            ResultSet row = select.executeQuery();
-            while (row.next()) {
-                fees.add(new Fee(
-                        row.getObject(1, UUID.class),
-                        FeeKind.of(row.getString(2)).orElseThrow(),
-                        row.getString(3),
-                        row.getObject(4, LocalDate.class),
-                        new Money(row.getLong(5), currency),
-                        row.getString(6)));
-            }
-            return fees;
-        } catch (SQLException cause) {
-            throw new IllegalStateException("the fees could not be read", cause);
         }
     }
 }

@@ -2,11 +2,9 @@ package changeover.billing.invoices;
 
 import changeover.contracts.money.Money;
 import changeover.contracts.words.Refusal;
-import changeover.contracts.words.Wording;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -27,16 +25,12 @@ record BeyondPromise(Map<UUID, Money> promised) {
                 return Optional.of(Refusal.of(
                         CODE,
                         Map.of(
-                                "beyond", said(visit.getValue().minus(accepted)),
-                                "accepted", said(accepted),
-                                "asked", said(visit.getValue()))));
+                                "beyond", visit.getValue().minus(accepted),
+                                "accepted", accepted,
+                                "asked", visit.getValue())));
             }
         }
         return Optional.empty();
-    }
-
-    private static Wording said(Money money) {
-        return new Wording(money.format(Locale.CANADA), money.format(Locale.CANADA_FRENCH));
     }
 
     static Set<UUID> visits(Collection<Waiting> drafts) {

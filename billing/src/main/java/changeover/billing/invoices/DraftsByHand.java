@@ -33,6 +33,9 @@ public class DraftsByHand {
     public static final List<String> UNITS =
             List.of("C62", "HUR", "MIN", "DAY", "KMT", "MTR", "FOT", "LTR", "KGM", "LBR", "SET");
 
+    /** The kinds of work that a person may name for a line; a fee is none. */
+    public static final Set<String> WORKS = Set.of("maintenance", "repair", "installation");
+
     @Inject
     EntityManager session;
 

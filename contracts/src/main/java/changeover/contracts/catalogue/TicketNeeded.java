@@ -1,7 +1,10 @@
 package changeover.contracts.catalogue;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.Arrays;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** The licence card a task asks for: none, or one that the technician must hold on the day. */
 public enum TicketNeeded {
@@ -13,6 +16,10 @@ public enum TicketNeeded {
     GAS("gas"),
     @JsonProperty("electrical")
     ELECTRICAL("electrical");
+
+    /** The kinds of ticket that a person may hold, by code. */
+    public static final Set<String> KINDS =
+            Arrays.stream(values()).flatMap(ticket -> ticket.kind().stream()).collect(Collectors.toUnmodifiableSet());
 
     private final String code;
 

@@ -1,6 +1,7 @@
 package changeover.scheduling.closeout;
 
 import changeover.contracts.catalogue.FindingLevel;
+import changeover.contracts.catalogue.TicketNeeded;
 import changeover.contracts.words.Refusal;
 import changeover.scheduling.closeout.Operation.Arrive;
 import changeover.scheduling.closeout.Operation.Close;
@@ -34,7 +35,6 @@ public final class OperationJson {
             Arrays.stream(FindingLevel.values()).map(FindingLevel::code).collect(Collectors.toSet());
     private static final Set<String> OUTCOMES =
             Arrays.stream(Outcome.values()).map(Outcome::code).collect(Collectors.toSet());
-    private static final Set<String> TICKETS = Set.of("refrigerant", "gas", "electrical");
 
     private OperationJson() {}
 
@@ -106,7 +106,7 @@ public final class OperationJson {
                 body.wordsOrNull("toldTo", Body.LONGEST_LINE),
                 body.yesOrNull("answer"),
                 body.oneOfOrNull("next", Set.of("visit", "estimate")),
-                body.oneOfOrNull("ticket", TICKETS));
+                body.oneOfOrNull("ticket", TicketNeeded.KINDS));
         if ((found.sentence() == null) == (found.text() == null)) {
             body.refuse("finding-words", "text", Map.of());
         } else if (found.text() != null && found.language() == null) {

@@ -8,7 +8,6 @@ import changeover.contracts.tenants.Ticket;
 import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Wording;
 import changeover.scheduling.visits.Visit;
-import changeover.scheduling.visits.VisitTask;
 import changeover.scheduling.visits.Visits;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
@@ -41,6 +40,9 @@ public class Appointments {
 
     @Inject
     Rosters rosters;
+
+    @Inject
+    Needs needs;
 
     /**
      * When a visit is to be.
@@ -105,9 +107,8 @@ public class Appointments {
                     technician.name() + " ne travaille pas ce jour-là."));
         }
         List<Ticket> held = people.ticketsOf(technician.personId());
-        visits.tasksOf(visit.id()).stream()
-                .flatMap((VisitTask task) -> task.ticket().stream())
-                .distinct()
+        needs.of(visit.id()).tickets().stream()
+                .sorted()
                 .filter(kind ->
                         held.stream().noneMatch(ticket -> ticket.kind().equals(kind) && ticket.holdsOn(slot.day())))
                 .map(kind -> new Wording(

@@ -41,7 +41,7 @@ final class Diary {
     void take(SeasonPlan.Taken taken) {
         Page page = page(taken.technician(), taken.day());
         page.taken.add(taken);
-        page.load += minute(taken.ends()) - minute(taken.starts());
+        page.load += Minutes.of(taken.ends()) - Minutes.of(taken.starts());
     }
 
     /** Minutes that are taken already. */
@@ -56,14 +56,14 @@ final class Diary {
             return Optional.empty();
         }
         Roster.Hours hours = page.hours.get();
-        int starts = minute(hours.starts());
+        int starts = Minutes.of(hours.starts());
         for (SeasonPlan.Taken other : page.taken) {
-            if (starts + minutes + BETWEEN <= minute(other.starts())) {
+            if (starts + minutes + BETWEEN <= Minutes.of(other.starts())) {
                 break;
             }
-            starts = Math.max(starts, quarter(minute(other.ends()) + BETWEEN));
+            starts = Math.max(starts, quarter(Minutes.of(other.ends()) + BETWEEN));
         }
-        return starts + minutes <= minute(hours.ends())
+        return starts + minutes <= Minutes.of(hours.ends())
                 ? Optional.of(LocalTime.of(starts / 60, starts % 60))
                 : Optional.empty();
     }
@@ -74,9 +74,5 @@ final class Diary {
 
     private static int quarter(int minute) {
         return (minute + QUARTER - 1) / QUARTER * QUARTER;
-    }
-
-    private static int minute(LocalTime time) {
-        return time.toSecondOfDay() / 60;
     }
 }

@@ -54,8 +54,9 @@ public class Needs {
     /** Writes what one visit asks, over what somebody wrote before, if that is still what the writer saw. */
     public VisitNeed write(UUID visitId, Need need, String why, FilledOn seen) {
         check(need, why);
-        VisitNeed row = byHand(visitId).orElseGet(() -> VisitNeed.of(visitId));
-        seen.mustBe(byHand(visitId).isPresent() ? row.version() : -1);
+        Optional<VisitNeed> before = byHand(visitId);
+        seen.mustBe(before.map(VisitNeed::version).orElse(-1));
+        VisitNeed row = before.orElseGet(() -> VisitNeed.of(visitId));
         row.rewrite(need, why.strip());
         rows.persist(row);
         rows.flush();

@@ -24,12 +24,13 @@ public class SeasonPlans {
 
     private static final String WAITING = """
             select v.id, v.window_from, v.window_until, v.minutes, concat_ws(' ', h.postal, h.city, h.street) as address,
-              coalesce((select string_agg(distinct t.ticket, ' ') from visit_task t
-                where t.tenant_id = v.tenant_id and t.visit_id = v.id and t.ticket is not null), '') as tickets
+              concat_ws(' ', (select string_agg(distinct t.ticket, ' ') from visit_task t
+                where t.tenant_id = v.tenant_id and t.visit_id = v.id and t.ticket is not null), n.ticket) as tickets
             from visit v
             join home h on h.tenant_id = v.tenant_id and h.id = v.home_id
             left join appointment a on a.tenant_id = v.tenant_id and a.visit_id = v.id
             left join visit_ending e on e.tenant_id = v.tenant_id and e.visit_id = v.id
+            left join visit_need n on n.tenant_id = v.tenant_id and n.visit_id = v.id
             where a.id is null and e.id is null and v.window_from >= :from and v.window_until <= :until
             """;
 
@@ -109,9 +110,11 @@ public class SeasonPlans {
 
     @SuppressWarnings("unchecked")
     private List<SeasonPlan.Taken> taken(Window season) {
-        List<Tuple> found = rows.createNativeQuery(
-                        "select technician_id, day, starts, ends from appointment where day >= :from and day < :until",
-                        Tuple.class)
+        List<Tuple> found = rows.createNativeQuery("""
+                        select technician_id, day, starts, ends from appointment where day >= :from and day < :until
+                        union all
+                        select technician_id, day, starts, ends from appointment_second where day >= :from and day < :until
+                        """, Tuple.class)
                 .setParameter("from", season.from())
                 .setParameter("until", season.until())
                 .getResultList();

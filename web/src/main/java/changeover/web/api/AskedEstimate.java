@@ -17,7 +17,6 @@ import java.util.Set;
 final class AskedEstimate {
 
     private static final int MOST_MINUTES = 14_400;
-    private static final Set<String> WORKS = Set.of("maintenance", "repair", "installation");
 
     private AskedEstimate() {}
 
@@ -33,7 +32,7 @@ final class AskedEstimate {
             BigDecimal quantity = quantity(other);
             String unit = other.oneOf("unit", Set.copyOf(DraftsByHand.UNITS));
             Money price = other.money("unitPrice", currency);
-            String work = other.value("work") == null ? "repair" : other.oneOf("work", WORKS);
+            String work = other.value("work") == null ? "repair" : other.oneOf("work", DraftsByHand.WORKS);
             others.add(new OtherItem(
                     words, quantity, unit.isEmpty() ? "C62" : unit, price, Work.of(work.isEmpty() ? "repair" : work)));
             other.nothingElse();

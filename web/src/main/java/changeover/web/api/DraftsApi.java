@@ -122,9 +122,7 @@ public class DraftsApi {
         BigDecimal quantity = quantity(line);
         String unit = line.oneOf("unit", Set.copyOf(DraftsByHand.UNITS));
         Money price = line.money("unitPrice", currency);
-        String work = line.value("work") == null
-                ? "repair"
-                : line.oneOf("work", Set.of("maintenance", "repair", "installation"));
+        String work = line.value("work") == null ? "repair" : line.oneOf("work", DraftsByHand.WORKS);
         return new DraftChange.Added(words, quantity, unit, price, Work.of(work.isEmpty() ? "repair" : work));
     }
 

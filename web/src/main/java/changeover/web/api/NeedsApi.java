@@ -1,5 +1,6 @@
 package changeover.web.api;
 
+import changeover.contracts.catalogue.TicketNeeded;
 import changeover.contracts.words.FilledOn;
 import changeover.scheduling.dayplan.Need;
 import changeover.scheduling.dayplan.Needs;
@@ -27,8 +28,6 @@ import org.jspecify.annotations.Nullable;
 @Path("/api/v1/{slug}/visits/{id}/needs")
 @RolesAllowed({"owner", "office"})
 public class NeedsApi {
-
-    private static final Set<String> TICKETS = Set.of("refrigerant", "gas", "electrical");
 
     /**
      * All of it together; what stands by hand is named apart.
@@ -77,7 +76,8 @@ public class NeedsApi {
             FilledOn seen = Edition.filledOn(ifMatch);
             Asked asked = Asked.of(body, json);
             int people = asked.whole("people", 1, 2);
-            Set<String> ticket = asked.value("ticket") == null ? Set.of() : Set.of(asked.oneOf("ticket", TICKETS));
+            Set<String> ticket =
+                    asked.value("ticket") == null ? Set.of() : Set.of(asked.oneOf("ticket", TicketNeeded.KINDS));
             LocalTime earliest = asked.value("earliest") == null ? null : asked.time("earliest");
             LocalTime latest = asked.value("latest") == null ? null : asked.time("latest");
             String why = asked.text("why", 200);

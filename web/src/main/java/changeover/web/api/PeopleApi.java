@@ -1,5 +1,6 @@
 package changeover.web.api;
 
+import changeover.contracts.catalogue.TicketNeeded;
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.tenants.Membership;
 import changeover.contracts.tenants.People;
@@ -145,7 +146,7 @@ public class PeopleApi {
         return once.answer(operation, "tickets " + id + body, () -> {
             Membership member = member(id);
             Asked asked = Asked.of(body, json);
-            String kind = asked.oneOf("kind", Set.of("refrigerant", "gas", "electrical"));
+            String kind = asked.oneOf("kind", TicketNeeded.KINDS);
             String number = asked.line("number", 60);
             LocalDate expires = asked.dayOrNone("expires");
             asked.nothingElse().understood();

@@ -3,6 +3,7 @@ package changeover.web.api;
 import changeover.contracts.calendar.OwnSeason;
 import changeover.contracts.calendar.Seasons;
 import changeover.contracts.calendar.Window;
+import changeover.contracts.catalogue.TicketNeeded;
 import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Role;
 import changeover.contracts.tenants.Today;
@@ -44,8 +45,6 @@ import org.jspecify.annotations.Nullable;
 @Path("/api/v1/{slug}/seasons/{id}/plan-runs")
 @RolesAllowed({"owner", "office"})
 public class SeasonRunsApi {
-
-    private static final Set<String> TICKETS = Set.of("refrigerant", "gas", "electrical");
 
     private static final Map<String, DayOfWeek> WEEKDAYS = Stream.of(DayOfWeek.values())
             .collect(Collectors.toMap(day -> day.name().toLowerCase(Locale.ROOT), Function.identity()));
@@ -151,7 +150,7 @@ public class SeasonRunsApi {
         }
         int more = asked.wholeOr("more", 0, SeasonQuestion.MOST_MORE, 0);
         @Nullable Window moreDays = more == 0 ? null : moreDays(asked, days);
-        Set<String> tickets = words(asked, "moreTickets", TICKETS);
+        Set<String> tickets = words(asked, "moreTickets", TicketNeeded.KINDS);
         Set<DayOfWeek> idle = words(asked, "idle", WEEKDAYS.keySet()).stream()
                 .flatMap(word -> Stream.ofNullable(WEEKDAYS.get(word)))
                 .collect(Collectors.toSet());

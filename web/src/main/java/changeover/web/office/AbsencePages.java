@@ -6,11 +6,13 @@ import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Today;
 import changeover.scheduling.dayplan.DayPlan;
 import changeover.scheduling.dayplan.DayPlans;
+import changeover.scheduling.dayplan.Minutes;
 import changeover.scheduling.dayplan.Rosters;
 import changeover.scheduling.dayplan.change.DayChanges;
 import changeover.scheduling.dayplan.change.DaysHeld;
 import changeover.scheduling.dayplan.change.HeldDay;
 import changeover.scheduling.dayplan.change.SharedOut;
+import changeover.web.session.Bundles;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
@@ -99,7 +101,7 @@ public class AbsencePages {
                 () -> {
                     var _ = member(person);
                     List<SharedOut.Share> shares = shares(day, person);
-                    String why = frames.locale().getLanguage().equals("fr") ? "Maladie" : "Ill";
+                    String why = Bundles.of(ChangedWords.class, frames.locale()).why_ill();
                     changes.toRing(day, person, shares, why);
                     changes.giveBack(shares.stream()
                             .filter(one -> one.technician() == null)
@@ -119,7 +121,7 @@ public class AbsencePages {
                     return other == null
                             ? Stream.<DayChanges.Move>empty()
                             : Stream.of(new DayChanges.Move(
-                                    one.visit(), other, DayChanges.time(one.starts()), DayChanges.time(one.ends())));
+                                    one.visit(), other, Minutes.time(one.starts()), Minutes.time(one.ends())));
                 })
                 .toList();
     }
@@ -127,7 +129,7 @@ public class AbsencePages {
     /** What has begun or ended stays with them; to what they only go along is left with whoever leads. */
     private List<SharedOut.Share> shares(LocalDate day, UUID person) {
         int begun = SaidDay.begun(day, today);
-        DaysHeld.Held all = held.on(day, 0);
+        DaysHeld.Held all = held.on(day, begun);
         List<UUID> over = plans.of(day).stream()
                 .flatMap(plan -> plan.stops().stream())
                 .filter(stop -> stop.ended() != null)
@@ -149,7 +151,7 @@ public class AbsencePages {
                         .filter(one ->
                                 one.starts() >= begun && !over.contains(one.visit()) && own.contains(one.visit()))
                         .toList());
-        List<HeldDay> others = held.on(day, begun).days().stream()
+        List<HeldDay> others = all.days().stream()
                 .filter(one -> !one.technician().equals(person))
                 .toList();
         return SharedOut.of(open, others, all.roads(), begun).shares();

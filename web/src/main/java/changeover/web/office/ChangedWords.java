@@ -131,4 +131,7 @@ public interface ChangedWords {
 
     @Message("They know")
     String rung();
+
+    @Message("Ill")
+    String why_ill();
 }

@@ -1,5 +1,6 @@
 package changeover.web.office;
 
+import changeover.contracts.catalogue.TicketNeeded;
 import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Role;
 import changeover.contracts.words.FilledOn;
@@ -22,7 +23,6 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -89,7 +89,7 @@ public class CrewPages {
         return desk.answer(
                 () -> {
                     var _ = sheet.member(person);
-                    String kind = typed.oneOf("kind", Set.of("refrigerant", "gas", "electrical"));
+                    String kind = typed.oneOf("kind", TicketNeeded.KINDS);
                     String number = typed.line("number", 60);
                     @Nullable LocalDate expires = typed.dayOrNone("expires");
                     typed.understood();

@@ -7,6 +7,7 @@ import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Refusal;
 import changeover.scheduling.dayplan.DayPlan;
 import changeover.scheduling.dayplan.DayPlans;
+import changeover.scheduling.dayplan.Minutes;
 import changeover.scheduling.dayplan.change.DayChanges;
 import changeover.scheduling.dayplan.change.DaysHeld;
 import changeover.scheduling.dayplan.change.HeldDay;
@@ -133,8 +134,8 @@ public class DayOrderPages {
                                     .map(one -> new DayChanges.Move(
                                             one.visit(),
                                             technician,
-                                            DayChanges.time(one.starts()),
-                                            DayChanges.time(one.ends())))
+                                            Minutes.time(one.starts()),
+                                            Minutes.time(one.ends())))
                                     .toList());
                     return SaidOnce.at("/" + slug + "/season/" + day, "kept");
                 },
@@ -194,6 +195,6 @@ public class DayOrderPages {
     }
 
     static String hour(int minute) {
-        return DayChanges.time(minute).toString();
+        return Minutes.time(minute).toString();
     }
 }

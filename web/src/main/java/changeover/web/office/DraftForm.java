@@ -25,7 +25,6 @@ import org.jspecify.annotations.Nullable;
 final class DraftForm {
 
     static final int LONGEST_LINE = 500;
-    private static final Set<String> WORKS = Set.of("maintenance", "repair", "installation");
 
     private DraftForm() {}
 
@@ -64,7 +63,7 @@ final class DraftForm {
                 counted(typed, "quantity"),
                 typed.oneOf("unit", Set.copyOf(DraftsByHand.UNITS)),
                 typed.money("price", draft.currency()),
-                Work.of(typed.oneOf("work", WORKS))));
+                Work.of(typed.oneOf("work", DraftsByHand.WORKS))));
     }
 
     private static DraftChange.@Nullable Terms terms(Typed typed, DraftByHand draft) {

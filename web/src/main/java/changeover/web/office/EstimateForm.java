@@ -25,7 +25,6 @@ final class EstimateForm {
     static final int MOST = 20;
 
     private static final int MOST_MINUTES = 14_400;
-    private static final Set<String> WORKS = Set.of("maintenance", "repair", "installation");
 
     private final FormRows rows = new FormRows();
     private final Typed typed;
@@ -49,7 +48,7 @@ final class EstimateForm {
                         typed.number(row.of("quantity"), DraftChange.LEAST, DraftChange.MOST),
                         typed.oneOf(row.of("unit"), Set.copyOf(DraftsByHand.UNITS)),
                         typed.money(row.of("price"), currency),
-                        Work.of(typed.oneOf(row.of("work"), WORKS))))
+                        Work.of(typed.oneOf(row.of("work"), DraftsByHand.WORKS))))
                 .toList();
         return new EstimateFacts(
                 typed.text("words", 1000),
@@ -73,7 +72,7 @@ final class EstimateForm {
         fields.put("trip", facts.trip() ? "yes" : "");
         fields.put("validUntil", facts.validUntil().toString());
         Money deposit = facts.deposit();
-        fields.put("deposit", deposit == null ? "" : decimal(deposit, locale));
+        fields.put("deposit", deposit == null ? "" : Written.of(deposit, locale));
         for (int at = 0; at < facts.parts().size(); at++) {
             Row row = Row.of("part", at);
             PartItem part = facts.parts().get(at);
@@ -86,7 +85,7 @@ final class EstimateForm {
             fields.put(row.of("words"), other.words());
             fields.put(row.of("quantity"), Written.of(other.quantity(), locale));
             fields.put(row.of("unit"), other.unit());
-            fields.put(row.of("price"), decimal(other.unitPrice(), locale));
+            fields.put(row.of("price"), Written.of(other.unitPrice(), locale));
             fields.put(row.of("work"), other.work().code());
         }
         return fields;
@@ -98,9 +97,5 @@ final class EstimateForm {
 
     static List<Row> others(Said form) {
         return FormRows.shown(form, "other", MOST);
-    }
-
-    static String decimal(Money money, Locale locale) {
-        return locale.getLanguage().equals("fr") ? money.decimal().replace('.', ',') : money.decimal();
     }
 }

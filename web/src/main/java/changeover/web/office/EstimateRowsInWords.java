@@ -64,13 +64,16 @@ public class EstimateRowsInWords {
         return lines(estimates.ofCall(call), frame);
     }
 
-    List<Line> ofVisit(Frame frame, UUID visit) {
-        return lines(estimates.ofVisit(visit), frame);
+    /** @param beyond by how much the visit's draft goes beyond what was accepted for it; empty where it does not */
+    record OfVisit(List<Line> lines, String beyond) {}
+
+    OfVisit ofVisit(Frame frame, UUID visit) {
+        List<Estimate> all = estimates.ofVisit(visit);
+        return new OfVisit(lines(all, frame), beyond(all, frame, visit));
     }
 
-    /** By how much the visit's draft goes beyond what was accepted for it; empty where it does not. */
-    String beyond(Frame frame, UUID visit) {
-        return estimates.ofVisit(visit).stream()
+    private String beyond(List<Estimate> all, Frame frame, UUID visit) {
+        return all.stream()
                 .filter(one -> one.visits().contains(visit))
                 .flatMap(one -> money.drafts(one).stream())
                 .filter(draft -> draft.visitId().equals(visit))

@@ -10,9 +10,6 @@ public interface EstimateWords {
     @Message("Estimates")
     String heading();
 
-    @Message("Estimate")
-    String estimate();
-
     @Message("What a repair will cost, said before it is made. Its yes is the most that the work may ask.")
     String lead();
 
@@ -162,9 +159,6 @@ public interface EstimateWords {
     @Message("In your words")
     String line_words();
 
-    @Message("Unit")
-    String unit();
-
     @Message("one")
     String one();
 
@@ -173,15 +167,6 @@ public interface EstimateWords {
 
     @Message("Work")
     String work();
-
-    @Message("upkeep")
-    String maintenance();
-
-    @Message("repair")
-    String repair();
-
-    @Message("installation")
-    String installation();
 
     @Message("Two rows more each time you keep it.")
     String more_rows();

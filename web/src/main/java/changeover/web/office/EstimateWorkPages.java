@@ -18,6 +18,7 @@ import changeover.web.session.Said;
 import changeover.web.session.SaidOnce;
 import changeover.web.session.Tab;
 import changeover.web.session.Typed;
+import changeover.web.session.Written;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -125,8 +126,7 @@ public class EstimateWorkPages {
                 .reduce(Money::plus)
                 .orElse(null);
         Money before = one.accepted();
-        String amount =
-                asked == null || before == null ? "" : EstimateForm.decimal(before.plus(asked), frames.locale());
+        String amount = asked == null || before == null ? "" : Written.of(before.plus(asked), frames.locale());
         return morePage(one, saidAt.now(Map.of("amount", amount)));
     }
 
@@ -163,7 +163,7 @@ public class EstimateWorkPages {
                 one,
                 Said.filled(Map.of(
                         "amount",
-                        asked == null ? "" : EstimateForm.decimal(asked, frames.locale()),
+                        asked == null ? "" : Written.of(asked, frames.locale()),
                         "day",
                         frames.of(Tab.TODAY).today().toString(),
                         "way",

@@ -7,6 +7,7 @@ import changeover.contracts.words.Refusal;
 import changeover.scheduling.dayplan.Appointments;
 import changeover.scheduling.dayplan.DayPlan;
 import changeover.scheduling.dayplan.DayPlans;
+import changeover.scheduling.dayplan.Minutes;
 import changeover.scheduling.dayplan.change.DayChanges;
 import changeover.scheduling.dayplan.change.DaysHeld;
 import changeover.scheduling.dayplan.change.Insertions;
@@ -135,15 +136,12 @@ public class InsertionPages {
                         .filter(one -> offer.moved().stream()
                                 .anyMatch(moved -> moved.visit().equals(one.visit())))
                         .map(one -> new DayChanges.Move(
-                                one.visit(),
-                                offer.technician(),
-                                DayChanges.time(one.starts()),
-                                DayChanges.time(one.ends())))
+                                one.visit(), offer.technician(), Minutes.time(one.starts()), Minutes.time(one.ends())))
                         .toList());
         appointments.give(
                 id,
                 new Appointments.Slot(
-                        offer.technician(), day, DayChanges.time(offer.starts()), DayChanges.time(offer.ends())));
+                        offer.technician(), day, Minutes.time(offer.starts()), Minutes.time(offer.ends())));
     }
 
     /** Not before now, rounded up to five minutes. */

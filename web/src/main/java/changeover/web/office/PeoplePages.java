@@ -1,5 +1,6 @@
 package changeover.web.office;
 
+import changeover.contracts.catalogue.TicketNeeded;
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.tenants.Doors;
 import changeover.contracts.tenants.Membership;
@@ -125,7 +126,7 @@ public class PeoplePages {
     public Response addTicket(
             @PathParam("slug") String slug, @PathParam("person") UUID person, MultivaluedMap<String, String> fields) {
         var typed = new Typed(fields);
-        String kind = typed.oneOf("kind", Set.of("refrigerant", "gas", "electrical"));
+        String kind = typed.oneOf("kind", TicketNeeded.KINDS);
         String number = typed.line("number", 60);
         var expires = typed.dayOrNone("expires");
         return desk.answer(

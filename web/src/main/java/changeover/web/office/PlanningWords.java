@@ -164,9 +164,6 @@ public interface PlanningWords {
     @Message("Left")
     String left();
 
-    @Message("See its days")
-    String see();
-
     @Message("Days of the week of {day}")
     String week_title(String day);
 

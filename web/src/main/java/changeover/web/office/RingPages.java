@@ -40,7 +40,6 @@ public class RingPages {
             String wasHour,
             String wasName,
             boolean told,
-            String why,
             String day,
             String hour,
             String name) {}
@@ -95,7 +94,6 @@ public class RingPages {
                 ring.wasStarts().toString(),
                 ring.wasTechnician() == null ? "" : ring.wasTechnician(),
                 ring.told(),
-                ring.why(),
                 day == null ? "" : frame.brief(day),
                 starts == null ? "" : starts.toString(),
                 ring.technician() == null ? "" : ring.technician());

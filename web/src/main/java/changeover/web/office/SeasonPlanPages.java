@@ -3,6 +3,7 @@ package changeover.web.office;
 import changeover.contracts.calendar.OwnSeason;
 import changeover.contracts.calendar.Seasons;
 import changeover.contracts.calendar.Window;
+import changeover.contracts.catalogue.TicketNeeded;
 import changeover.contracts.tenants.Membership;
 import changeover.contracts.tenants.People;
 import changeover.contracts.words.Refusal;
@@ -46,8 +47,6 @@ import org.jspecify.annotations.Nullable;
 @Produces(MediaType.TEXT_HTML)
 @RolesAllowed({"owner", "office"})
 public class SeasonPlanPages {
-
-    private static final Set<String> TICKETS = Set.of("refrigerant", "gas", "electrical");
 
     public record Choice(String code, String words) {}
 
@@ -118,7 +117,7 @@ public class SeasonPlanPages {
         typed.understood();
         Window days = season(season).season().openingAt(today);
         Set<String> tickets = new HashSet<>(typed.each("moreTickets"));
-        tickets.retainAll(TICKETS);
+        tickets.retainAll(TicketNeeded.KINDS);
         LocalDate tomorrow = today.plusDays(1);
         return new SeasonQuestion(
                 season(season).id(),

@@ -204,12 +204,13 @@ public class VisitPages {
         List<Technician> technicians = people.technicians(frame.today()).stream()
                 .map(member -> new Technician(member.personId(), member.name()))
                 .toList();
+        EstimateRowsInWords.OfVisit estimated = estimates.ofVisit(frame, row.id());
         return Pages.visit(
                 frame,
                 inWords.of(row, frame),
                 asks(row, frame),
-                estimates.ofVisit(frame, row.id()),
-                estimates.beyond(frame, row.id()),
+                estimated.lines(),
+                estimated.beyond(),
                 technicians,
                 form);
     }

@@ -21,6 +21,7 @@ import changeover.web.session.Frames;
 import changeover.web.session.PaperAnswer;
 import changeover.web.session.Said;
 import changeover.web.session.Typed;
+import changeover.web.session.Written;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -185,7 +186,7 @@ public class YoursEstimatePages {
                 one.deposit() == null ? "" : one.deposit().format(locale),
                 sum.lines().stream()
                         .map(line -> new Line(
-                                line.quantity().stripTrailingZeros().toPlainString(),
+                                Written.of(line.quantity(), locale),
                                 line.words().in(locale),
                                 line.why().in(locale),
                                 line.net().format(locale)))

@@ -1,6 +1,7 @@
 package changeover.scheduling.dayplan.change;
 
 import changeover.contracts.tenants.ManyRows;
+import changeover.scheduling.dayplan.Minutes;
 import io.agroal.api.AgroalDataSource;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
@@ -85,15 +86,11 @@ public class DayChanges {
         var rows = ManyRows.into(
                 "to_ring",
                 "visit_id uuid, was_day date, was_starts time, was_technician_id uuid, was_told boolean, why text");
-        shares.forEach(one -> rows.add(one.visit(), day, time(one.was()), technician, one.told(), why));
+        shares.forEach(one -> rows.add(one.visit(), day, Minutes.time(one.was()), technician, one.told(), why));
         try (Connection connection = database.getConnection()) {
             rows.store(connection);
         } catch (SQLException cause) {
             throw new IllegalStateException("the list to ring could not be written", cause);
         }
-    }
-
-    public static LocalTime time(int minute) {
-        return LocalTime.of(Math.min(23, minute / 60), minute >= 24 * 60 ? 59 : minute % 60);
     }
 }

@@ -5,6 +5,7 @@ import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.Membership;
 import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Ticket;
+import changeover.scheduling.dayplan.Minutes;
 import changeover.scheduling.dayplan.Need;
 import changeover.scheduling.dayplan.Needs;
 import changeover.scheduling.dayplan.Roster;
@@ -39,9 +40,10 @@ public class DaysHeld {
             select a.visit_id, a.technician_id, a.starts, a.ends, h.latitude, h.longitude,
               (a.second or e.id is not null
                 or exists (select 1 from appointment_second s where s.tenant_id = a.tenant_id and s.visit_id = a.visit_id)
-                or exists (select 1 from hour_told t where t.tenant_id = a.tenant_id and t.visit_id = a.visit_id
-                  and t.day = a.day and t.starts = a.starts)) as stays,
-              coalesce(t.tickets, '') as tickets,
+              ) as stays,
+              exists (select 1 from hour_told t where t.tenant_id = a.tenant_id and t.visit_id = a.visit_id
+                and t.day = a.day and t.starts = a.starts) as told,
+              concat_ws(' ', t.tickets, n.ticket) as tickets,
               case when n.earliest is null and n.latest is null then t.earliest else n.earliest end as earliest,
               case when n.earliest is null and n.latest is null then t.latest else n.latest end as latest
             from (select tenant_id, visit_id, technician_id, day, starts, ends, false as second from appointment
@@ -117,8 +119,8 @@ public class DaysHeld {
                             id,
                             tickets.getOrDefault(id, Set.of()),
                             base == null ? shop : map.number(base.latitude(), base.longitude()),
-                            minute(hours.starts()),
-                            minute(hours.ends()),
+                            Minutes.of(hours.starts()),
+                            Minutes.of(hours.ends()),
                             base == null ? TechnicianBases.USUAL_LUNCH : base.lunchMinutes(),
                             held.getOrDefault(id, List.of())))
                     .ifPresent(days::add);
@@ -147,16 +149,18 @@ public class DaysHeld {
     }
 
     private static HeldDay.Held one(Tuple row, int begun, PlacesOnMap map) {
-        int starts = minute(row.get("starts", LocalTime.class));
+        int starts = Minutes.of(row.get("starts", LocalTime.class));
+        boolean told = row.get("told", Boolean.class);
         return new HeldDay.Held(
                 row.get("visit_id", UUID.class),
                 starts,
-                minute(row.get("ends", LocalTime.class)),
+                Minutes.of(row.get("ends", LocalTime.class)),
                 map.number(row.get("latitude", BigDecimal.class), row.get("longitude", BigDecimal.class)),
                 Arrays.stream(row.get("tickets", String.class).split(" "))
                         .filter(kind -> !kind.isEmpty())
                         .collect(Collectors.toSet()),
-                row.get("stays", Boolean.class) || starts < begun,
+                told || row.get("stays", Boolean.class) || starts < begun,
+                told,
                 minute(row.get("earliest", LocalTime.class), 0),
                 minute(row.get("latest", LocalTime.class), 24 * 60));
     }
@@ -182,10 +186,6 @@ public class DaysHeld {
     }
 
     private static int minute(@Nullable LocalTime time, int otherwise) {
-        return time == null ? otherwise : minute(time);
-    }
-
-    static int minute(LocalTime time) {
-        return time.toSecondOfDay() / 60;
+        return time == null ? otherwise : Minutes.of(time);
     }
 }

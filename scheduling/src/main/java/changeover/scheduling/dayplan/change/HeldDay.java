@@ -24,11 +24,20 @@ public record HeldDay(UUID technician, Set<String> tickets, int base, int from, 
      * A visit with its hour.
      *
      * @param stays whether its hour may not move: the customer was told, it has begun, or two go there
+     * @param told whether the customer was told it
      * @param earliest minute before which it may not begin
      * @param latest last minute at which it may begin
      */
     public record Held(
-            UUID visit, int starts, int ends, int place, Set<String> tickets, boolean stays, int earliest, int latest) {
+            UUID visit,
+            int starts,
+            int ends,
+            int place,
+            Set<String> tickets,
+            boolean stays,
+            boolean told,
+            int earliest,
+            int latest) {
 
         public Held {
             tickets = Set.copyOf(tickets);
@@ -39,7 +48,7 @@ public record HeldDay(UUID technician, Set<String> tickets, int base, int from, 
         }
 
         Held at(int newStarts) {
-            return new Held(visit, newStarts, newStarts + minutes(), place, tickets, stays, earliest, latest);
+            return new Held(visit, newStarts, newStarts + minutes(), place, tickets, stays, told, earliest, latest);
         }
     }
 

@@ -81,6 +81,7 @@ public final class Insertions {
                 wanted.place(),
                 wanted.tickets(),
                 false,
+                false,
                 wanted.earliest(),
                 wanted.latest()));
         var moved = new ArrayList<Moved>();

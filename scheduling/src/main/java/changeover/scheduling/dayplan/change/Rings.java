@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
 public class Rings {
 
     private static final String OPEN = """
-            select r.id, r.visit_id, r.was_day, r.was_starts, r.was_told, r.why, m.name as was_technician,
+            select r.id, r.visit_id, r.was_day, r.was_starts, r.was_told, m.name as was_technician,
               concat_ws(', ', h.street, h.unit_label, h.city) as home, c.name as customer, c.phone, a.day, a.starts,
               t.name as technician
             from to_ring r
@@ -50,7 +50,6 @@ public class Rings {
             LocalTime wasStarts,
             @Nullable String wasTechnician,
             boolean told,
-            String why,
             @Nullable LocalDate day,
             @Nullable LocalTime starts,
             @Nullable String technician) {}
@@ -73,7 +72,6 @@ public class Rings {
                         row.get("was_starts", LocalTime.class),
                         row.get("was_technician", String.class),
                         row.get("was_told", Boolean.class),
-                        row.get("why", String.class),
                         row.get("day", LocalDate.class),
                         row.get("starts", LocalTime.class),
                         row.get("technician", String.class)))

@@ -30,10 +30,10 @@ public record SharedOut(List<Share> shares) {
     public static SharedOut of(HeldDay ill, List<HeldDay> others, Roads roads, int earliest) {
         var days = new ArrayList<>(others);
         var shares = new ArrayList<Share>();
-        List<Held> told = ill.held().stream()
+        List<Held> fixedFirst = ill.held().stream()
                 .sorted(Comparator.comparing((Held one) -> !one.stays()).thenComparingInt(Held::starts))
                 .toList();
-        for (Held held : told) {
+        for (Held held : fixedFirst) {
             shares.add(share(held, days, roads, earliest));
         }
         shares.sort(Comparator.comparingInt(Share::was));
@@ -52,9 +52,9 @@ public record SharedOut(List<Share> shares) {
                         .findFirst()
                         .orElse(null);
         if (best == null) {
-            return new Share(held.visit(), held.starts(), held.stays(), null, 0, 0);
+            return new Share(held.visit(), held.starts(), held.told(), null, 0, 0);
         }
         days.replaceAll(day -> day.technician().equals(best.technician()) ? best.day() : day);
-        return new Share(held.visit(), held.starts(), held.stays(), best.technician(), best.starts(), best.ends());
+        return new Share(held.visit(), held.starts(), held.told(), best.technician(), best.starts(), best.ends());
     }
 }

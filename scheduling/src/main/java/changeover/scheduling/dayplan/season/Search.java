@@ -28,14 +28,12 @@ public final class Search {
     private final int all;
     private int rounds;
     private Laid best;
-    private Laid current;
 
     public Search(SeasonCase asked) {
         season = new Figures(asked);
         near = IntStream.range(0, season.visits).mapToObj(this::nearest).toArray(int[][]::new);
         all = Math.clamp(20L * season.visits, 200, 12_000);
         best = new Laid(season);
-        current = best;
     }
 
     /** The nearest deadlines choose first. */
@@ -44,7 +42,6 @@ public final class Search {
         new Pairs(season).put(laid);
         fill(laid);
         best = laid;
-        current = laid;
     }
 
     /** Goes on from an earlier answer, as far as it still holds; what has come since is laid beside it. */
@@ -54,7 +51,6 @@ public final class Search {
         new Pairs(season).put(laid);
         fill(laid);
         best = laid;
-        current = laid;
         rounds = Math.min(done, all);
     }
 
@@ -89,7 +85,7 @@ public final class Search {
 
     /** A few rounds more; they begin from the best answer so far, so that whoever goes on later goes the same way. */
     public void search(int few) {
-        current = best;
+        Laid current = best;
         for (int round = 0; round < few && !isOver(); round++) {
             rounds++;
             var chance = new SplittableRandom(SEED + rounds);
@@ -102,6 +98,16 @@ public final class Search {
                 best = trial;
             }
         }
+    }
+
+    /** What it is about. */
+    SeasonCase asked() {
+        return season.asked;
+    }
+
+    /** What has a day in the best answer so far. */
+    List<SeasonAnswer.Kept> kept() {
+        return new Told(season, best).kept();
     }
 
     public SeasonAnswer answer() {

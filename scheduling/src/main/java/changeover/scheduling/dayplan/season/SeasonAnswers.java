@@ -1,6 +1,7 @@
 package changeover.scheduling.dayplan.season;
 
 import changeover.contracts.tenants.ManyRows;
+import changeover.scheduling.dayplan.Minutes;
 import io.agroal.api.AgroalDataSource;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
@@ -8,7 +9,6 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.util.Collection;
 import java.util.Map;
 import java.util.Set;
@@ -23,9 +23,6 @@ class SeasonAnswers {
     @Inject
     AgroalDataSource database;
 
-    @Inject
-    SeasonCases cases;
-
     /** Writes how far a search is, and its answer where it is over or halted; says whether the run has ended. */
     boolean write(SeasonRun run, Search search) throws SQLException {
         try (Connection connection = database.getConnection()) {
@@ -33,15 +30,15 @@ class SeasonAnswers {
             if (isThere(connection, "season_run_end", run.id())) {
                 return true;
             }
-            SeasonAnswer answer = search.answer();
-            step(connection, run, search, answer);
+            step(connection, run, search);
             if (!search.isOver() && !halted) {
                 return false;
             }
+            SeasonAnswer answer = search.answer();
             if (end(connection, run, search.isOver() ? "done" : "halted", answer)) {
                 visits(connection, run, answer);
                 more(connection, run, answer);
-                weeks(connection, run);
+                weeks(connection, run, search.asked());
             }
             return true;
         }
@@ -55,8 +52,7 @@ class SeasonAnswers {
         }
     }
 
-    private static void step(Connection connection, SeasonRun run, Search search, SeasonAnswer answer)
-            throws SQLException {
+    private static void step(Connection connection, SeasonRun run, Search search) throws SQLException {
         try (PreparedStatement insert = connection.prepareStatement("""
                 insert into season_run_step (run_id, rounds, all_rounds, without_day, plan) values (?, ?, ?, ?, ?)
                 on conflict on constraint a_run_is_at_a_round_once do nothing""")) {
@@ -64,7 +60,7 @@ class SeasonAnswers {
             insert.setInt(2, search.rounds());
             insert.setInt(3, search.all());
             insert.setInt(4, search.without());
-            insert.setString(5, PlanText.of(answer.kept()));
+            insert.setString(5, PlanText.of(search.kept()));
             insert.executeUpdate();
         }
     }
@@ -95,8 +91,8 @@ class SeasonAnswers {
                         one.second(),
                         one.tried(),
                         one.day(),
-                        time(one.starts()),
-                        time(one.ends()),
+                        Minutes.time(one.starts()),
+                        Minutes.time(one.ends()),
                         one.road(),
                         null));
         answer.unkept()
@@ -112,10 +108,6 @@ class SeasonAnswers {
                         null,
                         one.why().code()));
         rows.store(connection);
-    }
-
-    private static LocalTime time(int minute) {
-        return LocalTime.of(Math.min(23, minute / 60), minute >= Wanted.MIDNIGHT ? 59 : minute % 60);
     }
 
     private static void more(Connection connection, SeasonRun run, SeasonAnswer answer) throws SQLException {
@@ -148,9 +140,9 @@ class SeasonAnswers {
         }
     }
 
-    private void weeks(Connection connection, SeasonRun run) throws SQLException {
+    private static void weeks(Connection connection, SeasonRun run, SeasonCase asked) throws SQLException {
         Map<LocalDate, int[]> weeks = new TreeMap<>();
-        for (Shift shift : cases.of(run.question()).shifts()) {
+        for (Shift shift : asked.shifts()) {
             int[] week = weeks.computeIfAbsent(Figures.monday(shift.day()), _ -> new int[2]);
             week[0] += shift.until() - shift.from();
             week[1] += shift.booked().stream()

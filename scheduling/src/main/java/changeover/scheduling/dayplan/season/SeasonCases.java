@@ -5,6 +5,7 @@ import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.Membership;
 import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Ticket;
+import changeover.scheduling.dayplan.Minutes;
 import changeover.scheduling.dayplan.Roster;
 import changeover.scheduling.dayplan.Rosters;
 import changeover.scheduling.dayplan.TechnicianBase;
@@ -13,7 +14,6 @@ import changeover.scheduling.dayplan.TravelAtHand;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -126,10 +126,6 @@ public class SeasonCases {
     }
 
     private static SeasonCase.Open open(Roster.Hours hours) {
-        return new SeasonCase.Open(minute(hours.starts()), minute(hours.ends()));
-    }
-
-    static int minute(LocalTime time) {
-        return time.toSecondOfDay() / 60;
+        return new SeasonCase.Open(Minutes.of(hours.starts()), Minutes.of(hours.ends()));
     }
 }

@@ -1,6 +1,7 @@
 package changeover.scheduling.dayplan.season;
 
 import changeover.contracts.calendar.Window;
+import changeover.scheduling.dayplan.Minutes;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
@@ -83,8 +84,8 @@ class SeasonFacts {
                         row.get("technician_id", UUID.class),
                         row.get("day", LocalDate.class),
                         new Shift.Booked(
-                                SeasonCases.minute(row.get("starts", LocalTime.class)),
-                                SeasonCases.minute(row.get("ends", LocalTime.class)),
+                                Minutes.of(row.get("starts", LocalTime.class)),
+                                Minutes.of(row.get("ends", LocalTime.class)),
                                 map.number(
                                         row.get("latitude", BigDecimal.class),
                                         row.get("longitude", BigDecimal.class)))))
@@ -92,7 +93,7 @@ class SeasonFacts {
     }
 
     private static int minute(@Nullable LocalTime time, int otherwise) {
-        return time == null ? otherwise : SeasonCases.minute(time);
+        return time == null ? otherwise : Minutes.of(time);
     }
 
     private static Set<String> tickets(@Nullable String together, @Nullable String more) {

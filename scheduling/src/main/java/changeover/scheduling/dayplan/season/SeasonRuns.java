@@ -48,11 +48,11 @@ public class SeasonRuns {
     AgroalDataSource database;
 
     @Inject
-    SeasonCases cases;
+    SeasonFacts facts;
 
     /** Writes the question down, to be worked on by the timer. Refused while another season is being planned. */
     public UUID start(SeasonQuestion asked) {
-        int visits = cases.of(asked).wanted().size();
+        int visits = waiting(asked);
         try (Connection connection = database.getConnection()) {
             oneAtATime(connection);
             if (visits == 0) {
@@ -66,7 +66,11 @@ public class SeasonRuns {
 
     /** Whether any visit of it waits for a day. */
     public boolean hasWork(SeasonQuestion asked) {
-        return !cases.of(asked).wanted().isEmpty();
+        return waiting(asked) > 0;
+    }
+
+    private int waiting(SeasonQuestion asked) {
+        return facts.wanted(asked.days(), new PlacesOnMap()).size();
     }
 
     private static void oneAtATime(Connection connection) throws SQLException {

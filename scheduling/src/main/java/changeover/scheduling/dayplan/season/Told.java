@@ -35,7 +35,7 @@ final class Told {
         return new SeasonAnswer(kept(), unkept, more.days(), more.tickets(), laid.road());
     }
 
-    private List<Kept> kept() {
+    List<Kept> kept() {
         var kept = new ArrayList<Kept>();
         for (int page = 0; page < season.pages.length; page++) {
             int[] order = laid.order(page);

@@ -1,5 +1,6 @@
 package changeover.scheduling.dayplan.season;
 
+import changeover.scheduling.dayplan.TechnicianBases;
 import changeover.scheduling.dayplan.season.SeasonAnswer.MoreDay;
 import changeover.scheduling.dayplan.season.SeasonAnswer.MoreTickets;
 import changeover.scheduling.dayplan.season.SeasonAnswer.Why;
@@ -76,7 +77,7 @@ record WhatWouldKeep(List<MoreDay> days, List<MoreTickets> tickets) {
 
     private static Page page(Figures season, LocalDate day) {
         SeasonCase.Open hours = Objects.requireNonNull(season.asked.open().get(day));
-        return Page.of(hours.from(), hours.until(), 30, season.asked.shop());
+        return Page.of(hours.from(), hours.until(), TechnicianBases.USUAL_LUNCH, season.asked.shop());
     }
 
     /** A day around its most urgent visit, filled with the others that still fit, the most urgent first. */

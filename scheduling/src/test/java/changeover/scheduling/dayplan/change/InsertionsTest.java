@@ -34,7 +34,7 @@ class InsertionsTest {
 
     private static Held held(int number, String starts, int minutes, int place, boolean told) {
         int from = at(starts);
-        return new Held(new UUID(2, number), from, from + minutes, place, Set.of(), told, 0, 24 * 60);
+        return new Held(new UUID(2, number), from, from + minutes, place, Set.of(), told, told, 0, 24 * 60);
     }
 
     private static HeldDay day(UUID who, Held... held) {
@@ -108,6 +108,7 @@ class InsertionsTest {
                         random.nextInt(12),
                         Set.of(),
                         random.nextBoolean(),
+                        false,
                         0,
                         24 * 60));
                 free = starts + minutes;
