@@ -134,7 +134,9 @@ class EstimatePapers implements PaperSource {
         String phone = businesses.profile().facts().phone();
         notes.add(new InvoiceSheet.Note(
                 words.say("estimate.yes"),
-                phone == null ? words.say("estimate.yes-words") : words.say("estimate.yes-phone", "phone", phone)));
+                phone == null
+                        ? words.say("estimate.yes-words")
+                        : words.say("estimate.yes-phone", "phone", phone.replace(' ', '\u00a0'))));
         notes.add(new InvoiceSheet.Note(words.say("estimate.more"), words.say("estimate.more-words")));
         return notes;
     }
