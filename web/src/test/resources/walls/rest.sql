@@ -80,6 +80,7 @@ insert into reminder_item (reminder_id, invoice_id, days_late, open_minor)
 insert into reminder_hold (customer_id, day, kind, why) select customer_id, day, 'dispute', 'The pad was wet' from invoice_issue limit 1;
 insert into reminder_hold_end (hold_id, day) select id, day from reminder_hold limit 1;
 insert into bank (name) values ('Harbour Bank');
+insert into bank_file (bank_id, name) select id, 'april.csv' from bank;
 insert into bank_line (bank_id, key, day, amount_minor, words)
   select id, 'csv:' || number, '2026-02-03', 4200 + number, 'Deposit' from bank, generate_series(1, 3) number;
 insert into bank_line_use (line_id, payment_id, how, why)

@@ -160,6 +160,7 @@ public class BankBooking {
         try (Connection connection = datasource.getConnection();
                 PreparedStatement lock = connection.prepareStatement(
                         "select pg_advisory_xact_lock(hashtextextended('bank ' || ?, 0))")) {
+            KeptFiles.hold(connection);
             lock.setString(1, id.toString());
             lock.executeQuery();
         } catch (SQLException cause) {

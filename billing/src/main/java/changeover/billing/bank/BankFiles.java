@@ -12,8 +12,12 @@ import java.math.RoundingMode;
 import java.sql.Array;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
+import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -56,16 +60,21 @@ public class BankFiles {
         return BankTable.read(file, columns, currency);
     }
 
-    public Taken take(UUID bank, byte[] file) {
+    /** @param name what the file is called; empty when nobody said */
+    public Taken take(UUID bank, String name, byte[] file) {
         int digits = businesses.current().currency().getDefaultFractionDigits();
         List<ReadLine> moving = look(bank, file).stream()
                 .filter(line -> minor(line.amount(), digits).signum() != 0)
                 .toList();
-        return take(bank, moving, digits);
+        return take(bank, name, moving, digits);
+    }
+
+    public Taken take(UUID bank, byte[] file) {
+        return take(bank, "", file);
     }
 
     /** @param lines each moves at least the smallest coin */
-    private Taken take(UUID bank, List<ReadLine> lines, int digits) {
+    private Taken take(UUID bank, String name, List<ReadLine> lines, int digits) {
         if (lines.isEmpty()) {
             throw Refusal.of("bank.nothing").at("file").thrown();
         }
@@ -74,29 +83,80 @@ public class BankFiles {
         }
         try (Connection connection = datasource.getConnection()) {
             sameKind(connection, bank, lines.getFirst());
-            try (PreparedStatement insert = connection.prepareStatement("""
-                    insert into bank_line (bank_id, key, day, amount_minor, words, reference, way)
-                    select ?::uuid, l.key, l.day, l.minor, l.words, l.reference, l.way
-                      from unnest(?::text[], ?::date[], ?::bigint[], ?::text[], ?::text[], ?::text[]) with ordinality
-                        as l (key, day, minor, words, reference, way, nr) order by l.nr
-                    on conflict on constraint a_bank_line_is_kept_once do nothing""")) {
-                insert.setString(1, bank.toString());
-                insert.setArray(2, texts(connection, lines, ReadLine::key));
-                insert.setArray(3, texts(connection, lines, line -> line.day().toString()));
-                insert.setArray(
-                        4,
-                        texts(
-                                connection,
-                                lines,
-                                line -> minor(line.amount(), digits).toString()));
-                insert.setArray(5, texts(connection, lines, ReadLine::words));
-                insert.setArray(6, texts(connection, lines, ReadLine::reference));
-                insert.setArray(7, texts(connection, lines, BankFiles::way));
-                int fresh = insert.executeUpdate();
-                return new Taken(fresh, lines.size() - fresh);
+            KeptFiles.alone(connection);
+            List<ReadLine> fresh = fresh(kept(connection, bank, lines, digits), lines, digits);
+            if (!fresh.isEmpty()) {
+                write(connection, bank, KeptFiles.add(connection, bank, BankText.words(name, 100)), fresh, digits);
             }
+            return new Taken(fresh.size(), lines.size() - fresh.size());
         } catch (SQLException cause) {
             throw new IllegalStateException("the bank's lines could not be kept", cause);
+        }
+    }
+
+    /**
+     * What is not kept yet. A bank's own number names one line; where a bank gives it to another amount, that is another line,
+     * and somebody looks at both.
+     */
+    static List<ReadLine> fresh(Map<String, BigInteger> kept, List<ReadLine> lines, int digits) {
+        Map<String, BigInteger> known = new HashMap<>(kept);
+        List<ReadLine> fresh = new ArrayList<>();
+        for (ReadLine line : lines) {
+            BigInteger minor = minor(line.amount(), digits);
+            BigInteger before = known.putIfAbsent(line.key(), minor);
+            if (before == null) {
+                fresh.add(line);
+            } else if (!before.equals(minor)) {
+                ReadLine other = line.as(line.key() + "=" + minor);
+                if (known.putIfAbsent(other.key(), minor) == null) {
+                    fresh.add(other);
+                }
+            }
+        }
+        return fresh;
+    }
+
+    /** The amounts of the lines that are kept under these keys, or under one that tells two of a number apart. */
+    private static Map<String, BigInteger> kept(Connection connection, UUID bank, List<ReadLine> lines, int digits)
+            throws SQLException {
+        Map<String, BigInteger> kept = new HashMap<>();
+        try (PreparedStatement select = connection.prepareStatement("""
+                select l.key, l.amount_minor from bank_line l
+                  join unnest(?::text[], ?::text[]) as said (plain, apart) on l.key in (said.plain, said.apart)
+                 where l.bank_id = ?""")) {
+            select.setArray(1, texts(connection, lines, ReadLine::key));
+            select.setArray(2, texts(connection, lines, line -> line.key() + "=" + minor(line.amount(), digits)));
+            select.setObject(3, bank);
+            ResultSet row = select.executeQuery();
+            while (row.next()) {
+                kept.put(row.getString(1), BigInteger.valueOf(row.getLong(2)));
+            }
+        }
+        return kept;
+    }
+
+    private static void write(Connection connection, UUID bank, UUID file, List<ReadLine> lines, int digits)
+            throws SQLException {
+        try (PreparedStatement insert = connection.prepareStatement("""
+                insert into bank_line (bank_id, file_id, key, day, amount_minor, words, reference, way)
+                select ?::uuid, ?::uuid, l.key, l.day, l.minor, l.words, l.reference, l.way
+                  from unnest(?::text[], ?::date[], ?::bigint[], ?::text[], ?::text[], ?::text[]) with ordinality
+                    as l (key, day, minor, words, reference, way, nr) order by l.nr
+                on conflict on constraint a_bank_line_is_kept_once do nothing""")) {
+            insert.setString(1, bank.toString());
+            insert.setString(2, file.toString());
+            insert.setArray(3, texts(connection, lines, ReadLine::key));
+            insert.setArray(4, texts(connection, lines, line -> line.day().toString()));
+            insert.setArray(
+                    5,
+                    texts(
+                            connection,
+                            lines,
+                            line -> minor(line.amount(), digits).toString()));
+            insert.setArray(6, texts(connection, lines, ReadLine::words));
+            insert.setArray(7, texts(connection, lines, ReadLine::reference));
+            insert.setArray(8, texts(connection, lines, BankFiles::way));
+            insert.executeUpdate();
         }
     }
 

@@ -46,6 +46,7 @@ public final class BankTable {
     public static List<ReadLine> read(byte[] file, Columns columns, String inCurrency) {
         List<ReadLine> lines = new ArrayList<>();
         Map<String, Integer> alike = new HashMap<>();
+        Ending ending = new Ending();
         int number = 0;
         for (CSVRecord row : records(BankText.of(file), columns.separator())) {
             number++;
@@ -53,10 +54,14 @@ public final class BankTable {
             if (number > columns.headRows() && !blank) {
                 inOurs(row, columns, number, inCurrency);
                 ReadLine line = line(row, columns, number, alike);
+                ending.next(row.size(), line.amount());
                 if (line.amount().signum() != 0) {
                     lines.add(line);
                 }
             }
+        }
+        if (ending.isCut(BankText.of(file))) {
+            throw Refusal.of("bank.table-cut", Map.of("row", number)).at("file").thrown();
         }
         return List.copyOf(lines);
     }

@@ -19,4 +19,10 @@ public record ReadLine(
         BigDecimal amount,
         String words,
         @Nullable String reference,
-        @Nullable Way way) {}
+        @Nullable Way way) {
+
+    /** The same under another key. */
+    ReadLine as(String other) {
+        return new ReadLine(other, day, amount, words, reference, way);
+    }
+}

@@ -22,8 +22,22 @@ import org.jspecify.annotations.Nullable;
 @ApplicationScoped
 public class TrustMoney {
 
-    /** Sold, not ended, no visit closed yet. */
+    /**
+     * Sold, not ended, no visit closed yet. What was paid of a document for several agreements is shared by their lines, to the
+     * cent.
+     */
     private static final String WAITING = """
+            with share as materialized (
+              select tenant_id, invoice_id, agreement_id, sum(net_minor)::numeric as own,
+                     sum(sum(net_minor)) over (partition by tenant_id, invoice_id) as net,
+                     sum(sum(net_minor)) over (partition by tenant_id, invoice_id order by agreement_id nulls last) as until
+                from (select l.tenant_id, l.invoice_id, l.net_minor,
+                             case when l.kind = 'plan' then l.agreement_id end as agreement_id
+                        from invoice_line l
+                       where l.invoice_id in (
+                         select n.invoice_id from invoice_line n
+                          where n.kind = 'plan' and n.agreement_id is not null and (?::uuid is null or n.agreement_id = ?))) l
+               group by 1, 2, 3)
             select a.id, a.number, c.name, h.country, h.region, y.day, v.first,
                    (coalesce(p.minor, 0) + coalesce(d.minor, 0))::bigint
               from agreement a
@@ -36,11 +50,15 @@ public class TrustMoney {
                       left join visit_ending n on n.tenant_id = v.tenant_id and n.visit_id = v.id and n.how = 'closed'
                      where v.agreement_id is not null group by 1, 2) v
                 on v.tenant_id = a.tenant_id and v.agreement_id = a.id
-              left join (select i.tenant_id, i.agreement_id, sum(l.amount_minor) as minor
-                           from payment_allocation l
-                           join invoice i on i.tenant_id = l.tenant_id and i.id = l.invoice_id and i.agreement_id is not null
-                           left join payment_undoing u on u.tenant_id = l.tenant_id and u.payment_id = l.payment_id
-                          where u.id is null group by 1, 2) p
+              left join (select s.tenant_id, s.agreement_id,
+                                sum(round(m.minor * s.until / s.net) - round(m.minor * (s.until - s.own) / s.net)) as minor
+                           from (select * from share where agreement_id is not null and net > 0) s
+                           join (select l.tenant_id, l.invoice_id, sum(l.amount_minor)::numeric as minor
+                                   from payment_allocation l
+                                   left join payment_undoing u on u.tenant_id = l.tenant_id and u.payment_id = l.payment_id
+                                  where u.id is null group by 1, 2) m
+                             on m.tenant_id = s.tenant_id and m.invoice_id = s.invoice_id
+                          group by 1, 2) p
                 on p.tenant_id = a.tenant_id and p.agreement_id = a.id
               left join (select d.tenant_id, d.agreement_id, sum(p.amount_minor - coalesce(l.minor, 0) - coalesce(b.minor, 0)) as minor
                            from deposit d
@@ -90,8 +108,9 @@ public class TrustMoney {
         List<Held> held = new ArrayList<>();
         try (Connection connection = datasource.getConnection();
                 PreparedStatement select = connection.prepareStatement(WAITING)) {
-            select.setObject(1, agreement);
-            select.setObject(2, agreement);
+            for (int at = 1; at <= 4; at++) {
+                select.setObject(at, agreement);
+            }
             ResultSet row = select.executeQuery();
             while (row.next()) {
                 UUID id = row.getObject(1, UUID.class);

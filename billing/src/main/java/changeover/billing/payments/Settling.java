@@ -54,21 +54,30 @@ class Settling {
         return before.minus(owed.of(customer, day).open());
     }
 
-    /** What was paid beyond a credited invoice's rest no longer counts for that invoice; the latest payment first. */
+    /**
+     * What was paid beyond a credited invoice's rest no longer counts for that invoice; the latest payment first. What was set
+     * free on a later day already is not set free once more.
+     */
     static void release(Connection connection, UUID customer, LocalDate day) throws SQLException {
         try (PreparedStatement select = connection.prepareStatement(OpenSql.OPEN_OF_FEW + """
                         select a.payment_id, sum(a.amount_minor)::bigint, i.invoice_id,
-                               i.paid_minor + i.credited_minor - i.total_minor
+                               i.paid_minor + i.credited_minor - i.total_minor - later.minor
                           from item i
+                          join lateral (
+                            select -coalesce(sum(l.amount_minor), 0)::bigint as minor from payment_allocation l
+                              left join payment_undoing x on x.payment_id = l.payment_id
+                             where l.invoice_id = i.invoice_id and l.day > ?::date and l.amount_minor < 0 and x.id is null) later
+                            on true
                           join payment_allocation a on a.invoice_id = i.invoice_id
                           left join payment_undoing u on u.payment_id = a.payment_id and u.day <= ?::date
                          where i.customer_id = ? and u.id is null
-                           and i.paid_minor + i.credited_minor > i.total_minor
+                           and i.paid_minor + i.credited_minor - later.minor > i.total_minor
                          group by 1, 3, 4 having sum(a.amount_minor) > 0
                          order by i.invoice_id, max(a.day) desc, a.payment_id desc""")) {
             Owed.bindDays(select, day);
             select.setObject(OpenSql.DAYS + 1, day);
-            select.setObject(OpenSql.DAYS + 2, customer);
+            select.setObject(OpenSql.DAYS + 2, day);
+            select.setObject(OpenSql.DAYS + 3, customer);
             ResultSet row = select.executeQuery();
             UUID invoice = null;
             long surplus = 0;

@@ -76,8 +76,13 @@ public class Periods {
 
     /** @throws changeover.contracts.words.Refused when the day is closed */
     public void check(LocalDate day) {
+        check(day, "day");
+    }
+
+    /** The same, said at another field. */
+    public void check(LocalDate day, String field) {
         refusal(day).ifPresent(refusal -> {
-            throw refusal.thrown();
+            throw refusal.at(field).thrown();
         });
     }
 

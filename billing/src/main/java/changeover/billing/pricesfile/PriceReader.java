@@ -143,7 +143,12 @@ final class PriceReader {
     }
 
     private void refuse(PriceLine line, Column column, Refusal why) {
-        faults.add(new PriceFault(line.row(), column.title(), why));
+        refuse(line.row(), column, why);
+    }
+
+    /** For what only the book can say of a row. */
+    void refuse(int row, Column column, Refusal why) {
+        faults.add(new PriceFault(row, column.title(), why));
     }
 
     private static String shortened(String said) {

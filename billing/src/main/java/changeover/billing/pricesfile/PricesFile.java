@@ -1,5 +1,6 @@
 package changeover.billing.pricesfile;
 
+import changeover.billing.periods.Periods;
 import changeover.billing.pricing.ItemKind;
 import changeover.billing.pricing.PriceBook;
 import changeover.billing.pricing.PriceRow;
@@ -20,6 +21,8 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -41,6 +44,9 @@ public class PricesFile {
 
     @Inject
     Businesses businesses;
+
+    @Inject
+    Periods periods;
 
     /**
      * What was done with the file, or in a dry run would be.
@@ -69,7 +75,7 @@ public class PricesFile {
         List<PriceRow> written = prices.written();
         PriceReader reader = new PriceReader(known(written, day));
         PricesCsv.read(file).forEach(reader::take);
-        List<PriceChange> changes = PriceChange.of(written, reader.read());
+        List<PriceChange> changes = open(PriceChange.of(written, reader.read()), reader);
         boolean write = !dry && (reader.faults().isEmpty() || !onlyWhole);
         List<PriceRow> rows = changes.stream()
                 .filter(change -> change.what() != PriceChange.What.UNCHANGED)
@@ -79,6 +85,18 @@ public class PricesFile {
             prices.writeAll(rows);
         }
         return new Outcome(changes, List.copyOf(reader.faults()), write ? rows.size() : 0);
+    }
+
+    /** What closed days would hear of is refused row by row; what says what holds already changes nothing and stays. */
+    private List<PriceChange> open(List<PriceChange> changes, PriceReader reader) {
+        Optional<LocalDate> closed = periods.closedUntil();
+        Predicate<PriceChange> late = change -> change.what() != PriceChange.What.UNCHANGED
+                && closed.filter(until -> !change.now().from().isAfter(until)).isPresent();
+        changes.stream()
+                .filter(late)
+                .forEach(change -> periods.refusal(change.now().from())
+                        .ifPresent(why -> reader.refuse(change.row(), Column.FROM, why)));
+        return changes.stream().filter(late.negate()).toList();
     }
 
     /** The file's titles. */

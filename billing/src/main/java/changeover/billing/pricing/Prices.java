@@ -1,5 +1,6 @@
 package changeover.billing.pricing;
 
+import changeover.billing.periods.Periods;
 import changeover.contracts.words.Refusal;
 import io.agroal.api.AgroalDataSource;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -9,10 +10,11 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** The price book of the business. */
+/** The price book of the business. What was earned in closed days was split by its prices, so none begins there any more. */
 @ApplicationScoped
 public class Prices {
 
@@ -21,6 +23,9 @@ public class Prices {
 
     @Inject
     AgroalDataSource datasource;
+
+    @Inject
+    Periods periods;
 
     /** Everything ever priced: a day picks from it. */
     public PriceBook book() {
@@ -44,6 +49,7 @@ public class Prices {
 
     /** The same, where a part's price may be left to its mark-up; refused where none is for it on that day. */
     public void write(PriceRow row) {
+        periods.check(row.from(), "from");
         find(row).ifPresentOrElse(price -> price.says(row), () -> session.persist(Price.of(row)));
         session.flush();
         if (row.price() == null && !isMarkedUp(row)) {
@@ -54,6 +60,10 @@ public class Prices {
     /** Many prices that were judged before: a version of the book, a file. The same item and day again is replaced. */
     public void writeAll(List<PriceRow> rows) {
         if (!rows.isEmpty()) {
+            rows.stream()
+                    .map(PriceRow::from)
+                    .min(Comparator.naturalOrder())
+                    .ifPresent(day -> periods.check(day, "from"));
             read(connection -> PriceRows.write(connection, rows));
         }
     }

@@ -1,5 +1,6 @@
 package changeover.billing.pricing;
 
+import changeover.billing.periods.Periods;
 import changeover.billing.pricing.MarkUp.Scope;
 import changeover.contracts.words.Checks;
 import changeover.contracts.words.Refusal;
@@ -21,6 +22,9 @@ public class PricingRules {
     @Inject
     AgroalDataSource datasource;
 
+    @Inject
+    Periods periods;
+
     public MarkUps markUps() {
         return read(PriceRows::rules);
     }
@@ -31,6 +35,7 @@ public class PricingRules {
             throw new IllegalArgumentException("rules by cost are written together");
         }
         check(List.of(rule));
+        periods.check(rule.from(), "from");
         read(connection -> write(connection, List.of(rule)));
     }
 
@@ -47,6 +52,7 @@ public class PricingRules {
             throw Refusal.of("mark-up.from-nought").at("costFrom").thrown();
         }
         LocalDate from = brackets.getFirst().from();
+        periods.check(from, "from");
         read(connection -> {
             try (PreparedStatement gone =
                     connection.prepareStatement("delete from mark_up where scope = 'cost' and valid_from = ?")) {

@@ -20,7 +20,8 @@ import java.util.UUID;
 
 /**
  * Whom the ladder would remind on a day: whoever is late with something that no hold keeps back, unless what is kept for them
- * would pay it; a deposit pays nothing before it is applied. Six questions to the database, whatever their number.
+ * would pay it; a deposit pays nothing before it is applied. A payment that came back begins the days anew: nobody is sent the
+ * last letter on the day the bank says no. Seven questions to the database, whatever their number.
  */
 @ApplicationScoped
 public class DueReminders {
@@ -47,10 +48,12 @@ public class DueReminders {
             return List.of();
         }
         Map<UUID, Last> lasts = lasts();
+        Map<UUID, LocalDate> bounced = bounced(day);
         Claims claims = claiming.on(day);
         Map<UUID, List<DueReminder.Asked>> asked = new LinkedHashMap<>();
         for (OpenByAge.Item item : open.on(day, null)) {
-            long late = ChronoUnit.DAYS.between(item.dueDay(), day);
+            LocalDate again = bounced.getOrDefault(item.id(), item.dueDay());
+            long late = ChronoUnit.DAYS.between(again.isAfter(item.dueDay()) ? again : item.dueDay(), day);
             Last last = lasts.getOrDefault(item.id(), new Last(0, day));
             if (late > 0 && !claims.keepsBack(item)) {
                 ladder.due(late, last.daysLate(), ChronoUnit.DAYS.between(last.day(), day))
@@ -86,6 +89,26 @@ public class DueReminders {
             return lasts;
         } catch (SQLException cause) {
             throw new IllegalStateException("the reminders could not be read", cause);
+        }
+    }
+
+    /** The last day on which a payment of a document came back. */
+    private Map<UUID, LocalDate> bounced(LocalDate until) {
+        Map<UUID, LocalDate> bounced = new HashMap<>();
+        try (Connection connection = datasource.getConnection();
+                PreparedStatement select = connection.prepareStatement("""
+                        select a.invoice_id, max(u.day)
+                          from payment_undoing u
+                          join payment_allocation a on a.tenant_id = u.tenant_id and a.payment_id = u.payment_id
+                         where u.how = 'bounced' and u.day <= ? group by a.invoice_id""")) {
+            select.setObject(1, until);
+            ResultSet row = select.executeQuery();
+            while (row.next()) {
+                bounced.put(row.getObject(1, UUID.class), row.getObject(2, LocalDate.class));
+            }
+            return bounced;
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the payments that came back could not be read", cause);
         }
     }
 }

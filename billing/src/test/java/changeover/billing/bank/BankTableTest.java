@@ -43,6 +43,32 @@ class BankTableTest {
     }
 
     @Test
+    void a_table_that_stops_in_its_last_row_is_refused() {
+        String rows = "Date,What,Amount\n2026-04-02,Ida,286.29\n2026-04-03,Fee,-12.50\n";
+        Columns columns = new Columns(',', 1, 1, DayStyle.YEAR_MONTH_DAY, 3, null, false, List.of(2), null, null);
+        for (String cut : List.of("2026-04-04,Jo,286.2", "2026-04-04,Jo,286.", "2026-04-04,Jo,2")) {
+            assertEquals("bank.table-cut", refused(rows + cut, columns), cut);
+            assertEquals(
+                    3, BankTable.read(bytes(rows + cut + "\n"), columns, "CAD").size(), "whole: " + cut);
+        }
+        assertEquals(
+                3,
+                BankTable.read(bytes(rows + "2026-04-04,Jo,286.29"), columns, "CAD")
+                        .size());
+        String uneven = "Date,What,Amount\n2026-04-02,Ida,286.29\n2026-04-03,Fee,-12.5\n2026-04-04,Jo,7";
+        assertEquals(3, BankTable.read(bytes(uneven), columns, "CAD").size(), "a bank that drops noughts");
+        String wide = "Date,Amount,What,Reference\n2026-04-02,5.00,Ida,1\n2026-04-03,6.00,Jo,2\n2026-04-04,7.00,Ma";
+        Columns others = new Columns(',', 1, 1, DayStyle.YEAR_MONTH_DAY, 2, null, false, List.of(3), 4, null);
+        assertEquals("bank.table-cut", refused(wide, others));
+    }
+
+    private static String refused(String file, Columns columns) {
+        return assertThrows(Refused.class, () -> BankTable.read(bytes(file), columns, "CAD"))
+                .first()
+                .code();
+    }
+
+    @Test
     void amounts_as_banks_write_them() {
         amount("1,286.29", false, "1286.29");
         amount("1.286,29", true, "1286.29");

@@ -67,7 +67,7 @@ class InvoicePapersTest {
             OutboxMessage letter = outbox.about(invoice).getFirst();
             assertEquals("Votre facture F-2026-0001\u00a0: 286,29\u00a0$", letter.subject());
             assertTrue(letter.body().startsWith("Bonjour Ida Roe,"), letter.body());
-            assertTrue(letter.body().contains("à payer avant le"), letter.body());
+            assertTrue(letter.body().contains("à payer au plus tard le"), letter.body());
             assertEquals(OutboxMessage.Standing.WAITS_FOR_PAPERS, letter.standing());
         });
         assertEquals(2, toMake.makePending(tenant, 100));

@@ -16,6 +16,14 @@ import changeover.billing.payments.Refunds;
 import changeover.billing.payments.Undoing;
 import changeover.billing.payments.Way;
 import changeover.billing.periods.Periods;
+import changeover.billing.pricesfile.PricesFile;
+import changeover.billing.pricing.ItemKind;
+import changeover.billing.pricing.MarkUp;
+import changeover.billing.pricing.PriceBook;
+import changeover.billing.pricing.PriceEntry;
+import changeover.billing.pricing.PriceRow;
+import changeover.billing.pricing.Prices;
+import changeover.billing.pricing.PricingRules;
 import changeover.billing.runs.BillingRuns;
 import changeover.contracts.PostgresForTests;
 import changeover.contracts.money.Money;
@@ -23,7 +31,10 @@ import changeover.contracts.words.Refused;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.Currency;
 import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
@@ -66,6 +77,15 @@ class ClosedPeriodsTest {
 
     @Inject
     Journal journal;
+
+    @Inject
+    Prices prices;
+
+    @Inject
+    PricingRules rules;
+
+    @Inject
+    PricesFile file;
 
     private static void refused(String code, Executable deed) {
         assertEquals(
@@ -120,6 +140,57 @@ class ClosedPeriodsTest {
                 .getCause()
                 .getMessage()
                 .contains("the period is closed"));
+    }
+
+    /** What was earned in closed days was split by their prices. */
+    @Test
+    void no_price_and_no_mark_up_begins_in_closed_days() {
+        UUID tenant = business.quebec();
+        business.in(tenant, () -> {
+            prices.set(hour("90.00", DAY));
+            ends.close(CLOSED);
+            refused("period.closed", () -> prices.set(hour("190.00", DAY)));
+            refused("period.closed", () -> prices.set(hour("190.00", CLOSED)));
+            refused(
+                    "period.closed",
+                    () -> prices.writeAll(List.of(new PriceRow(
+                            ItemKind.LABOUR, PriceBook.HOUR, null, Money.of("190.00", "CAD"), null, CLOSED))));
+            refused(
+                    "period.closed",
+                    () -> rules.setByCost(List.of(new MarkUp(
+                            MarkUp.Scope.COST,
+                            "",
+                            Money.zero(Currency.getInstance("CAD")),
+                            new BigDecimal("50"),
+                            Money.of("0.05", "CAD"),
+                            CLOSED))));
+            prices.set(hour("190.00", CLOSED.plusDays(1)));
+            String rows = "kind,item,from,price\nlabour,hour," + DAY + ",95.00\nlabour,hour," + CLOSED.plusDays(2)
+                    + ",99.00\n";
+            PricesFile.Outcome brought =
+                    file.bring(rows.getBytes(StandardCharsets.UTF_8), CLOSED.plusDays(1), false, false);
+            assertEquals(1, brought.written());
+            assertEquals(
+                    "2 from period.closed",
+                    brought.faults().stream()
+                            .map(fault -> fault.row() + " " + fault.column() + " "
+                                    + fault.why().code())
+                            .findFirst()
+                            .orElseThrow());
+        });
+        assertTrue(assertThrows(
+                        RuntimeException.class,
+                        () -> business.in(
+                                tenant,
+                                () -> business.execute(
+                                        "update price set price_minor = 1 where valid_from <= '2026-04-30'")))
+                .getCause()
+                .getMessage()
+                .contains("the period is closed"));
+    }
+
+    private static PriceEntry hour(String price, LocalDate from) {
+        return new PriceEntry(ItemKind.LABOUR, PriceBook.HOUR, Money.of(price, "CAD"), null, from);
     }
 
     @Test

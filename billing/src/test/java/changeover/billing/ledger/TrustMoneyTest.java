@@ -3,6 +3,7 @@ package changeover.billing.ledger;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import changeover.billing.ABusiness;
+import changeover.billing.invoices.Invoices;
 import changeover.billing.payments.Deposits;
 import changeover.billing.payments.NewDeposit;
 import changeover.billing.payments.NewPayment;
@@ -39,6 +40,9 @@ class TrustMoneyTest {
     Deposits deposits;
 
     @Inject
+    Invoices invoices;
+
+    @Inject
     TrustMoney trust;
 
     private String paid(UUID agreement) {
@@ -47,6 +51,33 @@ class TrustMoneyTest {
 
     private static Money money(String amount) {
         return Money.of(amount, "CAD");
+    }
+
+    /** One invoice for two homes' plans, 249.00 and 99.00, of which 100.00 came. */
+    @Test
+    void what_was_paid_of_one_invoice_for_two_plans_is_shared_by_their_lines() {
+        business.in(business.quebec(), () -> {
+            ASoldPlan.Sold one = waiting();
+            ASoldPlan.Sold other = waiting();
+            UUID invoice = plans.draft(one, DAY, 1, "249.00");
+            UUID joined = plans.draft(other, DAY, 1, "99.00");
+            business.execute("update invoice_line set invoice_id = '" + invoice + "', position = 2 where invoice_id = '"
+                    + joined + "'");
+            business.execute("delete from invoice where id = '" + joined + "'");
+            business.execute("update invoice set subtotal_minor = 34800 where id = '" + invoice + "'");
+            invoices.issue(invoice, DAY);
+            payments.take(new NewPayment(one.customer(), DAY, Way.CHEQUE, money("100.00"), null, null, List.of()));
+            assertEquals("71.55", paid(one.id()));
+            assertEquals("28.45", paid(other.id()));
+        });
+    }
+
+    private ASoldPlan.Sold waiting() {
+        ASoldPlan.Sold sold = plans.of("Ida Roe", 0, 0);
+        UUID visit = plans.visit(sold, "plan", 60, null);
+        business.execute(
+                "update visit set window_from = '2026-09-01', window_until = '2026-10-01' where id = '" + visit + "'");
+        return sold;
     }
 
     @Test

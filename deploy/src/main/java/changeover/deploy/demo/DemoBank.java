@@ -61,7 +61,10 @@ public class DemoBank {
                 2);
         var bank = banks.named(french ? "Coopérative des Deux Ponts" : "Two Bridges Savings");
         banks.map(bank, columns);
-        files.take(bank, file(french, today).getBytes(StandardCharsets.UTF_8));
+        files.take(
+                bank,
+                french ? "releve.csv" : "statement.csv",
+                file(french, today).getBytes(StandardCharsets.UTF_8));
         for (var line : proposals.waiting(100).entrySet()) {
             if (line.getValue().filter(Proposal::sure).isPresent()) {
                 booking.accept(line.getKey().id(), line.getValue().get().shown());

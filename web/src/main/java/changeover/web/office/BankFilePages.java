@@ -135,7 +135,7 @@ public class BankFilePages {
                     if (!OfxFile.isOne(bytes)) {
                         banks.map(bank, form.columns(typed));
                     }
-                    BankFiles.Taken taken = files.take(bank, bytes);
+                    BankFiles.Taken taken = files.take(bank, Uploaded.name(file), bytes);
                     return SaidOnce.at("/" + slug + "/money/bank", taken.fresh() == 0 ? "bank-known" : "bank-taken");
                 },
                 again);

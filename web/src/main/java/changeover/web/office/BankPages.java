@@ -4,6 +4,7 @@ import changeover.billing.bank.BankBooking;
 import changeover.billing.bank.BankLine;
 import changeover.billing.bank.BankLines;
 import changeover.billing.bank.Banks;
+import changeover.billing.bank.KeptFiles;
 import changeover.billing.bank.Proposal;
 import changeover.billing.bank.Proposals;
 import changeover.contracts.words.Refusal;
@@ -46,6 +47,7 @@ public class BankPages {
 
     private static final int SHOWN = 200;
     private static final int SAID = 50;
+    private static final int FILES = 12;
 
     /** @param proposal null where nothing fits */
     public record Waiting(
@@ -71,7 +73,12 @@ public class BankPages {
             @Nullable UUID customer,
             String name) {}
 
-    public record View(List<Waiting> waiting, List<Done> said, List<Banks.Bank> banks) {
+    /** @param back how many of its lines would go */
+    public record FileRow(UUID id, String day, String bank, String name, int lines, int back) {}
+
+    /** @param more whether lines wait beyond those that are shown */
+    public record View(
+            List<Waiting> waiting, boolean more, List<Done> said, List<Banks.Bank> banks, List<FileRow> files) {
 
         public boolean proposes() {
             return waiting.stream().anyMatch(line -> line.proposal() != null);
@@ -93,6 +100,9 @@ public class BankPages {
 
     @Inject
     Banks banks;
+
+    @Inject
+    KeptFiles files;
 
     @Inject
     BankLines lines;
@@ -155,6 +165,18 @@ public class BankPages {
                 this::again);
     }
 
+    /** A wrong file: what nobody has spoken of yet goes again. */
+    @POST
+    @Path("taken/{file}/withdrawal")
+    public Response withdraw(@PathParam("slug") String slug, @PathParam("file") UUID file) {
+        return desk.answer(
+                () -> {
+                    files.takeBack(file);
+                    return SaidOnce.at("/" + slug + "/money/bank", "bank-file-back");
+                },
+                this::again);
+    }
+
     private TemplateInstance again(List<Refusal> refusals) {
         return page(
                 refusals.stream()
@@ -167,7 +189,7 @@ public class BankPages {
         Frame frame = frames.of(Tab.MONEY);
         List<Waiting> waiting = new ArrayList<>();
         for (Map.Entry<BankLine, Optional<Proposal>> one :
-                proposals.waiting(SHOWN).entrySet()) {
+                proposals.waiting(SHOWN + 1).entrySet()) {
             BankLine line = one.getKey();
             waiting.add(new Waiting(
                     line.id(),
@@ -177,8 +199,17 @@ public class BankPages {
                     line.amount().format(frame.locale()),
                     one.getValue().map(BankPages::may).orElse(null)));
         }
+        boolean more = waiting.size() > SHOWN;
+        List<Waiting> shown = more ? waiting.subList(0, SHOWN) : waiting;
         List<Done> said = lines.said(SAID).stream().map(row -> done(row, frame)).toList();
-        return Pages.bank(frame, new View(waiting, said, banks.all()), refused, named);
+        return Pages.bank(frame, new View(shown, more, said, banks.all(), taken(frame)), refused, named);
+    }
+
+    private List<FileRow> taken(Frame frame) {
+        return files.newest(FILES).stream()
+                .map(one ->
+                        new FileRow(one.id(), frame.brief(one.on()), one.bank(), one.name(), one.lines(), one.unsaid()))
+                .toList();
     }
 
     static May may(Proposal proposal) {

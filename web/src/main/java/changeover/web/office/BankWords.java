@@ -13,6 +13,33 @@ public interface BankWords {
     @Message("Nothing is booked before you say yes.")
     String lead();
 
+    @Message("The oldest {count} are shown; the others follow once these are said.")
+    String oldest_first(int count);
+
+    @Message("Files taken in")
+    String files();
+
+    @Message("A wrong file goes again, but for the lines of which somebody has said what they are.")
+    String files_hint();
+
+    @Message("one line")
+    String one_line();
+
+    @Message("{count} lines")
+    String lines(int count);
+
+    @Message("one of them is not said yet")
+    String one_unsaid();
+
+    @Message("{count} of them are not said yet")
+    String unsaid(int count);
+
+    @Message("all of them are said")
+    String all_said();
+
+    @Message("Take the file back")
+    String take_file_back();
+
     @Message("Lines that wait")
     String waiting();
 

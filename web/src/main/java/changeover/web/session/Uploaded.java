@@ -11,6 +11,11 @@ public final class Uploaded {
 
     private Uploaded() {}
 
+    /** What it was called where it came from; empty when no file was chosen. */
+    public static String name(@Nullable FileUpload file) {
+        return file == null || file.fileName() == null ? "" : file.fileName();
+    }
+
     /** Its bytes; none when no file was chosen. */
     public static byte[] bytes(@Nullable FileUpload file) {
         if (file == null) {

@@ -38,6 +38,7 @@ class Reached {
             Map.entry("holds", "reminder_hold.id"),
             Map.entry("statements", "account_statement.id"),
             Map.entry("files/bank", "bank.id"),
+            Map.entry("taken/file", "bank_file.id"),
             Map.entry("lines/line", "bank_line.id"),
             Map.entry("bank-lines", "bank_line.id"),
             Map.entry("billing-runs", "billing_run.id"),
