@@ -152,7 +152,11 @@ public final class Asked {
             return least;
         }
         BigDecimal number = number(value);
-        if (number == null || number.compareTo(least) < 0 || number.compareTo(most) > 0) {
+        if (number == null) {
+            refuse("typed.number", member);
+            return least;
+        }
+        if (number.compareTo(least) < 0 || number.compareTo(most) > 0) {
             refusals.add(Refusal.of("typed.between", Map.of("least", least, "most", most))
                     .at(path + member));
             return least;

@@ -4,6 +4,7 @@ import changeover.contracts.catalogue.Band;
 import changeover.contracts.catalogue.ReadingSpec;
 import changeover.contracts.words.Wording;
 import changeover.web.session.Typed;
+import changeover.web.session.Written;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
@@ -41,7 +42,7 @@ final class OwnReadingForm {
                 before == null ? null : before.asked());
     }
 
-    static void fill(Map<String, List<String>> fields, FormRows.Row row, ReadingSpec reading) {
+    static void fill(Map<String, List<String>> fields, FormRows.Row row, ReadingSpec reading, Locale locale) {
         put(fields, row.of("code"), reading.code());
         put(fields, row.of("en"), reading.wording().en());
         put(fields, row.of("fr"), reading.wording().fr());
@@ -56,19 +57,19 @@ final class OwnReadingForm {
         Wording beyond = reading.beyond();
         put(fields, row.of("beyondEn"), beyond == null ? null : beyond.en());
         put(fields, row.of("beyondFr"), beyond == null ? null : beyond.fr());
-        fill(fields, row, reading.band());
+        fill(fields, row, reading.band(), locale);
         if (reading.limit() instanceof Band.Fixed(BigDecimal low, BigDecimal high)) {
-            put(fields, row.of("limitLow"), plain(low));
-            put(fields, row.of("limitHigh"), plain(high));
+            put(fields, row.of("limitLow"), plain(low, locale));
+            put(fields, row.of("limitHigh"), plain(high, locale));
         }
     }
 
-    private static void fill(Map<String, List<String>> fields, FormRows.Row row, @Nullable Band band) {
+    private static void fill(Map<String, List<String>> fields, FormRows.Row row, @Nullable Band band, Locale locale) {
         String kind = switch (band) {
             case null -> "none";
             case Band.Fixed(BigDecimal low, BigDecimal high) -> {
-                put(fields, row.of("low"), plain(low));
-                put(fields, row.of("high"), plain(high));
+                put(fields, row.of("low"), plain(low, locale));
+                put(fields, row.of("high"), plain(high, locale));
                 yield "fixed";
             }
             case Band.Answer(boolean yes) -> {
@@ -77,7 +78,7 @@ final class OwnReadingForm {
             }
             case Band.PlateTolerance(String plate, BigDecimal percent) -> {
                 put(fields, row.of("plate"), plate);
-                put(fields, row.of("percent"), plain(percent));
+                put(fields, row.of("percent"), plain(percent, locale));
                 yield "plate-tolerance";
             }
             case Band.PlateRange(String low, String high) -> {
@@ -121,8 +122,8 @@ final class OwnReadingForm {
         return text == null ? "" : text;
     }
 
-    private static @Nullable String plain(@Nullable BigDecimal figure) {
-        return figure == null ? null : figure.toPlainString();
+    private static @Nullable String plain(@Nullable BigDecimal figure, Locale locale) {
+        return figure == null ? null : Written.whole(figure, locale);
     }
 
     private static void put(Map<String, List<String>> fields, String name, @Nullable String value) {

@@ -8,10 +8,12 @@ import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Wording;
 import changeover.web.session.Said;
 import changeover.web.session.Typed;
+import changeover.web.session.Written;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -65,7 +67,7 @@ final class OwnTaskForm {
                 Map.of("who", "technician", "ticket", "none", "minutes", "15", "how", "times-a-year", "times", "1"));
     }
 
-    static Said filled(Task task) {
+    static Said filled(Task task, Locale locale) {
         Map<String, List<String>> fields = new LinkedHashMap<>();
         fields.put("kinds", task.kinds());
         put(fields, "wordingEn", task.wording().en());
@@ -75,19 +77,19 @@ final class OwnTaskForm {
         put(fields, "minutes", String.valueOf(task.minutes()));
         OwnCadenceForm.fill(fields, task.cadence());
         BigDecimal outdoor = task.outdoorAtLeast();
-        put(fields, "outdoorAtLeast", outdoor == null ? "" : outdoor.toPlainString());
+        put(fields, "outdoorAtLeast", outdoor == null ? "" : Written.whole(outdoor, locale));
         put(fields, "caution", task.caution() == null ? "" : task.caution());
         put(fields, "basis", task.basis().equals(Task.COMMON_PRACTICE) ? "" : task.basis());
         put(fields, "source", task.source() == null ? "" : task.source());
         for (int at = 0; at < task.readings().size(); at++) {
             OwnReadingForm.fill(
-                    fields, FormRows.Row.of("reading", at), task.readings().get(at));
+                    fields, FormRows.Row.of("reading", at), task.readings().get(at), locale);
         }
         for (int at = 0; at < task.parts().size(); at++) {
             Task.PartUse use = task.parts().get(at);
             FormRows.Row row = FormRows.Row.of("part", at);
             put(fields, row.of("kind"), use.part());
-            put(fields, row.of("quantity"), use.quantity().toPlainString());
+            put(fields, row.of("quantity"), Written.whole(use.quantity(), locale));
             put(fields, row.of("eachTime"), use.eachTime() ? "yes" : "");
         }
         return new Said(fields, Map.of(), List.of());

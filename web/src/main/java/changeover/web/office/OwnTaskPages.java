@@ -90,7 +90,7 @@ public class OwnTaskPages {
     @Transactional
     public TemplateInstance read(@PathParam("own") UUID id) {
         OwnRow<Task> row = known(id);
-        return page(row, OwnTaskForm.filled(row.body()));
+        return page(row, OwnTaskForm.filled(row.body(), frames.locale()));
     }
 
     @POST
@@ -129,7 +129,7 @@ public class OwnTaskPages {
                     }
                     return SaidOnce.at("/" + slug + "/shop/kinds", "kept");
                 },
-                _ -> page(known(id), OwnTaskForm.filled(known(id).body())));
+                _ -> page(known(id), OwnTaskForm.filled(known(id).body(), frames.locale())));
     }
 
     private OwnRow<Task> known(UUID id) {

@@ -19,6 +19,11 @@ public final class Written {
         return of(figure.stripTrailingZeros().toPlainString(), locale);
     }
 
+    /** With the noughts it was written with. */
+    public static String whole(BigDecimal figure, Locale locale) {
+        return of(figure.toPlainString(), locale);
+    }
+
     private static String of(String decimal, Locale locale) {
         return locale.getLanguage().equals("fr") ? decimal.replace('.', ',') : decimal;
     }
