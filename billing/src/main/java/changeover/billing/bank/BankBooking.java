@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import java.util.stream.Collectors;
 
@@ -59,11 +60,25 @@ public class BankBooking {
      * @throws changeover.contracts.words.Refused when it is no longer what would be proposed
      */
     public void accept(UUID id, String shown) {
-        BankLine line = free(id);
-        Proposal proposal = proposals
-                .of(line)
-                .filter(one -> one.shown().equals(shown))
-                .orElseThrow(() -> Refusal.of("bank.changed").thrown());
+        accept(Map.of(id, shown));
+    }
+
+    /** The same for several lines: what was proposed for one is there for no other. */
+    public void accept(Map<UUID, String> shown) {
+        Map<UUID, BankLine> free = new LinkedHashMap<>();
+        shown.keySet().stream().sorted().forEach(id -> free.put(id, free(id)));
+        Proposals.AsItStands now = proposals.asItStands();
+        shown.forEach((id, seen) -> {
+            BankLine line = Objects.requireNonNull(free.get(id));
+            Proposal proposal = now.of(line)
+                    .filter(one -> one.shown().equals(seen))
+                    .orElseThrow(() -> Refusal.of("bank.changed").thrown());
+            accept(line, proposal);
+            now.used(proposal);
+        });
+    }
+
+    private void accept(BankLine line, Proposal proposal) {
         String why = proposal.why().stream().map(Enum::name).collect(Collectors.joining(" "));
         switch (proposal.what()) {
             case PAYMENT -> {

@@ -12,7 +12,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -24,13 +23,19 @@ import java.util.stream.Stream;
  * @param open everything that is open, due first comes first
  * @param noted payments that stand, of the last months
  * @param payers who paid with which words before: the words without their digits
+ * @param plain names and numbers as they are compared, each made once
  */
-record Matching(List<OpenByAge.Item> open, List<Noted> noted, Map<String, UUID> payers, Map<UUID, String> names) {
+record Matching(
+        List<OpenByAge.Item> open,
+        List<Noted> noted,
+        Map<String, UUID> payers,
+        Map<UUID, String> names,
+        PlainWords plain) {
 
     /** So many days a bank may take between what was noted and its line. */
     private static final int DAYS_APART = 7;
 
-    private static final int SHORTEST_NAME = 3;
+    static final int SHORTEST_NAME = 3;
 
     /** @param tied to a line of the bank already; it may only come back */
     record Noted(UUID paymentId, UUID customerId, LocalDate day, Money amount, String reference, boolean tied) {}
@@ -86,7 +91,7 @@ record Matching(List<OpenByAge.Item> open, List<Noted> noted, Map<String, UUID> 
 
     private Optional<Proposal> byNumber(BankLine line, String said) {
         List<OpenByAge.Item> numbered =
-                open.stream().filter(item -> mentions(said, item.label())).toList();
+                open.stream().filter(item -> plain.mentions(said, item.label())).toList();
         if (numbered.isEmpty()
                 || numbered.stream().map(OpenByAge.Item::customerId).distinct().count() > 1) {
             return Optional.empty();
@@ -169,8 +174,8 @@ record Matching(List<OpenByAge.Item> open, List<Noted> noted, Map<String, UUID> 
         return Math.abs(ChronoUnit.DAYS.between(one, other)) <= DAYS_APART;
     }
 
-    private static boolean reference(String said, Noted one) {
-        String reference = plain(one.reference());
+    private boolean reference(String said, Noted one) {
+        String reference = plain.of(one.reference());
         return reference.length() >= SHORTEST_NAME && words(said).anyMatch(reference::equals);
     }
 
@@ -180,19 +185,8 @@ record Matching(List<OpenByAge.Item> open, List<Noted> noted, Map<String, UUID> 
 
     /** Every word of the customer's name stands in what the bank says. */
     private boolean names(String said, UUID customer) {
-        List<String> name = words(plain(name(customer)))
-                .filter(word -> word.length() >= SHORTEST_NAME)
-                .toList();
-        List<String> words = words(said).toList();
-        return !name.isEmpty() && words.containsAll(name);
-    }
-
-    /** The number as people write it: with other marks between its parts or none, and no further digit after it. */
-    static boolean mentions(String said, String label) {
-        String parts = words(plain(label)).map(Pattern::quote).collect(Collectors.joining(" ?"));
-        return Pattern.compile("(?<![A-Z0-9])" + parts + "(?![0-9])")
-                .matcher(said)
-                .find();
+        List<String> name = plain.words(name(customer));
+        return !name.isEmpty() && words(said).toList().containsAll(name);
     }
 
     /** What stays the same when somebody pays again: the words without numbers. */
@@ -211,7 +205,7 @@ record Matching(List<OpenByAge.Item> open, List<Noted> noted, Map<String, UUID> 
                 .strip();
     }
 
-    private static Stream<String> words(String plain) {
+    static Stream<String> words(String plain) {
         return Stream.of(plain.split(" ")).filter(word -> !word.isEmpty());
     }
 }

@@ -19,7 +19,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 /** What each waiting line may be, as everything stands now: four questions to the database, whatever their number. */
 @ApplicationScoped
@@ -43,30 +45,47 @@ public class Proposals {
     @Inject
     Today today;
 
+    /** What lines are matched with, read once: what one of them was said to be is there for no other. */
+    final class AsItStands {
+
+        private final List<OpenByAge.Item> items = new ArrayList<>(open.on(today.day(), null));
+        private final List<Matching.Noted> noted = new ArrayList<>(noted());
+        private final Map<String, UUID> payers = payers();
+        private final Map<UUID, String> names = names(items, noted);
+        private final PlainWords plain = new PlainWords();
+
+        private AsItStands() {}
+
+        Optional<Proposal> of(BankLine line) {
+            return new Matching(items, noted, payers, names, plain).of(line);
+        }
+
+        void used(Proposal one) {
+            Set<UUID> paid =
+                    one.invoices().stream().map(Proposal.Target::invoiceId).collect(Collectors.toSet());
+            items.removeIf(item -> paid.contains(item.id()));
+            noted.removeIf(payment -> one.paymentId().contains(payment.paymentId()));
+        }
+    }
+
+    AsItStands asItStands() {
+        return new AsItStands();
+    }
+
     /** Every waiting line with its proposal, where there is one; no document is proposed for two lines. */
     public Map<BankLine, Optional<Proposal>> waiting(int most) {
-        List<BankLine> waiting = lines.waiting(most);
         Map<BankLine, Optional<Proposal>> proposals = new LinkedHashMap<>();
-        List<OpenByAge.Item> items = new ArrayList<>(open.on(today.day(), null));
-        List<Matching.Noted> noted = new ArrayList<>(noted());
-        Map<String, UUID> payers = payers();
-        Map<UUID, String> names = names(items, noted);
-        for (BankLine line : waiting) {
-            Optional<Proposal> proposal = new Matching(items, noted, payers, names).of(line);
+        AsItStands now = asItStands();
+        for (BankLine line : lines.waiting(most)) {
+            Optional<Proposal> proposal = now.of(line);
             proposals.put(line, proposal);
-            proposal.filter(Proposal::sure).ifPresent(one -> {
-                items.removeIf(item -> one.invoices().stream()
-                        .anyMatch(target -> target.invoiceId().equals(item.id())));
-                noted.removeIf(payment -> one.paymentId().contains(payment.paymentId()));
-            });
+            proposal.filter(Proposal::sure).ifPresent(now::used);
         }
         return proposals;
     }
 
     public Optional<Proposal> of(BankLine line) {
-        List<OpenByAge.Item> items = open.on(today.day(), null);
-        List<Matching.Noted> noted = noted();
-        return new Matching(items, noted, payers(), names(items, noted)).of(line);
+        return asItStands().of(line);
     }
 
     private Map<UUID, String> names(List<OpenByAge.Item> items, List<Matching.Noted> noted) {

@@ -47,14 +47,22 @@ public final class CostBook {
     private final List<RunningCost> running;
     private final List<KnownPart> parts;
     private final Currency currency;
+    private final @Nullable Spot shop;
     private final Map<Item, Optional<Money>> known = new HashMap<>();
     private final Map<Way, Trip> driven = new HashMap<>();
 
-    CostBook(PriceBook prices, List<RunningCost> running, List<KnownPart> parts, Currency currency) {
+    /** @param shop where the business stands, for trips that no cost of its own lets begin elsewhere */
+    CostBook(
+            PriceBook prices,
+            List<RunningCost> running,
+            List<KnownPart> parts,
+            Currency currency,
+            @Nullable Spot shop) {
         this.prices = prices;
         this.running = List.copyOf(running);
         this.parts = List.copyOf(parts);
         this.currency = currency;
+        this.shop = shop;
     }
 
     public Currency currency() {
@@ -66,17 +74,18 @@ public final class CostBook {
         @Nullable RunningCost own = RunningCost.on(running, day);
         RunningCost.@Nullable Facts facts = own == null ? null : own.facts();
         @Nullable Overhead overhead = facts == null ? null : facts.overhead();
+        @Nullable Spot begins = facts == null ? null : Spot.of(facts.latitude(), facts.longitude());
         return new CostRates(
                 cost(ItemKind.LABOUR, PriceBook.HOUR, day).orElse(null),
                 facts == null ? null : facts.setUpMinutes(),
-                trip(facts == null ? null : Spot.of(facts.latitude(), facts.longitude()), home, day),
+                trip(begins == null ? shop : begins, home, day),
                 overhead);
     }
 
-    private Trip trip(@Nullable Spot shop, @Nullable Spot home, LocalDate day) {
-        if (shop != null && home != null) {
+    private Trip trip(@Nullable Spot from, @Nullable Spot home, LocalDate day) {
+        if (from != null && home != null) {
             return driven.computeIfAbsent(
-                    new Way(shop, home),
+                    new Way(from, home),
                     way -> Trip.between(way.from().place(), way.to().place(), AsTheCrowFlies.USUAL));
         }
         return cost(ItemKind.TRAVEL, PriceBook.VISIT, day)

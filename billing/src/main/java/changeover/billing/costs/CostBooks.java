@@ -1,10 +1,12 @@
 package changeover.billing.costs;
 
 import changeover.billing.pricing.Prices;
+import changeover.contracts.tenants.BusinessProfile;
 import changeover.contracts.tenants.Businesses;
 import changeover.scheduling.stock.Parts;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import org.jspecify.annotations.Nullable;
 
 /** Reads what costs are reckoned from. */
 @ApplicationScoped
@@ -22,8 +24,14 @@ public class CostBooks {
     @Inject
     Businesses businesses;
 
+    private CostBook.@Nullable Spot shop() {
+        BusinessProfile profile = businesses.profile();
+        return CostBook.Spot.of(
+                profile.latitude().orElse(null), profile.longitude().orElse(null));
+    }
+
     public CostBook read() {
         return new CostBook(
-                prices.book(), running.all(), parts.all(), businesses.current().currency());
+                prices.book(), running.all(), parts.all(), businesses.current().currency(), shop());
     }
 }

@@ -16,7 +16,11 @@ import java.util.Currency;
 import java.util.List;
 import java.util.UUID;
 
-/** Who pays for some homes, and what these few are late with on a day: two questions, however many homes. */
+/**
+ * Who pays for some homes (the payer of an agreement in force, else who is written down for it, else who signs or lives there, as
+ * for a visit's invoice), and what these few are late with on a day: two questions, however
+ * many homes.
+ */
 @ApplicationScoped
 public class LateOfHomes {
 
@@ -32,12 +36,24 @@ public class LateOfHomes {
         List<Payer> payers = new ArrayList<>();
         try (Connection connection = datasource.getConnection();
                 PreparedStatement select = connection.prepareStatement("""
-                        select distinct home_id, customer_id from home_part
-                         where home_id = any (?) and part = 'pays' and from_day <= ?::date
-                           and (until_day is null or until_day > ?::date)""")) {
-            select.setArray(1, connection.createArrayOf("uuid", homes.toArray()));
-            select.setObject(2, day);
-            select.setObject(3, day);
+                        with day as (select ?::date as day), home as (select unnest(?::uuid[]) as id)
+                        select home_id, customer_id from (
+                          select p.home_id, p.customer_id, rank() over (partition by p.home_id order by array_position(
+                                   array['pays', 'signs', 'lives', 'gets_report', 'lets_in'], p.part) nulls last) as turn
+                            from home_part p cross join day d
+                           where p.home_id in (select id from home) and p.from_day <= d.day
+                             and (p.until_day is null or p.until_day > d.day)) written
+                         where turn = 1
+                        union
+                        select a.home_id, a.payer_id
+                          from agreement a
+                          join agreement_acceptance y on y.tenant_id = a.tenant_id and y.agreement_id = a.id
+                          left join agreement_ending e on e.tenant_id = a.tenant_id and e.agreement_id = a.id
+                          cross join day d
+                         where a.home_id in (select id from home) and a.term_from <= d.day and a.term_until > d.day
+                           and (e.id is null or e.day > d.day)""")) {
+            select.setObject(1, day);
+            select.setArray(2, connection.createArrayOf("uuid", homes.toArray()));
             ResultSet row = select.executeQuery();
             while (row.next()) {
                 payers.add(new Payer(row.getObject(1, UUID.class), row.getObject(2, UUID.class)));

@@ -11,6 +11,7 @@ import changeover.billing.pricing.Zones;
 import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Businesses;
 import changeover.contracts.words.CsvTable;
+import changeover.contracts.words.Refusal;
 import changeover.scheduling.stock.KnownPart;
 import changeover.scheduling.stock.Parts;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -22,6 +23,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -96,7 +98,16 @@ public class PricesFile {
                 .filter(late)
                 .forEach(change -> periods.refusal(change.now().from())
                         .ifPresent(why -> reader.refuse(change.row(), Column.FROM, why)));
-        return changes.stream().filter(late.negate()).toList();
+        Set<PriceRow.Item> charged = prices.charged(changes.stream()
+                .filter(change -> change.what() != PriceChange.What.UNCHANGED)
+                .map(PriceChange::now)
+                .toList());
+        Predicate<PriceChange> stays = change -> change.what() != PriceChange.What.UNCHANGED
+                && charged.contains(change.now().item());
+        changes.stream()
+                .filter(stays)
+                .forEach(change -> reader.refuse(change.row(), Column.FROM, Refusal.of("price.charged")));
+        return changes.stream().filter(late.or(stays).negate()).toList();
     }
 
     /** The file's titles. */

@@ -9,7 +9,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Currency;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -78,6 +80,39 @@ public final class PriceRows {
             column(insert, 5, "text", rows, PriceRow::currency);
             column(insert, 6, "date", rows, row -> row.from().toString());
             return insert.executeUpdate();
+        }
+    }
+
+    /** The items whose price of that very day says something else and was charged on an issued line until the next price began. */
+    static Set<PriceRow.Item> otherPriceCharged(Connection connection, List<PriceRow> rows) throws SQLException {
+        try (PreparedStatement select = connection.prepareStatement("""
+                select distinct w.kind, w.code
+                  from unnest(?::text[], ?::text[], ?::bigint[], ?::date[]) as w (kind, code, minor, day)
+                  join price p on p.item_kind = w.kind and p.item_code = w.code and p.valid_from = w.day
+                   and p.price_minor is distinct from w.minor
+                  left join lateral (
+                    select min(n.valid_from) as day from price n
+                     where n.item_kind = w.kind and n.item_code = w.code and n.valid_from > w.day) next on true
+                 where exists (
+                   select 1 from invoice_line l
+                     join invoice_issue s on s.tenant_id = l.tenant_id and s.invoice_id = l.invoice_id and s.kind <> 'credit'
+                    where l.kind = w.kind and l.item_code = w.code and l.day >= w.day
+                      and l.day < coalesce(next.day, 'infinity'))""")) {
+            column(select, 1, "text", rows, row -> row.kind().code());
+            column(select, 2, "text", rows, PriceRow::code);
+            column(
+                    select,
+                    3,
+                    "bigint",
+                    rows,
+                    row -> row.price() == null ? null : row.price().minor());
+            column(select, 4, "date", rows, row -> row.from().toString());
+            Set<PriceRow.Item> charged = new HashSet<>();
+            ResultSet row = select.executeQuery();
+            while (row.next()) {
+                charged.add(new PriceRow.Item(ItemKind.of(row.getString(1)), row.getString(2)));
+            }
+            return charged;
         }
     }
 

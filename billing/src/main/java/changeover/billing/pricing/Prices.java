@@ -13,6 +13,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** The price book of the business. What was earned in closed days was split by its prices, so none begins there any more. */
 @ApplicationScoped
@@ -50,6 +51,7 @@ public class Prices {
     /** The same, where a part's price may be left to its mark-up; refused where none is for it on that day. */
     public void write(PriceRow row) {
         periods.check(row.from(), "from");
+        refuseCharged(List.of(row));
         find(row).ifPresentOrElse(price -> price.says(row), () -> session.persist(Price.of(row)));
         session.flush();
         if (row.price() == null && !isMarkedUp(row)) {
@@ -64,6 +66,7 @@ public class Prices {
                     .map(PriceRow::from)
                     .min(Comparator.naturalOrder())
                     .ifPresent(day -> periods.check(day, "from"));
+            refuseCharged(rows);
             read(connection -> PriceRows.write(connection, rows));
         }
     }
@@ -76,6 +79,18 @@ public class Prices {
         session.createQuery("delete from Price where validFrom = :day")
                 .setParameter("day", day)
                 .executeUpdate();
+    }
+
+    /** A price that an issued document used is followed by a newer one, never written over; its cost may be put right. */
+    private void refuseCharged(List<PriceRow> rows) {
+        if (!charged(rows).isEmpty()) {
+            throw Refusal.of("price.charged").at("from").thrown();
+        }
+    }
+
+    /** Which of these would write over a price that was charged. */
+    public Set<PriceRow.Item> charged(List<PriceRow> rows) {
+        return rows.isEmpty() ? Set.of() : read(connection -> PriceRows.otherPriceCharged(connection, rows));
     }
 
     private boolean isMarkedUp(PriceRow row) {

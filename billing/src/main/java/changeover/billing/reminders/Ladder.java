@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The step that is due is the highest one whose day has come, once; steps that were passed over are not made up for, and none
- * follows another within the days that lie between them.
+ * Every ladder begins with its first step, however late the document is, since a later letter speaks of an earlier one. Each step
+ * is due once, and none follows another within the days that lie between them.
  */
 public record Ladder(List<Step> steps) {
 
@@ -21,8 +21,9 @@ public record Ladder(List<Step> steps) {
      */
     public Optional<Step> due(long daysLate, int asked, long daysSinceAsked) {
         return steps.stream()
-                .filter(step -> step.daysLate() <= daysLate && step.daysLate() > asked)
-                .reduce((_, higher) -> higher)
+                .filter(step -> step.daysLate() > asked)
+                .findFirst()
+                .filter(step -> step.daysLate() <= daysLate)
                 .filter(step -> asked == 0 || daysSinceAsked >= gap(asked));
     }
 

@@ -32,7 +32,8 @@ class AgainstPlanTest {
                         price(ItemKind.LABOUR, PriceBook.HOUR, "57.00"), price(ItemKind.PART, "f-16", "10.01"))),
                 List.of(),
                 List.of(),
-                Currency.getInstance("CAD"));
+                Currency.getInstance("CAD"),
+                null);
         Deal deal = new Deal(
                 UUID.randomUUID(),
                 1,

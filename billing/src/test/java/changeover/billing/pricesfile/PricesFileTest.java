@@ -4,7 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import changeover.billing.ABusiness;
+import changeover.billing.invoices.Drafts;
+import changeover.billing.invoices.Invoices;
+import changeover.billing.invoices.SomeDrafts;
+import changeover.billing.pricing.ItemKind;
 import changeover.billing.pricing.MarkUp;
+import changeover.billing.pricing.PriceEntry;
+import changeover.billing.pricing.Prices;
 import changeover.billing.pricing.PricingRules;
 import changeover.contracts.PostgresForTests;
 import changeover.contracts.money.Money;
@@ -18,6 +24,7 @@ import jakarta.inject.Inject;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -49,12 +56,21 @@ class PricesFileTest {
     @Inject
     PricingRules rules;
 
+    @Inject
+    Prices prices;
+
+    @Inject
+    Drafts drafts;
+
+    @Inject
+    Invoices invoices;
+
     private UUID shop() {
         UUID tenant = business.quebec();
         business.in(tenant, () -> {
             parts.keep(new KnownPart("FIL-1", new Wording("=Filter", "=Filtre"), "C62", "filter", null));
             parts.keep(new KnownPart("PAD-1", new Wording("Pad", "Tampon"), "C62", null, null));
-            rules.setByCost(java.util.List.of(new MarkUp(
+            rules.setByCost(List.of(new MarkUp(
                     MarkUp.Scope.COST,
                     "",
                     Money.of("0.00", "CAD"),
@@ -102,6 +118,42 @@ class PricesFileTest {
                 part,FIL-1,'=Filtre,C62,2027-01-01,38.50,15.75,CAD
                 part,PAD-1,Tampon,C62,2027-01-01,,4.25,CAD
                 """.replace("\n", "\r\n"), take(tenant));
+    }
+
+    /** Issued in April 2026: the price of January stays, its cost may be put right, and what begins later is free. */
+    @Test
+    void a_price_that_stands_on_an_issued_document_is_never_written_over() {
+        UUID tenant = shop();
+        bring(tenant, CANONICAL, false, true);
+        business.in(tenant, () -> {
+            UUID customer = business.customer("Ida Roe");
+            LocalDate day = LocalDate.of(2026, 4, 10);
+            UUID draft = drafts.write(List.of(SomeDrafts.on(day, customer, business.home(customer, "QC"), "14.00")))
+                    .getFirst();
+            business.execute("update invoice_line set kind = 'part', item_code = 'FIL-1', day = '" + day
+                    + "' where invoice_id = '" + draft + "'");
+            invoices.issue(draft, day);
+            PriceEntry dearer = filter("15.00", LocalDate.of(2026, 1, 1));
+            assertEquals(
+                    "price.charged",
+                    assertThrows(Refused.class, () -> prices.set(dearer))
+                            .first()
+                            .code());
+            prices.set(filter("15.00", LocalDate.of(2026, 5, 1)));
+            prices.set(filter("16.00", LocalDate.of(2026, 5, 1)));
+        });
+        assertEquals("0 new, 0 changed, 0 unchanged, 1 refused, 0 written", bring(tenant, """
+                kind,item,from,price,cost
+                part,FIL-1,2026-01-01,15.00,4.20
+                """, false, false));
+        assertEquals("0 new, 1 changed, 0 unchanged, 0 refused, 1 written", bring(tenant, """
+                kind,item,from,price,cost
+                part,FIL-1,2026-01-01,14.00,4.60
+                """, false, true));
+    }
+
+    private static PriceEntry filter(String price, LocalDate from) {
+        return new PriceEntry(ItemKind.PART, "FIL-1", Money.of(price, "CAD"), Money.of("4.20", "CAD"), from);
     }
 
     @Test

@@ -16,7 +16,7 @@ class LadderTest {
     }
 
     @Test
-    void each_step_once_the_highest_whose_day_has_come() {
+    void each_step_once_from_the_first_on() {
         check(6, 0, 0, 0);
         check(7, 0, 0, 7);
         check(20, 0, 0, 7);
@@ -24,8 +24,11 @@ class LadderTest {
         check(21, 7, 14, 21);
         check(45, 21, 24, 45);
         check(400, 45, 355, 0);
-        // A ladder that begins late sends one letter, not three.
-        check(400, 0, 0, 45);
+        // A ladder that begins late sends one letter, the first.
+        check(400, 0, 0, 7);
+        check(400, 7, 13, 0);
+        check(400, 7, 14, 21);
+        check(400, 21, 23, 0);
         // Whoever got the first step late is not sent the second the day after.
         check(22, 7, 2, 0);
         check(33, 7, 14, 21);

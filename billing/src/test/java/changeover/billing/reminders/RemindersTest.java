@@ -117,13 +117,13 @@ class RemindersTest {
             List<DueReminder> all = due.on(today.day());
             assertEquals(1, all.size());
             assertEquals(
-                    "firm 137.98",
+                    "friendly 137.98",
                     all.getFirst().step().tone().code() + " "
                             + all.getFirst().total().decimal());
             assertEquals(1, reminders.write());
             assertEquals(0, reminders.write(), "no step twice");
             OutboxMessage letter = written(ida).getFirst();
-            assertEquals("Second reminder: $137.98 is 25 days late", letter.subject());
+            assertEquals("A reminder: $137.98 is still open", letter.subject());
             assertTrue(letter.body().startsWith("Hello Ida Roe,"), letter.body());
             assertTrue(letter.body().contains("$114.98\n"), letter.body());
             assertEquals(2, letter.attached());
@@ -165,7 +165,7 @@ class RemindersTest {
     void whoever_pays_before_it_leaves_gets_none_and_may_be_reminded_of_the_rest() {
         UUID tenant = business.quebec();
         UUID customer = business.in(tenant, () -> {
-            Step.usual().forEach(ladders::keep);
+            ladders.keep(Step.usual().getLast());
             fees.set(
                     FeeKind.REMINDER,
                     "CA-QC",

@@ -31,6 +31,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -144,9 +145,9 @@ public class BankPages {
                     if (chosen.isEmpty()) {
                         throw Refusal.of("bank.choose-lines").thrown();
                     }
-                    for (UUID line : chosen) {
-                        booking.accept(line, String.join("", typed.each("shown-" + line)));
-                    }
+                    Map<UUID, String> shown = new LinkedHashMap<>();
+                    chosen.forEach(line -> shown.put(line, String.join("", typed.each("shown-" + line))));
+                    booking.accept(shown);
                     return SaidOnce.at("/" + slug + "/money/bank", "bank-booked");
                 },
                 this::again);

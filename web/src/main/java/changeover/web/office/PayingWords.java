@@ -92,4 +92,11 @@ public interface PayingWords {
 
     @Message("Choose none to pay the oldest first; what is left is kept as a credit.")
     String choose_some();
+
+    @Message("Not issued yet")
+    String drafts();
+
+    @Message(
+            "Money for one of these pays it when it is issued. Its taxes are those of the day the money came, if that is earlier.")
+    String drafts_hint();
 }

@@ -1,6 +1,7 @@
 package changeover.web.office;
 
 import changeover.billing.payments.CashRounding;
+import changeover.billing.payments.DraftsToPay;
 import changeover.billing.payments.NewPayment;
 import changeover.billing.payments.OpenItem;
 import changeover.billing.payments.Owed;
@@ -36,6 +37,7 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -55,7 +57,7 @@ public class PaymentPages {
     /** One who owes, or whose statement is shown. */
     public record Debtor(UUID id, String name, String open, String inCash, String credit, String beyond) {}
 
-    /** An open document that a payment may pay. */
+    /** An open document that a payment may pay, or a draft with its street and the day from which it may be issued. */
     public record Open(UUID id, String label, String due, String open) {}
 
     /** A way of paying in words. */
@@ -78,7 +80,7 @@ public class PaymentPages {
         static native TemplateInstance debtors(Frame frame, List<Debtor> debtors);
 
         static native TemplateInstance payment(
-                Frame frame, Debtor customer, List<Open> open, List<WayWords> ways, Said form);
+                Frame frame, Debtor customer, List<Open> open, List<Open> drafts, List<WayWords> ways, Said form);
 
         static native TemplateInstance statement(Frame frame, Debtor customer, List<Entry> entries);
 
@@ -96,6 +98,9 @@ public class PaymentPages {
 
     @Inject
     Owed owed;
+
+    @Inject
+    DraftsToPay drafts;
 
     @Inject
     Statements statements;
@@ -154,9 +159,16 @@ public class PaymentPages {
 
     /** What was ticked, as it is open today: money may have come before the document that it is meant for. */
     private List<NewPayment.Part> parts(UUID customer, List<String> chosen) {
-        List<NewPayment.Part> parts = owed.open(customer, frames.of(Tab.MONEY).today()).stream()
-                .filter(item -> chosen.contains(item.invoiceId().toString()))
-                .map(item -> new NewPayment.Part(item.invoiceId(), item.open()))
+        if (chosen.isEmpty()) {
+            return List.of();
+        }
+        LocalDate today = frames.of(Tab.MONEY).today();
+        Stream<NewPayment.Part> issued =
+                owed.open(customer, today).stream().map(item -> new NewPayment.Part(item.invoiceId(), item.open()));
+        Stream<NewPayment.Part> drafted =
+                drafts.of(customer, today).stream().map(draft -> new NewPayment.Part(draft.id(), draft.left()));
+        List<NewPayment.Part> parts = Stream.concat(issued, drafted)
+                .filter(part -> chosen.contains(part.invoiceId().toString()))
                 .toList();
         if (parts.size() < Set.copyOf(chosen).size()) {
             throw Refusal.of("payment.no-longer-open").thrown();
@@ -187,7 +199,14 @@ public class PaymentPages {
         List<WayWords> ways = Arrays.stream(Way.values())
                 .map(way -> new WayWords(way.code(), way.wording().in(frame.locale())))
                 .toList();
-        return Pages.payment(frame, debtor, open, ways, form);
+        List<Open> unissued = drafts.of(customer, frame.today()).stream()
+                .map(draft -> new Open(
+                        draft.id(),
+                        draft.street(),
+                        frame.brief(draft.from()),
+                        draft.left().format(frame.locale())))
+                .toList();
+        return Pages.payment(frame, debtor, open, unissued, ways, form);
     }
 
     private Customer customer(UUID id) {

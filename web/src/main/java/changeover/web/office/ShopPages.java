@@ -53,7 +53,8 @@ public class ShopPages {
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
-        static native TemplateInstance shop(Frame frame, Said form, int version, List<Worker> people, boolean owner);
+        static native TemplateInstance shop(
+                Frame frame, Said form, int version, List<Worker> people, boolean owner, boolean licenceDue);
 
         private Pages() {}
     }
@@ -102,7 +103,15 @@ public class ShopPages {
         List<Worker> workers = people.all().stream()
                 .map(member -> worker(member, tickets.getOrDefault(member.personId(), List.of()), frame))
                 .toList();
-        return Pages.shop(frame, form, version, workers, frame.role().equals("owner"));
+        return Pages.shop(frame, form, version, workers, frame.role().equals("owner"), licenceDue());
+    }
+
+    /** In Quebec a contractor's licence stands on papers (Building Act, CQLR c. B-1.1, s. 57.1); none is written down yet. */
+    private boolean licenceDue() {
+        BusinessProfile.Facts facts = businesses.profile().facts();
+        return facts.licence() == null
+                && facts.country().equals("CA")
+                && facts.region().equals("QC");
     }
 
     private static Worker worker(Membership member, List<Ticket> tickets, Frame frame) {

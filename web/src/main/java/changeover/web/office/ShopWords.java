@@ -46,6 +46,10 @@ public interface ShopWords {
     @Message("As it must stand on estimates, contracts and invoices")
     String licence_hint();
 
+    @Message(
+            "In Quebec a contractor’s licence number stands on estimates, contracts and invoices (Building Act, s. 57.1). None is written down here, so none is printed.")
+    String licence_due();
+
     @Message("GST/HST number")
     String gst();
 
