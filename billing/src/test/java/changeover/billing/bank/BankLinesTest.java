@@ -61,9 +61,6 @@ class BankLinesTest {
     BankFiles files;
 
     @Inject
-    KeptFiles kept;
-
-    @Inject
     BankLines lines;
 
     @Inject
@@ -109,56 +106,6 @@ class BankLinesTest {
         } catch (SQLException cause) {
             throw new IllegalStateException(cause);
         }
-    }
-
-    /** Brought again, the lines are new; those of which somebody said what they are stay and are known. */
-    @Test
-    void a_wrong_file_is_taken_back_but_for_what_was_said_of_it() {
-        business.in(business.quebec(), () -> {
-            String[] rows = {"2026-10-05,Rebate,3.21", "2026-10-06,Interest,0.41", "2026-10-06,Fee,-4.00"};
-            assertEquals(new BankFiles.Taken(3, 0), bring(rows));
-            booking.dismiss(lines.waiting(50).getFirst().id(), "The bank's own");
-            KeptFiles.KeptFile file = kept.newest(5).getFirst();
-            assertEquals("Harbour Bank 3 2", file.bank() + " " + file.lines() + " " + file.unsaid());
-            assertEquals(2, kept.takeBack(file.id()));
-            assertEquals(List.of(), lines.waiting(50));
-            assertEquals(
-                    "bank.file-said",
-                    assertThrows(Refused.class, () -> kept.takeBack(file.id()))
-                            .first()
-                            .code());
-            assertEquals(new BankFiles.Taken(2, 1), bring(rows));
-            assertEquals(
-                    "bank.no-file",
-                    assertThrows(Refused.class, () -> kept.takeBack(UUID.randomUUID()))
-                            .first()
-                            .code());
-        });
-    }
-
-    /** The specification promises one line a number; a bank that breaks it loses nobody's money. */
-    @Test
-    void two_amounts_under_one_number_of_the_bank_are_two_lines() {
-        business.in(business.quebec(), () -> {
-            UUID bank = banks.named("Two Bridges");
-            String one = statement("10.00");
-            assertEquals(new BankFiles.Taken(1, 0), files.take(bank, one.getBytes(StandardCharsets.UTF_8)));
-            byte[] both = (statement("10.00").replace("</OFX>", "")
-                            + statement("12.00").substring(statement("12.00").indexOf("<STMTTRN>")))
-                    .getBytes(StandardCharsets.UTF_8);
-            assertEquals(new BankFiles.Taken(1, 1), files.take(bank, both));
-            assertEquals(new BankFiles.Taken(0, 2), files.take(bank, both));
-            assertEquals(
-                    List.of("10.00", "12.00"),
-                    lines.waiting(50).stream()
-                            .map(line -> line.amount().decimal())
-                            .toList());
-        });
-    }
-
-    private static String statement(String amount) {
-        return "<OFX><CURDEF>CAD<ACCTID>7<STMTTRN><FITID>81<DTPOSTED>20261005<TRNAMT>" + amount
-                + "<NAME>Rebate</STMTTRN></OFX>";
     }
 
     @Test

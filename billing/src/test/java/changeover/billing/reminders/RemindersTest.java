@@ -15,7 +15,6 @@ import changeover.billing.notices.Outbox;
 import changeover.billing.notices.OutboxMessage;
 import changeover.billing.payments.NewPayment;
 import changeover.billing.payments.Payments;
-import changeover.billing.payments.Undoing;
 import changeover.billing.payments.Way;
 import changeover.contracts.PostgresForTests;
 import changeover.contracts.calendar.DayPassed;
@@ -127,24 +126,6 @@ class RemindersTest {
             assertTrue(letter.body().startsWith("Hello Ida Roe,"), letter.body());
             assertTrue(letter.body().contains("$114.98\n"), letter.body());
             assertEquals(2, letter.attached());
-        });
-    }
-
-    /** The bank says no today: that is no day for the last letter, and the first comes when its days have gone by again. */
-    @Test
-    void a_payment_that_came_back_begins_the_days_anew() {
-        business.in(business.quebec(), () -> {
-            Step.usual().forEach(ladders::keep);
-            UUID ida = business.customer("Ida Roe", "en", "each");
-            late(ida, 60, "100.00");
-            UUID cheque = payments.take(new NewPayment(
-                    ida, today.day().minusDays(60), Way.CHEQUE, Money.of("114.98", "CAD"), null, null, List.of()));
-            payments.undo(cheque, Undoing.How.BOUNCED, today.day(), "No funds");
-            assertEquals(List.of(), due.on(today.day()));
-            int first = Step.usual().stream().mapToInt(Step::daysLate).min().orElseThrow();
-            assertEquals(List.of(), due.on(today.day().plusDays(first - 1L)));
-            assertEquals(
-                    first, due.on(today.day().plusDays(first)).getFirst().step().daysLate());
         });
     }
 

@@ -46,7 +46,7 @@ public final class Asked {
                 return new Asked(document, "", new ArrayList<>());
             }
         } catch (JacksonException notJson) {
-            throw Refusal.of("session.not-json").thrown();
+            // said below, as for a list or a word
         }
         throw Refusal.of("session.not-json").thrown();
     }
@@ -144,24 +144,22 @@ public final class Asked {
         return value(member) == null ? otherwise : whole(member, least, most);
     }
 
-    /** A decimal, as a text or as a number, from least to most. */
+    /** As a text or as a number. */
     public BigDecimal decimal(String member, BigDecimal least, BigDecimal most) {
         JsonNode value = value(member);
         if (value == null) {
             refuse("typed.missing", member);
             return least;
         }
-        BigDecimal number = number(value);
-        if (number == null) {
-            refuse("typed.number", member);
-            return least;
+        BigDecimal number = WrittenDecimal.of(value);
+        if (number != null && number.compareTo(least) >= 0 && number.compareTo(most) <= 0) {
+            return number;
         }
-        if (number.compareTo(least) < 0 || number.compareTo(most) > 0) {
-            refusals.add(Refusal.of("typed.between", Map.of("least", least, "most", most))
-                    .at(path + member));
-            return least;
-        }
-        return number;
+        Refusal why = number == null
+                ? Refusal.of("typed.number")
+                : Refusal.of("typed.between", Map.of("least", least, "most", most));
+        refusals.add(why.at(path + member));
+        return least;
     }
 
     /** An amount as a decimal text ("249.00"), not negative, to the cent. */
@@ -228,11 +226,6 @@ public final class Asked {
         if (!refusals.isEmpty()) {
             throw new Refused(refusals);
         }
-    }
-
-    private static @Nullable BigDecimal number(JsonNode value) {
-        String text = value.isTextual() ? value.textValue() : value.isNumber() ? value.asText() : "";
-        return text.length() <= 30 && text.matches("-?\\d{1,15}(\\.\\d{1,9})?") ? new BigDecimal(text) : null;
     }
 
     private void refuse(String code, String member) {

@@ -48,7 +48,6 @@ public class BankPages {
 
     private static final int SHOWN = 200;
     private static final int SAID = 50;
-    private static final int FILES = 12;
 
     /** @param proposal null where nothing fits */
     public record Waiting(
@@ -74,12 +73,13 @@ public class BankPages {
             @Nullable UUID customer,
             String name) {}
 
-    /** @param back how many of its lines would go */
-    public record FileRow(UUID id, String day, String bank, String name, int lines, int back) {}
-
     /** @param more whether lines wait beyond those that are shown */
     public record View(
-            List<Waiting> waiting, boolean more, List<Done> said, List<Banks.Bank> banks, List<FileRow> files) {
+            List<Waiting> waiting,
+            boolean more,
+            List<Done> said,
+            List<Banks.Bank> banks,
+            List<KeptFilesInWords.Row> files) {
 
         public boolean proposes() {
             return waiting.stream().anyMatch(line -> line.proposal() != null);
@@ -104,6 +104,9 @@ public class BankPages {
 
     @Inject
     KeptFiles files;
+
+    @Inject
+    KeptFilesInWords kept;
 
     @Inject
     BankLines lines;
@@ -203,14 +206,7 @@ public class BankPages {
         boolean more = waiting.size() > SHOWN;
         List<Waiting> shown = more ? waiting.subList(0, SHOWN) : waiting;
         List<Done> said = lines.said(SAID).stream().map(row -> done(row, frame)).toList();
-        return Pages.bank(frame, new View(shown, more, said, banks.all(), taken(frame)), refused, named);
-    }
-
-    private List<FileRow> taken(Frame frame) {
-        return files.newest(FILES).stream()
-                .map(one ->
-                        new FileRow(one.id(), frame.brief(one.on()), one.bank(), one.name(), one.lines(), one.unsaid()))
-                .toList();
+        return Pages.bank(frame, new View(shown, more, said, banks.all(), kept.newest(frame)), refused, named);
     }
 
     static May may(Proposal proposal) {

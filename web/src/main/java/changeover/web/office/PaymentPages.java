@@ -1,6 +1,5 @@
 package changeover.web.office;
 
-import changeover.billing.payments.CashRounding;
 import changeover.billing.payments.DraftsToPay;
 import changeover.billing.payments.NewPayment;
 import changeover.billing.payments.OpenItem;
@@ -53,9 +52,6 @@ import org.jspecify.annotations.Nullable;
 @Produces(MediaType.TEXT_HTML)
 @RolesAllowed({"owner", "office"})
 public class PaymentPages {
-
-    /** One who owes, or whose statement is shown. */
-    public record Debtor(UUID id, String name, String open, String inCash, String credit, String beyond) {}
 
     /** An open document that a payment may pay, or a draft with its street and the day from which it may be issued. */
     public record Open(UUID id, String label, String due, String open) {}
@@ -223,24 +219,12 @@ public class PaymentPages {
                         .stream()
                         .collect(Collectors.toMap(Customer::id, Function.identity()));
         return all.stream()
-                .flatMap(one -> Stream.ofNullable(known.get(one.customerId())).map(who -> debtor(who, one, frame)))
+                .flatMap(one -> Stream.ofNullable(known.get(one.customerId())).map(who -> Debtor.of(who, one, frame)))
                 .toList();
     }
 
     private Debtor debtor(Customer customer, Frame frame) {
-        return debtor(customer, owed.of(customer.id(), frame.today()), frame);
-    }
-
-    private static Debtor debtor(Customer customer, OwedBy standing, Frame frame) {
-        return new Debtor(
-                customer.id(),
-                customer.name(),
-                standing.all().format(frame.locale()),
-                CashRounding.of(standing.all()).equals(standing.all())
-                        ? ""
-                        : CashRounding.of(standing.all()).format(frame.locale()),
-                standing.credit().isZero() ? "" : standing.credit().format(frame.locale()),
-                standing.beyond().isZero() ? "" : standing.beyond().format(frame.locale()));
+        return Debtor.of(customer, owed.of(customer.id(), frame.today()), frame);
     }
 
     private static Open open(OpenItem item, Frame frame) {

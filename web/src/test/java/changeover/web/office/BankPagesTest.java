@@ -32,7 +32,7 @@ class BankPagesTest {
     @Inject
     ABilledShop billed;
 
-    private static ValidatableResponse bring(AShop.Shop shop, String path, String file, Map<String, String> fields) {
+    static ValidatableResponse bring(AShop.Shop shop, String path, String file, Map<String, String> fields) {
         var request = as(shop.office())
                 .redirects()
                 .follow(false)
@@ -146,39 +146,6 @@ class BankPagesTest {
                             Map.of("number-1", number, "amount-1", "10.00"))
                     .statusCode(303);
             as(shop.technician()).get(shop.at("money/bank")).then().statusCode(404);
-        }
-    }
-
-    @Test
-    void a_wrong_file_goes_again_from_its_own_button() {
-        for (boolean french : new boolean[] {false, true}) {
-            var shop = billed.open("CA-ON", french ? "fr" : "en");
-            String path = post(shop.office(), shop.at("money/bank/banks"), Map.of("name", "Harbour Bank"))
-                    .statusCode(303)
-                    .extract()
-                    .header("Location")
-                    .replaceFirst("^https?://[^/]+", "");
-            String file = "<OFX><CURDEF>CAD<ACCTID>7<STMTTRN><FITID>81<DTPOSTED>"
-                    + DAY.toString().replace("-", "") + "<TRNAMT>3.21<NAME>Rebate of May</STMTTRN></OFX>";
-            bring(shop, path, file, Map.of("what", "keep")).statusCode(303);
-            String page = as(shop.office())
-                    .get(shop.at("money/bank"))
-                    .then()
-                    .body(containsString("Rebate of May"))
-                    .body(containsString("lines.csv"))
-                    .body(containsString(french ? "une ligne" : "one line"))
-                    .extract()
-                    .asString();
-            String back = page.replaceAll("(?s).*action=\"([^\"]*/taken/[^\"]*)\".*", "$1");
-            post(shop.office(), back, Map.of()).statusCode(303);
-            as(shop.office())
-                    .get(shop.at("money/bank"))
-                    .then()
-                    .body(not(containsString("Rebate of May")))
-                    .body(not(containsString("lines.csv")));
-            post(shop.office(), back, Map.of())
-                    .statusCode(422)
-                    .body(containsString(french ? "Rien n’a été repris" : "Nothing was taken back"));
         }
     }
 
