@@ -12,10 +12,8 @@ import java.sql.SQLException;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.concurrent.ConcurrentHashMap;
 import org.jboss.logging.Logger;
 
 /**
@@ -47,7 +45,7 @@ public class SeasonWork {
     @Inject
     SeasonAnswers answers;
 
-    private final Map<UUID, Search> searches = new ConcurrentHashMap<>();
+    private final SearchesAtHand searches = new SearchesAtHand();
 
     /** Every business with an open question in turn, until none is left. */
     public void goOn() {
@@ -63,7 +61,7 @@ public class SeasonWork {
             return turn(tenant);
         } catch (RuntimeException failure) {
             LOG.errorf(failure, "a turn of the season of %s failed", tenant);
-            searches.clear();
+            searches.forget(tenant);
             return false;
         }
     }
@@ -75,7 +73,7 @@ public class SeasonWork {
             return false;
         }
         SeasonRun run = open.get();
-        Search search = searches.computeIfAbsent(run.id(), _ -> current.run(tenant, run.startedBy(), () -> begun(run)));
+        Search search = searches.of(tenant, run.id(), () -> current.run(tenant, run.startedBy(), () -> begun(run)));
         int few = Math.clamp(A_LOOK / Math.max(1, run.visits()), 5, 500);
         long until = System.nanoTime() + A_TURN;
         while (!search.isOver() && System.nanoTime() < until) {
@@ -83,14 +81,14 @@ public class SeasonWork {
         }
         boolean over = current.run(tenant, run.startedBy(), () -> answers.write(run, search));
         if (over) {
-            searches.remove(run.id());
+            searches.forget(tenant);
         }
         return true;
     }
 
     /** As after a restart: nothing is known but what was written down. */
     void forget() {
-        searches.clear();
+        searches.forget();
     }
 
     private Search begun(SeasonRun run) throws SQLException {
