@@ -115,6 +115,8 @@ insert into season_run_more (run_id, day, technicians, tickets, visits)
 insert into season_run_week (run_id, monday, minutes, booked) select id, '2027-04-05', 2400, 60 from season_run;
 insert into season_run_acceptance (run_id, visits) select id, 1 from season_run;
 insert into hour_told (visit_id, day, starts) select visit_id, day, starts from appointment limit 1;
+insert into appointment_move (visit_id, was_technician_id, was_day, was_starts, told, asked_by, why)
+  select visit_id, technician_id, day, starts, true, 'us', 'The van broke down' from appointment limit 1;
 insert into to_ring (visit_id, was_day, was_starts, was_technician_id, was_told, why)
   select visit_id, day, starts, technician_id, true, 'Ill' from appointment limit 1;
 insert into to_ring (visit_id, was_day, was_starts, was_technician_id, was_told, why)

@@ -5,8 +5,10 @@ import changeover.contracts.calendar.OwnSeason;
 import changeover.contracts.calendar.Seasons;
 import changeover.contracts.calendar.Window;
 import changeover.contracts.tenants.CurrentTenant;
+import changeover.scheduling.dayplan.Moving;
 import changeover.scheduling.dayplan.Need;
 import changeover.scheduling.dayplan.Needs;
+import changeover.scheduling.dayplan.change.FittingIn;
 import changeover.scheduling.dayplan.change.HoursTold;
 import changeover.scheduling.dayplan.season.SeasonQuestion;
 import changeover.scheduling.dayplan.season.SeasonRuns;
@@ -39,6 +41,9 @@ class DemoSeason {
     HoursTold told;
 
     @Inject
+    FittingIn fitting;
+
+    @Inject
     VisitLists lists;
 
     @Inject
@@ -57,6 +62,7 @@ class DemoSeason {
                         new Need(2, Set.of(), null, null),
                         french ? "Personne ne monte seul sur un toit plat." : "Nobody goes up on a flat roof alone."));
         current.run(tenant, office, () -> tell(today));
+        current.run(tenant, office, () -> move(today, french));
         Optional<UUID> run = current.run(tenant, office, () -> ask(today));
         boolean goesOn = run.isPresent();
         while (goesOn) {
@@ -74,6 +80,27 @@ class DemoSeason {
             told.tell(coming.get(at).id());
         }
         return coming.size();
+    }
+
+    /** A customer who was told their hour asked for another day; it is proposed there, and not told yet. */
+    private boolean move(LocalDate today, boolean french) {
+        String why = french ? "Ils sont absents ce jour-là." : "They are away that day.";
+        return lists.between(Window.ofDays(today.plusDays(1), today.plusDays(7)), null, 0, 100).stream()
+                .filter(row -> row.day() != null && row.how() == null && told.isTold(row.id()))
+                .findFirst()
+                .map(row -> today.plusDays(1)
+                        .datesUntil(today.plusDays(12))
+                        .filter(day -> !day.equals(row.day()))
+                        .anyMatch(day -> moveTo(row.id(), day, new Moving(Moving.By.CUSTOMER, why))))
+                .orElse(false);
+    }
+
+    private boolean moveTo(UUID visit, LocalDate day, Moving moving) {
+        return fitting.offers(visit, day).stream()
+                .filter(offer -> offer.moved().isEmpty())
+                .findFirst()
+                .map(offer -> fitting.take(visit, day, FittingIn.shown(offer), moving))
+                .isPresent();
     }
 
     /** Empty where nothing of the season waits. */

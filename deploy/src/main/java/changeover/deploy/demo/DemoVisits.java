@@ -3,6 +3,7 @@ package changeover.deploy.demo;
 import changeover.contracts.calendar.Window;
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.scheduling.dayplan.Appointments;
+import changeover.scheduling.dayplan.change.HoursTold;
 import changeover.scheduling.visits.VisitLists;
 import changeover.scheduling.visits.VisitTask;
 import changeover.scheduling.visits.Visits;
@@ -45,6 +46,9 @@ public class DemoVisits {
     Appointments appointments;
 
     @Inject
+    HoursTold told;
+
+    @Inject
     DemoCloseOut closeOut;
 
     /** A working day in the past: visits are given their hour and closed. */
@@ -85,6 +89,28 @@ public class DemoVisits {
                                 row.id(), able(visits.tasksOf(row.id()), crew.getFirst(), crew), day, HOURS.getFirst()))
                         .map(row -> {
                             visits.noAccess(row.id(), day, "Rang twice and telephoned; nobody opened");
+                            return true;
+                        })
+                        .orElse(false));
+    }
+
+    /** A visit of the day to which we do not come: its hour was told, and the van stood still. Whether there was one. */
+    boolean stayAway(UUID tenant, List<DemoShop.Hand> hands, LocalDate day, String why) {
+        if (isOff(day)) {
+            return false;
+        }
+        List<DemoShop.Hand> crew = crew(hands);
+        return current.run(
+                tenant,
+                hands.get(1).person(),
+                () -> lists.between(Window.ofDays(day, day), null, 0, 50).stream()
+                        .filter(row -> row.how() == null && row.day() == null)
+                        .filter(row -> give(
+                                row.id(), able(visits.tasksOf(row.id()), crew.getFirst(), crew), day, HOURS.getFirst()))
+                        .findFirst()
+                        .map(row -> {
+                            told.tell(row.id());
+                            visits.notKept(row.id(), day, why);
                             return true;
                         })
                         .orElse(false));

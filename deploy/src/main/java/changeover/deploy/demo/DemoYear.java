@@ -47,6 +47,9 @@ public class DemoYear {
     /** So many days before the last one a door stays closed, where a fee may be asked for that. */
     private static final int CLOSED_DOOR = 75;
 
+    /** So many days before the last one a visit is not kept. */
+    private static final int NOT_KEPT = 12;
+
     private static final int OFFERED_OF_TEN = 8;
     private static final int HOUSEHOLDS_OF_TEN = 8;
 
@@ -112,6 +115,7 @@ public class DemoYear {
         List<DemoHomes.Entered> entered = homes.enter(tenant, office, shop, today);
         List<Sale> sales = sales(entered, opened, today);
         boolean knocked = shop.place().equals("CA-QC");
+        boolean stayedAway = false;
         for (LocalDate day = opened.plusDays(1); !day.isAfter(today); day = day.plusDays(1)) {
             clock.setDay(day);
             LocalDate now = day;
@@ -120,6 +124,9 @@ public class DemoYear {
                     .forEach(sale -> current.run(tenant, office, () -> sell(sale, now)));
             if (!knocked && now.isAfter(today.minusDays(CLOSED_DOOR))) {
                 knocked = visits.knockInVain(tenant, hands, now);
+            }
+            if (!stayedAway && now.isAfter(today.minusDays(NOT_KEPT))) {
+                stayedAway = visits.stayAway(tenant, hands, now, vanStoodStill(shop));
             }
             visits.workOn(tenant, hands, now, today);
             if (now.getDayOfMonth() % 5 == 0 || now.equals(today.minusDays(2))) {
@@ -136,6 +143,12 @@ public class DemoYear {
         visits.planAhead(tenant, hands, today);
         season.plan(tenant, office, shop, today);
         papers.makePending(tenant, 40);
+    }
+
+    private static String vanStoodStill(Examples.Shop shop) {
+        return shop.language().equals("fr")
+                ? "Le camion n’a pas démarré et personne d’autre n’était libre."
+                : "The van did not start and nobody else was free.";
     }
 
     /** Most homes bought their plan ten to twelve months ago, so that renewals are near; some later, a few not yet. */

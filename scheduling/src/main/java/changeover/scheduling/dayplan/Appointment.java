@@ -41,6 +41,10 @@ public class Appointment extends Owned {
         ends = newEnds;
     }
 
+    boolean isAt(UUID otherTechnicianId, LocalDate otherDay, LocalTime otherStarts) {
+        return technicianId.equals(otherTechnicianId) && day.equals(otherDay) && starts.equals(otherStarts);
+    }
+
     public UUID visitId() {
         return visitId;
     }

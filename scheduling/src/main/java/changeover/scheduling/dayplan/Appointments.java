@@ -44,6 +44,9 @@ public class Appointments {
     @Inject
     Needs needs;
 
+    @Inject
+    HourMoves moves;
+
     /**
      * When a visit is to be.
      *
@@ -59,8 +62,13 @@ public class Appointments {
     /** What was given, and what whoever gave it should know. */
     public record Given(Appointment appointment, List<Wording> notes) {}
 
-    /** Gives a visit its day, or moves it to another. */
+    /** Gives a visit its day, or moves one that nobody was told. */
     public Given give(UUID visitId, Slot slot) {
+        return give(visitId, slot, null);
+    }
+
+    /** @param moving why it moves from the hour that it has; asked for where the customer was told that hour */
+    public Given give(UUID visitId, Slot slot, @Nullable Moving moving) {
         Visit visit = visits.find(visitId)
                 .orElseThrow(() -> Refusal.of("visit.unknown").thrown());
         if (visits.ending(visitId).isPresent()) {
@@ -76,6 +84,9 @@ public class Appointments {
         }
         Appointment given = of(visitId)
                 .map(before -> {
+                    if (!before.isAt(slot.technicianId(), slot.day(), slot.starts())) {
+                        moves.write(List.of(moved(before, slot)), moving);
+                    }
                     before.move(slot.technicianId(), slot.day(), slot.starts(), ends);
                     return before;
                 })
@@ -129,10 +140,28 @@ public class Appointments {
 
     /** The visit has no day any more. */
     public void takeOff(UUID visitId) {
+        takeOff(visitId, null);
+    }
+
+    /** @param moving why; asked for where the customer was told the hour */
+    public void takeOff(UUID visitId, @Nullable Moving moving) {
         of(visitId).ifPresent(given -> {
+            moves.write(List.of(moved(given, null)), moving);
             rows.remove(given);
             rows.flush();
         });
+    }
+
+    private HourMoves.Moved moved(Appointment before, @Nullable Slot slot) {
+        return new HourMoves.Moved(
+                before.visitId(),
+                before.technicianId(),
+                before.day(),
+                before.starts(),
+                slot == null ? null : slot.technicianId(),
+                slot == null ? null : slot.day(),
+                slot == null ? null : slot.starts(),
+                moves.isTold(before.visitId()));
     }
 
     void takeOffAll(Collection<UUID> visitIds) {

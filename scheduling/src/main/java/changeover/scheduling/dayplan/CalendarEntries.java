@@ -23,14 +23,16 @@ public class CalendarEntries {
     private static final int MOST = 2_000;
 
     private static final String COLUMNS = """
-            select e.visit_id, v.kind, v.minutes, e.day, e.starts, e.ends, e.cancelled, e.sequence, e.changed_at, m.name,
-                   h.street, h.unit_label, h.city
+            select e.visit_id, v.kind, v.minutes, e.day, e.starts, e.ends, e.cancelled, e.sequence, e.changed_at,
+                   coalesce(l.name, m.name), h.street, h.unit_label, h.city, e.confirmed, e.goes_along
             """;
 
     private static final String JOINED = """
               join visit v on v.tenant_id = e.tenant_id and v.id = e.visit_id
               join home h on h.tenant_id = v.tenant_id and h.id = v.home_id
               join membership m on m.tenant_id = e.tenant_id and m.person_id = e.technician_id
+              left join appointment a on e.goes_along and a.tenant_id = e.tenant_id and a.visit_id = e.visit_id
+              left join membership l on l.tenant_id = a.tenant_id and l.person_id = a.technician_id
              where e.day >= ?
             """;
 
@@ -44,7 +46,7 @@ public class CalendarEntries {
              from (
               select distinct on (c.visit_id) c.* from calendar_entry c
                 join visit w on w.tenant_id = c.tenant_id and w.id = c.visit_id
-               where w.home_id = ? order by c.visit_id, c.cancelled, c.sequence desc) e
+               where w.home_id = ? and not c.goes_along order by c.visit_id, c.cancelled, c.sequence desc) e
             """ + JOINED + ORDERED;
 
     @Inject
@@ -83,6 +85,8 @@ public class CalendarEntries {
                 row.getObject(5, LocalTime.class),
                 row.getObject(6, LocalTime.class),
                 row.getBoolean(7),
+                row.getBoolean(14),
+                row.getBoolean(15),
                 row.getInt(8),
                 row.getObject(9, OffsetDateTime.class).toInstant(),
                 row.getString(10),

@@ -12,6 +12,9 @@ import org.jspecify.annotations.Nullable;
  *
  * @param sequence from 0, one more for each thing told of the visit
  * @param minutes planned
+ * @param certain whether the customer was told this hour
+ * @param goesAlong whether the calendar's owner goes along to somebody else's visit
+ * @param technician whose visit it is
  */
 public record CalendarEntry(
         UUID visitId,
@@ -21,6 +24,8 @@ public record CalendarEntry(
         LocalTime starts,
         LocalTime ends,
         boolean cancelled,
+        boolean certain,
+        boolean goesAlong,
         int sequence,
         Instant changedAt,
         String technician,

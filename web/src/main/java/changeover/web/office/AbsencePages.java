@@ -3,15 +3,9 @@ package changeover.web.office;
 import changeover.billing.documents.band.DayWords;
 import changeover.contracts.tenants.Membership;
 import changeover.contracts.tenants.People;
-import changeover.contracts.tenants.Today;
 import changeover.scheduling.dayplan.DayPlan;
 import changeover.scheduling.dayplan.DayPlans;
-import changeover.scheduling.dayplan.Minutes;
-import changeover.scheduling.dayplan.Rosters;
-import changeover.scheduling.dayplan.change.DayChanges;
-import changeover.scheduling.dayplan.change.DaysHeld;
-import changeover.scheduling.dayplan.change.HeldDay;
-import changeover.scheduling.dayplan.change.SharedOut;
+import changeover.scheduling.dayplan.change.Absences;
 import changeover.web.session.Bundles;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
@@ -37,10 +31,8 @@ import jakarta.ws.rs.core.Response;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** A technician is ill: their day is shared out or given back to the season, and whoever must hear of it is listed. */
 @Path("/{slug}/season/{day}/absence/{person}")
@@ -69,19 +61,10 @@ public class AbsencePages {
     People people;
 
     @Inject
-    Rosters rosters;
-
-    @Inject
-    DaysHeld held;
+    Absences absences;
 
     @Inject
     DayPlans plans;
-
-    @Inject
-    DayChanges changes;
-
-    @Inject
-    Today today;
 
     @GET
     @Transactional
@@ -100,61 +83,13 @@ public class AbsencePages {
         return desk.answer(
                 () -> {
                     var _ = member(person);
-                    List<SharedOut.Share> shares = shares(day, person);
-                    String why = Bundles.of(ChangedWords.class, frames.locale()).why_ill();
-                    changes.toRing(day, person, shares, why);
-                    changes.giveBack(shares.stream()
-                            .filter(one -> one.technician() == null)
-                            .map(SharedOut.Share::visit)
-                            .toList());
-                    changes.move(day, moves(shares));
-                    rosters.takeOff(person, day, why);
+                    absences.share(
+                            day,
+                            person,
+                            Bundles.of(ChangedWords.class, frames.locale()).why_ill());
                     return SaidOnce.at("/" + slug + "/season/rings", "kept");
                 },
                 refusals -> page(day, person, Said.again(typed, refusals, frames.locale())));
-    }
-
-    private static List<DayChanges.Move> moves(List<SharedOut.Share> shares) {
-        return shares.stream()
-                .flatMap(one -> {
-                    UUID other = one.technician();
-                    return other == null
-                            ? Stream.<DayChanges.Move>empty()
-                            : Stream.of(new DayChanges.Move(
-                                    one.visit(), other, Minutes.time(one.starts()), Minutes.time(one.ends())));
-                })
-                .toList();
-    }
-
-    /** What has begun or ended stays with them; to what they only go along is left with whoever leads. */
-    private List<SharedOut.Share> shares(LocalDate day, UUID person) {
-        int begun = SaidDay.begun(day, today);
-        DaysHeld.Held all = held.on(day, begun);
-        List<UUID> over = plans.of(day).stream()
-                .flatMap(plan -> plan.stops().stream())
-                .filter(stop -> stop.ended() != null)
-                .map(DayPlan.Stop::visitId)
-                .toList();
-        Set<UUID> own = plans.leads(person, day);
-        HeldDay theirs = all.of(person).orElse(null);
-        if (theirs == null) {
-            return List.of();
-        }
-        HeldDay open = new HeldDay(
-                theirs.technician(),
-                theirs.tickets(),
-                theirs.base(),
-                theirs.from(),
-                theirs.until(),
-                theirs.lunch(),
-                theirs.held().stream()
-                        .filter(one ->
-                                one.starts() >= begun && !over.contains(one.visit()) && own.contains(one.visit()))
-                        .toList());
-        List<HeldDay> others = all.days().stream()
-                .filter(one -> !one.technician().equals(person))
-                .toList();
-        return SharedOut.of(open, others, all.roads(), begun).shares();
     }
 
     private Membership member(UUID person) {
@@ -169,7 +104,7 @@ public class AbsencePages {
         Map<UUID, String> homes = plans.of(day).stream()
                 .flatMap(plan -> plan.stops().stream())
                 .collect(Collectors.toMap(DayPlan.Stop::visitId, DayPlan.Stop::home, (one, _) -> one));
-        List<Line> lines = shares(day, person).stream()
+        List<Line> lines = absences.shares(day, person).stream()
                 .map(one -> new Line(
                         one.visit(),
                         homes.getOrDefault(one.visit(), ""),

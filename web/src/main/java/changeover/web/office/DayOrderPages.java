@@ -3,17 +3,11 @@ package changeover.web.office;
 import changeover.billing.documents.band.DayWords;
 import changeover.contracts.tenants.Membership;
 import changeover.contracts.tenants.People;
-import changeover.contracts.tenants.Today;
-import changeover.contracts.words.Refusal;
 import changeover.scheduling.dayplan.DayPlan;
 import changeover.scheduling.dayplan.DayPlans;
 import changeover.scheduling.dayplan.Minutes;
-import changeover.scheduling.dayplan.change.DayChanges;
-import changeover.scheduling.dayplan.change.DaysHeld;
-import changeover.scheduling.dayplan.change.HeldDay;
+import changeover.scheduling.dayplan.change.DaysInOrder;
 import changeover.scheduling.dayplan.change.Ordered;
-import changeover.scheduling.dayplan.routes.InsertedRoutes;
-import changeover.scheduling.dayplan.routes.Routes;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
@@ -34,11 +28,9 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -48,9 +40,6 @@ import java.util.stream.Collectors;
 @Produces(MediaType.TEXT_HTML)
 @RolesAllowed({"owner", "office"})
 public class DayOrderPages {
-
-    /** Few homes: a quarter of a second finds the shortest road between them. */
-    private static final Routes ROUTES = new InsertedRoutes(Duration.ofMillis(250));
 
     public record Stop(UUID visit, String home, String hours, int road, String was, boolean stays) {}
 
@@ -89,19 +78,13 @@ public class DayOrderPages {
     Desk desk;
 
     @Inject
-    DaysHeld held;
+    DaysInOrder orders;
 
     @Inject
     DayPlans plans;
 
     @Inject
-    DayChanges changes;
-
-    @Inject
     People people;
-
-    @Inject
-    Today today;
 
     @GET
     @Transactional
@@ -120,67 +103,40 @@ public class DayOrderPages {
                     UUID technician = typed.id("technician");
                     int shown = typed.whole("shown", 0, Integer.MAX_VALUE);
                     typed.understood();
-                    DaysHeld.Held all = held.on(day, SaidDay.begun(day, today));
-                    Ordered ordered = all.of(technician)
-                            .flatMap(one -> Ordered.of(one, all.roads(), ROUTES))
-                            .orElseThrow(() -> Refusal.of("day-order.changed").thrown());
-                    if (shown(ordered) != shown) {
-                        throw Refusal.of("day-order.changed").thrown();
-                    }
-                    changes.move(
-                            day,
-                            ordered.arrivals().stream()
-                                    .filter(one -> !one.stays() && one.starts() != one.was())
-                                    .map(one -> new DayChanges.Move(
-                                            one.visit(),
-                                            technician,
-                                            Minutes.time(one.starts()),
-                                            Minutes.time(one.ends())))
-                                    .toList());
+                    orders.keep(day, technician, shown);
                     return SaidOnce.at("/" + slug + "/season/" + day, "kept");
                 },
                 refusals -> page(day, Said.again(typed, refusals, frames.locale())));
     }
 
-    private static int shown(Ordered ordered) {
-        return ordered.arrivals().stream()
-                        .map(one -> one.visit() + " " + one.starts())
-                        .toList()
-                        .hashCode()
-                & Integer.MAX_VALUE;
-    }
-
     private TemplateInstance page(LocalDate day, Said form) {
         Frame frame = frames.of(Tab.SEASON);
-        DaysHeld.Held all = held.on(day, SaidDay.begun(day, today));
         Map<UUID, String> names = people.all().stream()
                 .collect(Collectors.toMap(Membership::personId, Membership::name, (one, _) -> one));
         Map<UUID, DayPlan.Stop> homes = plans.of(day).stream()
                 .flatMap(plan -> plan.stops().stream())
                 .collect(Collectors.toMap(DayPlan.Stop::visitId, Function.identity(), (one, _) -> one));
-        List<Round> rounds = all.days().stream()
-                .filter(one -> !one.held().isEmpty())
-                .map(one -> round(one, all, names.getOrDefault(one.technician(), ""), homes))
+        List<Round> rounds = orders.on(day).stream()
+                .map(one -> round(one, names.getOrDefault(one.day().technician(), ""), homes))
                 .toList();
         return Pages.dayorder(frame, DayWords.of(frame.locale()).withWeekday(day), day, rounds, form);
     }
 
-    private static Round round(HeldDay day, DaysHeld.Held all, String name, Map<UUID, DayPlan.Stop> homes) {
-        Optional<Ordered> found = Ordered.of(day, all.roads(), ROUTES);
-        Ordered ordered = found.orElse(new Ordered(List.of(), null, 0, 0, 0));
+    private static Round round(DaysInOrder.Proposed one, String name, Map<UUID, DayPlan.Stop> homes) {
+        Ordered ordered = one.ordered().orElse(new Ordered(List.of(), null, 0, 0, 0));
         Integer lunch = ordered.lunch();
         return new Round(
-                day.technician(),
+                one.day().technician(),
                 name,
-                found.isPresent(),
-                ordered.arrivals().stream().anyMatch(one -> !one.stays() && one.starts() != one.was()),
-                shown(ordered),
+                one.ordered().isPresent(),
+                one.isBetter(),
+                one.shown(),
                 ordered.road(),
-                day.road(all.roads()),
+                one.before(),
                 hour(ordered.leaves()),
                 hour(ordered.back()),
                 lunch == null ? "" : hour(lunch),
-                ordered.arrivals().stream().map(one -> stop(one, homes)).toList());
+                ordered.arrivals().stream().map(arrival -> stop(arrival, homes)).toList());
     }
 
     private static Stop stop(Ordered.Arrival one, Map<UUID, DayPlan.Stop> homes) {

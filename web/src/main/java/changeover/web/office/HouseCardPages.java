@@ -35,6 +35,7 @@ import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Stream;
 
 /** The house card: the whole home on one page, its keys and codes only when asked for with a reason. */
 @Path("/{slug}/homes")
@@ -50,6 +51,7 @@ public class HouseCardPages {
         static native TemplateInstance card(
                 Frame frame,
                 HouseCard card,
+                Map<UUID, HoursInWords.Hour> hours,
                 String band,
                 YearTable table,
                 List<InvoiceRow> invoices,
@@ -72,6 +74,9 @@ public class HouseCardPages {
 
     @Inject
     HouseCards cards;
+
+    @Inject
+    HoursInWords hours;
 
     @Inject
     Homes homes;
@@ -144,6 +149,11 @@ public class HouseCardPages {
         return Pages.card(
                 frame,
                 card,
+                hours.of(
+                        Stream.concat(card.coming().stream(), card.past().stream())
+                                .map(HouseCard.Trip::id)
+                                .toList(),
+                        frame),
                 card.promised() ? YearBand.svg(card.year(), frame.locale()) : "",
                 YearTable.of(card.year(), frame.locale()),
                 invoices.rows(InvoiceFilter.ofHome(home), today.day()),

@@ -3,16 +3,13 @@ package changeover.web.office;
 import changeover.contracts.tenants.Membership;
 import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Today;
-import changeover.contracts.words.Refusal;
-import changeover.scheduling.dayplan.Appointments;
 import changeover.scheduling.dayplan.DayPlan;
 import changeover.scheduling.dayplan.DayPlans;
-import changeover.scheduling.dayplan.Minutes;
-import changeover.scheduling.dayplan.change.DayChanges;
-import changeover.scheduling.dayplan.change.DaysHeld;
+import changeover.scheduling.dayplan.Moving;
+import changeover.scheduling.dayplan.change.FittingIn;
+import changeover.scheduling.dayplan.change.HoursTold;
 import changeover.scheduling.dayplan.change.Insertions;
 import changeover.scheduling.visits.VisitLists;
-import changeover.scheduling.visits.Visits;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
@@ -48,15 +45,19 @@ import org.jspecify.annotations.Nullable;
 @RolesAllowed({"owner", "office"})
 public class InsertionPages {
 
-    private static final int WAYS = 3;
-    private static final int FIVE = 5;
-
     public record Moved(String home, String from, String to) {}
 
     /** @param shown tells this way from any other; it comes back with the yes */
-    public record Way(int shown, String name, String starts, String ends, int road, int later, List<Moved> moved) {}
+    public record Way(int shown, String name, String starts, String ends, int road, int later, List<Moved> moved) {
 
-    public record View(UUID visit, String home, String day, List<Way> ways) {}
+        /** Where its fields stand on the page. */
+        public String spot() {
+            return "way-" + shown;
+        }
+    }
+
+    /** @param told whether the customer was told the hour that the visit has, so that it moves for a reason only */
+    public record View(UUID visit, String home, String day, boolean told, List<Way> ways) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
@@ -75,19 +76,13 @@ public class InsertionPages {
     VisitLists lists;
 
     @Inject
-    Visits visits;
+    FittingIn fitting;
 
     @Inject
-    DaysHeld held;
+    HoursTold told;
 
     @Inject
     DayPlans plans;
-
-    @Inject
-    DayChanges changes;
-
-    @Inject
-    Appointments appointments;
 
     @Inject
     People people;
@@ -111,51 +106,16 @@ public class InsertionPages {
         return desk.answer(
                 () -> {
                     int shown = typed.whole("shown", 0, Integer.MAX_VALUE);
+                    Moving moving = MovingForm.of(typed);
                     typed.understood();
                     var _ = found(id);
-                    if (visits.ending(id).isPresent()) {
-                        throw Refusal.of("visit.has-ended").thrown();
-                    }
-                    Insertions.Offer offer = offers(id, day).stream()
-                            .filter(one -> shown(one) == shown)
-                            .findFirst()
-                            .orElseThrow(() -> Refusal.of("day-order.changed").thrown());
-                    take(id, day, offer);
+                    fitting.take(id, day, shown, moving);
                     return SaidOnce.at("/" + slug + "/visits/" + id, "day-kept");
                 },
                 refusals -> page(
                         id,
                         typed.refusals().stream().anyMatch(one -> "day".equals(one.field())) ? today.day() : day,
                         Said.again(typed, refusals, frames.locale())));
-    }
-
-    private void take(UUID id, LocalDate day, Insertions.Offer offer) {
-        changes.move(
-                day,
-                offer.day().held().stream()
-                        .filter(one -> offer.moved().stream()
-                                .anyMatch(moved -> moved.visit().equals(one.visit())))
-                        .map(one -> new DayChanges.Move(
-                                one.visit(), offer.technician(), Minutes.time(one.starts()), Minutes.time(one.ends())))
-                        .toList());
-        appointments.give(
-                id,
-                new Appointments.Slot(
-                        offer.technician(), day, Minutes.time(offer.starts()), Minutes.time(offer.ends())));
-    }
-
-    /** Not before now, rounded up to five minutes. */
-    private List<Insertions.Offer> offers(UUID id, LocalDate day) {
-        int begun = SaidDay.begun(day, today);
-        int from = (begun + FIVE - 1) / FIVE * FIVE;
-        DaysHeld.Held all = held.with(id, day, from);
-        return all.wanted()
-                .map(wanted -> Insertions.offers(all.days(), wanted, all.roads(), WAYS))
-                .orElse(List.of());
-    }
-
-    private static int shown(Insertions.Offer offer) {
-        return (offer.technician() + " " + offer.starts() + " " + offer.moved()).hashCode() & Integer.MAX_VALUE;
     }
 
     private VisitLists.Row found(UUID id) {
@@ -176,17 +136,16 @@ public class InsertionPages {
                         id,
                         row.street() + ", " + row.city(),
                         frame.inWords(day),
-                        row.how() != null
-                                ? List.of()
-                                : offers(id, day).stream()
-                                        .map(offer -> way(offer, names, homes))
-                                        .toList()),
+                        told.isTold(id),
+                        fitting.offers(id, day).stream()
+                                .map(offer -> way(offer, names, homes))
+                                .toList()),
                 form);
     }
 
     private static Way way(Insertions.Offer offer, Map<UUID, String> names, Map<UUID, String> homes) {
         return new Way(
-                shown(offer),
+                FittingIn.shown(offer),
                 names.getOrDefault(offer.technician(), ""),
                 DayOrderPages.hour(offer.starts()),
                 DayOrderPages.hour(offer.ends()),

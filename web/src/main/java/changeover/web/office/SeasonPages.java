@@ -7,23 +7,23 @@ import changeover.scheduling.dayplan.Due;
 import changeover.scheduling.dayplan.change.Rings;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
+import changeover.web.session.Said;
 import changeover.web.session.Tab;
-import changeover.web.session.Typed;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
-import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -40,6 +40,7 @@ public class SeasonPages {
             SeasonChart.Weeks weeks,
             String from,
             String until,
+            WordInWords.View word,
             List<TodayPages.Visit> late,
             List<TodayPages.Visit> due) {}
 
@@ -55,13 +56,14 @@ public class SeasonPages {
             String phone,
             int minutes,
             int tasks,
-            boolean over) {}
+            HoursInWords.Hour hour) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
         static native TemplateInstance season(Frame frame, View view, int rings);
 
-        static native TemplateInstance seasonday(Frame frame, String title, LocalDate chosen, List<Round> rounds);
+        static native TemplateInstance seasonday(
+                Frame frame, String title, LocalDate chosen, List<Round> rounds, boolean toTell, Said form);
 
         private Pages() {}
     }
@@ -81,12 +83,18 @@ public class SeasonPages {
     @Inject
     Rings rings;
 
+    @Inject
+    HoursInWords hours;
+
+    @Inject
+    WordInWords word;
+
     @GET
     @Transactional
     public TemplateInstance season(@Nullable @QueryParam("day") String day) {
         Frame frame = frames.of(Tab.SEASON);
         if (day != null) {
-            return page(frame, day);
+            return page(frame, SaidDay.of(day), Said.blank());
         }
         LocalDate today = frame.today();
         DayWords words = DayWords.of(frame.locale());
@@ -98,6 +106,7 @@ public class SeasonPages {
                         chart.of(frame, from + " – " + until),
                         from,
                         until,
+                        word.of(chart.first(today), frame),
                         due.late(today, 0, SHOWN).stream()
                                 .map(visit -> TodayPages.visit(visit, frame))
                                 .toList(),
@@ -111,22 +120,30 @@ public class SeasonPages {
     @Path("{day}")
     @Transactional
     public TemplateInstance day(@PathParam("day") String day) {
-        return page(frames.of(Tab.SEASON), day);
+        return day(SaidDay.of(day), Said.blank());
     }
 
-    private TemplateInstance page(Frame frame, String said) {
-        LocalDate day;
-        try {
-            day = Typed.readDay(said);
-        } catch (DateTimeException notADay) {
-            throw new NotFoundException();
-        }
+    /** The day with what was said about a form of it; inside a transaction. */
+    TemplateInstance day(LocalDate day, Said form) {
+        return page(frames.of(Tab.SEASON), day, form);
+    }
+
+    private TemplateInstance page(Frame frame, LocalDate day, Said form) {
+        List<DayPlan> plans = days.of(day);
+        Map<UUID, HoursInWords.Hour> known = hours.of(
+                plans.stream()
+                        .flatMap(plan -> plan.stops().stream())
+                        .map(DayPlan.Stop::visitId)
+                        .toList(),
+                frame);
         List<Round> rounds =
-                days.of(day).stream().map(plan -> round(plan, frame)).toList();
-        return Pages.seasonday(frame, DayWords.of(frame.locale()).withWeekday(day), day, rounds);
+                plans.stream().map(plan -> round(plan, frame, known)).toList();
+        boolean toTell =
+                !day.isBefore(frame.today()) && known.values().stream().anyMatch(HoursInWords.Hour::isProposed);
+        return Pages.seasonday(frame, DayWords.of(frame.locale()).withWeekday(day), day, rounds, toTell, form);
     }
 
-    private static Round round(DayPlan plan, Frame frame) {
+    private static Round round(DayPlan plan, Frame frame, Map<UUID, HoursInWords.Hour> known) {
         return new Round(
                 plan.technicianId(),
                 plan.technician(),
@@ -140,7 +157,7 @@ public class SeasonPages {
                                 stop.phone() == null ? "" : stop.phone(),
                                 stop.minutes(),
                                 stop.tasks(),
-                                stop.ended() != null))
+                                Objects.requireNonNull(known.get(stop.visitId()))))
                         .toList(),
                 plan.load().stream()
                         .map(load -> load.part().in(frame.locale())

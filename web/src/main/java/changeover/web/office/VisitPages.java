@@ -1,13 +1,10 @@
 package changeover.web.office;
 
-import changeover.contracts.tenants.Membership;
 import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Today;
 import changeover.scheduling.dayplan.Appointments;
-import changeover.scheduling.dayplan.Need;
-import changeover.scheduling.dayplan.Needs;
+import changeover.scheduling.dayplan.Moving;
 import changeover.scheduling.dayplan.SecondHands;
-import changeover.scheduling.dayplan.change.HoursTold;
 import changeover.scheduling.visits.VisitLists;
 import changeover.scheduling.visits.Visits;
 import changeover.web.session.Desk;
@@ -45,18 +42,13 @@ public class VisitPages {
 
     public record Technician(UUID person, String name) {}
 
-    /**
-     * @param second the name of who goes along; empty while nobody does
-     * @param told whether the customer was told the hour that it has
-     */
-    public record Asks(String words, boolean two, String second, boolean told) {}
-
     @CheckedTemplate(basePath = "office")
     static class Pages {
         static native TemplateInstance visit(
                 Frame frame,
                 VisitInWords.View view,
-                Asks asks,
+                AskedOfVisit.Asks asks,
+                HoursInWords.Hour hour,
                 List<EstimateRowsInWords.Line> estimates,
                 String beyond,
                 List<Technician> technicians,
@@ -89,13 +81,13 @@ public class VisitPages {
     People people;
 
     @Inject
-    Needs needs;
-
-    @Inject
     SecondHands seconds;
 
     @Inject
-    HoursTold told;
+    AskedOfVisit asks;
+
+    @Inject
+    HoursInWords hours;
 
     @Inject
     VisitInWords inWords;
@@ -135,10 +127,10 @@ public class VisitPages {
                     UUID technician = typed.id("technician");
                     var day = typed.day("day");
                     var starts = typed.time("starts");
-                    typed.understood();
                     UUID second = typed.idOrNone("second");
+                    Moving moving = MovingForm.of(typed);
                     typed.understood();
-                    var given = appointments.give(id, new Appointments.Slot(technician, day, starts, null));
+                    var given = appointments.give(id, new Appointments.Slot(technician, day, starts, null), moving);
                     if (fields.containsKey("second")) {
                         seconds.give(id, second);
                     }
@@ -152,14 +144,16 @@ public class VisitPages {
     @Path("appointment/removal")
     public Response takeOff(
             @PathParam("slug") String slug, @PathParam("id") UUID id, MultivaluedMap<String, String> fields) {
+        var typed = new Typed(fields);
         return desk.answer(
                 () -> {
                     SeenDay.of(found(id)).mustStand(fields);
-                    appointments.takeOff(id);
+                    Moving moving = MovingForm.of(typed);
+                    typed.understood();
+                    appointments.takeOff(id, moving);
                     return SaidOnce.at("/" + slug + "/visits/" + id, "kept");
                 },
-                refusals -> page(
-                        found(id), frames.of(Tab.SEASON), Said.again(new Typed(fields), refusals, frames.locale())));
+                refusals -> page(found(id), frames.of(Tab.SEASON), Said.again(typed, refusals, frames.locale())));
     }
 
     @GET
@@ -208,19 +202,11 @@ public class VisitPages {
         return Pages.visit(
                 frame,
                 inWords.of(row, frame),
-                asks(row, frame),
+                asks.of(row.id(), frame),
+                hours.of(row.id(), frame),
                 estimated.lines(),
                 estimated.beyond(),
                 technicians,
                 form);
-    }
-
-    private Asks asks(VisitLists.Row row, Frame frame) {
-        Need need = needs.of(row.id());
-        String second = seconds.of(row.id())
-                .flatMap(one -> people.of(one.technicianId()))
-                .map(Membership::name)
-                .orElse("");
-        return new Asks(NeedInWords.of(need, frame.locale()), need.people() == 2, second, told.isTold(row.id()));
     }
 }

@@ -67,6 +67,7 @@ final class CalendarFile {
     /**
      * One visit.
      *
+     * @param certain whether the hour is confirmed; one that is proposed is tentative
      * @param url where its page is; null where the reader has none
      */
     record Entry(
@@ -77,6 +78,7 @@ final class CalendarFile {
             LocalTime starts,
             LocalTime ends,
             boolean cancelled,
+            boolean certain,
             String summary,
             String place,
             String description,
@@ -118,8 +120,15 @@ final class CalendarFile {
         if (entry.url() != null) {
             event.add(new Url(entry.url()));
         }
-        event.add(entry.cancelled() ? new Status(Status.VALUE_CANCELLED) : new Status(Status.VALUE_CONFIRMED));
+        event.add(new Status(status(entry)));
         return event;
+    }
+
+    private static String status(Entry entry) {
+        if (entry.cancelled()) {
+            return Status.VALUE_CANCELLED;
+        }
+        return entry.certain() ? Status.VALUE_CONFIRMED : Status.VALUE_TENTATIVE;
     }
 
     /** The library folds lines by characters; the standard asks for at most 75 octets, and no character is cut (RFC 5545, 3.1). */

@@ -18,10 +18,11 @@ class CalendarInWords {
     /** Its page opens only for who is signed in. */
     CalendarFile.Entry forTechnician(CalendarEntry told, Locale locale, URI base) {
         CalendarWords words = of(locale);
+        String minutes = words.minutes(told.minutes());
         return entry(
                 told,
                 line(told),
-                words.minutes(told.minutes()),
+                told.goesAlong() && !told.cancelled() ? minutes + "\n" + words.goes_along(told.technician()) : minutes,
                 told.cancelled() ? null : base.resolve("field/visits/" + told.visitId()));
     }
 
@@ -40,6 +41,7 @@ class CalendarInWords {
                 told.starts(),
                 told.ends(),
                 told.cancelled(),
+                told.certain(),
                 summary,
                 line(told) + ", " + told.city(),
                 description,

@@ -60,4 +60,7 @@ public interface CalendarWords {
 
     @Message("Back")
     String back();
+
+    @Message("You go along with {name}.")
+    String goes_along(String name);
 }

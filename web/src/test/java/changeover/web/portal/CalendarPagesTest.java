@@ -89,6 +89,8 @@ class CalendarPagesTest {
 
         appoint(shop, visit, second, "10:00");
         assertTrue(events(shop, own).getFirst().getStatus().isCancelled());
+        assertTrue(events(shop, theirs).getFirst().getStatus().isTentative());
+        post(shop.office(), shop.at("visits/" + visit + "/told"), Map.of()).statusCode(303);
         assertTrue(events(shop, theirs).getFirst().getStatus().isConfirmed());
         List<VEvent> one = events(shop, household);
         assertEquals(1, one.size());
@@ -98,7 +100,7 @@ class CalendarPagesTest {
         post(shop.office(), shop.at("visits/" + visit + "/ending"), Map.of("how", "cancelled", "why", "They moved"))
                 .statusCode(303);
         assertTrue(events(shop, theirs).getFirst().getStatus().isCancelled());
-        assertEquals(3, events(shop, household).getFirst().getSequence().getValue());
+        assertEquals(4, events(shop, household).getFirst().getSequence().getValue());
     }
 
     @Test

@@ -5,6 +5,7 @@ import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.Membership;
 import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Ticket;
+import changeover.contracts.tenants.Today;
 import changeover.scheduling.dayplan.Minutes;
 import changeover.scheduling.dayplan.Need;
 import changeover.scheduling.dayplan.Needs;
@@ -36,10 +37,14 @@ import org.jspecify.annotations.Nullable;
 @ApplicationScoped
 public class DaysHeld {
 
+    private static final int A_DAY = 24 * 60;
+
     private static final String HELD = """
             select a.visit_id, a.technician_id, a.starts, a.ends, h.latitude, h.longitude,
               (a.second or e.id is not null
                 or exists (select 1 from appointment_second s where s.tenant_id = a.tenant_id and s.visit_id = a.visit_id)
+                or exists (select 1 from operation o where o.tenant_id = a.tenant_id and o.visit_id = a.visit_id
+                  and o.state = 'taken')
               ) as stays,
               exists (select 1 from hour_told t where t.tenant_id = a.tenant_id and t.visit_id = a.visit_id
                 and t.day = a.day and t.starts = a.starts) as told,
@@ -90,6 +95,17 @@ public class DaysHeld {
 
     @Inject
     TravelAtHand travel;
+
+    @Inject
+    Today today;
+
+    /** The minute of the day before which everything has begun: nought for a day to come, all of a day that is over. */
+    public int begun(LocalDate day) {
+        if (day.isAfter(today.day())) {
+            return 0;
+        }
+        return day.isBefore(today.day()) ? A_DAY : Minutes.of(today.time().toLocalTime());
+    }
 
     /** @param begun minute of the day before which everything has begun and stays; nought for a day to come */
     public Held on(LocalDate day, int begun) {
@@ -162,7 +178,7 @@ public class DaysHeld {
                 told || row.get("stays", Boolean.class) || starts < begun,
                 told,
                 minute(row.get("earliest", LocalTime.class), 0),
-                minute(row.get("latest", LocalTime.class), 24 * 60));
+                minute(row.get("latest", LocalTime.class), A_DAY));
     }
 
     @SuppressWarnings("unchecked")
@@ -182,7 +198,7 @@ public class DaysHeld {
                         need.tickets(),
                         map.number(row.get("latitude", BigDecimal.class), row.get("longitude", BigDecimal.class)),
                         Math.max(from, minute(need.earliest(), 0)),
-                        minute(need.latest(), 24 * 60)));
+                        minute(need.latest(), A_DAY)));
     }
 
     private static int minute(@Nullable LocalTime time, int otherwise) {
