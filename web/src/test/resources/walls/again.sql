@@ -4,3 +4,9 @@ insert into bank_line_dismissal (line_id, why)
 insert into part_supplier (id, part_code, supplier) values (uuidv7(), 'pad-112', 'Tannery Supply') on conflict do nothing;
 insert into part_minimum (id, part_code, place_id, quantity) select uuidv7(), 'pad-112', id, 2 from stock_place order by id limit 1
   on conflict do nothing;
+insert into appointment (visit_id, technician_id, day, starts, ends)
+  select v.id, m.person_id, '2099-08-03', '08:00', '09:00' from visit v, membership m
+   where m.role = 'technician' and not exists (select 1 from appointment) limit 1;
+insert into appointment_second (visit_id, technician_id, day, starts, ends)
+  select a.visit_id, m.person_id, a.day, a.starts, a.ends from appointment a, membership m
+   where m.role = 'office' and not exists (select 1 from appointment_second) limit 1;

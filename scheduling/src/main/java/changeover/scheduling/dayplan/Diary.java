@@ -15,6 +15,7 @@ final class Diary {
 
     static final int BETWEEN = 30;
     static final int QUARTER = 15;
+    private static final int NONE = -1;
 
     private record Place(UUID technician, LocalDate day) {}
 
@@ -49,23 +50,44 @@ final class Diary {
         return page(technician, day).load;
     }
 
-    /** The first quarter of an hour from which so many minutes fit between the others. */
-    Optional<LocalTime> gap(UUID technician, LocalDate day, int minutes) {
+    /** The first quarter of an hour from which so many minutes fit between the others, within the hours that are needed. */
+    Optional<LocalTime> gap(UUID technician, LocalDate day, int minutes, Need need) {
+        return time(gap(technician, day, minutes, need, 0));
+    }
+
+    /** The first that two have together: whoever is free later says from when the other is asked again. */
+    Optional<LocalTime> gapOfBoth(UUID technician, UUID second, LocalDate day, int minutes, Need need) {
+        int starts = gap(technician, day, minutes, need, 0);
+        while (starts != NONE) {
+            int theirs = gap(second, day, minutes, need, starts);
+            if (theirs == starts || theirs == NONE) {
+                return time(theirs);
+            }
+            starts = gap(technician, day, minutes, need, theirs);
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<LocalTime> time(int minute) {
+        return minute == NONE ? Optional.empty() : Optional.of(LocalTime.of(minute / 60, minute % 60));
+    }
+
+    private int gap(UUID technician, LocalDate day, int minutes, Need need, int from) {
         Page page = page(technician, day);
         if (page.hours.isEmpty()) {
-            return Optional.empty();
+            return NONE;
         }
         Roster.Hours hours = page.hours.get();
-        int starts = Minutes.of(hours.starts());
+        int earliest = need.earliest() == null ? 0 : quarter(Minutes.of(need.earliest()));
+        int starts = Math.max(Math.max(Minutes.of(hours.starts()), earliest), from);
         for (SeasonPlan.Taken other : page.taken) {
             if (starts + minutes + BETWEEN <= Minutes.of(other.starts())) {
                 break;
             }
             starts = Math.max(starts, quarter(Minutes.of(other.ends()) + BETWEEN));
         }
-        return starts + minutes <= Minutes.of(hours.ends())
-                ? Optional.of(LocalTime.of(starts / 60, starts % 60))
-                : Optional.empty();
+        boolean late = need.latest() != null && starts > Math.max(earliest, Minutes.of(need.latest()));
+        return late || starts + minutes > Minutes.of(hours.ends()) ? NONE : starts;
     }
 
     private Page page(UUID technician, LocalDate day) {

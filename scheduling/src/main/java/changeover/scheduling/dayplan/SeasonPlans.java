@@ -14,6 +14,7 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -24,13 +25,20 @@ public class SeasonPlans {
 
     private static final String WAITING = """
             select v.id, v.window_from, v.window_until, v.minutes, concat_ws(' ', h.postal, h.city, h.street) as address,
-              concat_ws(' ', (select string_agg(distinct t.ticket, ' ') from visit_task t
-                where t.tenant_id = v.tenant_id and t.visit_id = v.id and t.ticket is not null), n.ticket) as tickets
+              concat_ws(' ', t.tickets, n.ticket) as tickets,
+              greatest(coalesce(t.people, 1), coalesce(n.people, 1)) as people,
+              case when n.earliest is null and n.latest is null then t.earliest else n.earliest end as earliest,
+              case when n.earliest is null and n.latest is null then t.latest else n.latest end as latest
             from visit v
             join home h on h.tenant_id = v.tenant_id and h.id = v.home_id
             left join appointment a on a.tenant_id = v.tenant_id and a.visit_id = v.id
             left join visit_ending e on e.tenant_id = v.tenant_id and e.visit_id = v.id
             left join visit_need n on n.tenant_id = v.tenant_id and n.visit_id = v.id
+            left join lateral (
+              select string_agg(distinct t.ticket, ' ') as tickets, max(k.people) as people,
+                max(k.earliest) as earliest, min(k.latest) as latest
+                from visit_task t left join task_need k on k.tenant_id = t.tenant_id and k.task_code = t.task_code
+               where t.tenant_id = v.tenant_id and t.visit_id = v.id) t on true
             where a.id is null and e.id is null and v.window_from >= :from and v.window_until <= :until
             """;
 
@@ -53,23 +61,32 @@ public class SeasonPlans {
         if (plan.given().isEmpty()) {
             return;
         }
-        rows.createNativeQuery("""
-                        insert into appointment (visit_id, technician_id, day, starts, ends)
+        write("appointment", plan.given(), SeasonPlan.Given::technician);
+        List<SeasonPlan.Given> together =
+                plan.given().stream().filter(one -> one.second() != null).toList();
+        if (!together.isEmpty()) {
+            write("appointment_second", together, one -> Objects.requireNonNull(one.second()));
+        }
+    }
+
+    private void write(String table, List<SeasonPlan.Given> given, Function<SeasonPlan.Given, Object> who) {
+        rows.createNativeQuery("insert into " + table + """
+                         (visit_id, technician_id, day, starts, ends)
                         select cast(g.visit as uuid), cast(g.technician as uuid), cast(g.day as date),
                           cast(g.starts as time), cast(g.ends as time)
                         from unnest(cast(:visits as text[]), cast(:technicians as text[]), cast(:days as text[]),
                           cast(:starts as text[]), cast(:ends as text[])) as g (visit, technician, day, starts, ends)
                         """)
-                .setParameter("visits", texts(plan, SeasonPlan.Given::visit))
-                .setParameter("technicians", texts(plan, SeasonPlan.Given::technician))
-                .setParameter("days", texts(plan, SeasonPlan.Given::day))
-                .setParameter("starts", texts(plan, SeasonPlan.Given::starts))
-                .setParameter("ends", texts(plan, SeasonPlan.Given::ends))
+                .setParameter("visits", texts(given, SeasonPlan.Given::visit))
+                .setParameter("technicians", texts(given, who))
+                .setParameter("days", texts(given, SeasonPlan.Given::day))
+                .setParameter("starts", texts(given, SeasonPlan.Given::starts))
+                .setParameter("ends", texts(given, SeasonPlan.Given::ends))
                 .executeUpdate();
     }
 
-    private static String[] texts(SeasonPlan plan, Function<SeasonPlan.Given, Object> which) {
-        return plan.given().stream().map(which).map(Object::toString).toArray(String[]::new);
+    private static String[] texts(List<SeasonPlan.Given> given, Function<SeasonPlan.Given, Object> which) {
+        return given.stream().map(which).map(Object::toString).toArray(String[]::new);
     }
 
     @SuppressWarnings("unchecked")
@@ -83,7 +100,11 @@ public class SeasonPlans {
                         row.get("id", UUID.class),
                         new Window(row.get("window_from", LocalDate.class), row.get("window_until", LocalDate.class)),
                         row.get("minutes", Integer.class),
-                        tickets(row.get("tickets", String.class)),
+                        new Need(
+                                row.get("people", Integer.class),
+                                tickets(row.get("tickets", String.class)),
+                                row.get("earliest", LocalTime.class),
+                                row.get("latest", LocalTime.class)),
                         row.get("address", String.class)))
                 .toList();
     }

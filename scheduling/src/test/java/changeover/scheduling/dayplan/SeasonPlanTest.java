@@ -38,7 +38,15 @@ class SeasonPlanTest {
     }
 
     private static SeasonPlan.Waiting visit(int number, Window window, int minutes, String... tickets) {
-        return new SeasonPlan.Waiting(new UUID(2, number), window, minutes, Set.of(tickets), "Fen Road " + number);
+        return needing(number, window, minutes, new Need(1, Set.of(tickets), null, null));
+    }
+
+    private static SeasonPlan.Waiting needing(int number, Window window, int minutes, Need need) {
+        return new SeasonPlan.Waiting(new UUID(2, number), window, minutes, need, "Fen Road " + number);
+    }
+
+    private static Need need(int people, String earliest, String latest) {
+        return new Need(people, Set.of(), LocalTime.parse(earliest), LocalTime.parse(latest));
     }
 
     @Test
@@ -49,8 +57,9 @@ class SeasonPlanTest {
                 SeasonPlan.of(List.of(late, soon), List.of(with(IDA, Map.of())), roster(IDA), List.of(), MONDAY);
         assertEquals(
                 List.of(
-                        new SeasonPlan.Given(soon.visit(), IDA, MONDAY, LocalTime.of(8, 0), LocalTime.of(8, 50)),
-                        new SeasonPlan.Given(late.visit(), IDA, MONDAY, LocalTime.of(9, 30), LocalTime.of(10, 30))),
+                        new SeasonPlan.Given(soon.visit(), IDA, null, MONDAY, LocalTime.of(8, 0), LocalTime.of(8, 50)),
+                        new SeasonPlan.Given(
+                                late.visit(), IDA, null, MONDAY, LocalTime.of(9, 30), LocalTime.of(10, 30))),
                 plan.given());
     }
 
@@ -84,6 +93,36 @@ class SeasonPlanTest {
                         long9.visit(), SeasonPlan.Why.NO_HOURS,
                         weekend.visit(), SeasonPlan.Why.NO_HOURS),
                 why);
+    }
+
+    @Test
+    void two_go_at_an_hour_that_both_have_and_one_who_is_alone_is_not_sent() {
+        var taken = List.of(
+                new SeasonPlan.Taken(IDA, MONDAY, LocalTime.of(8, 0), LocalTime.of(9, 0)),
+                new SeasonPlan.Taken(BEN, MONDAY, LocalTime.of(10, 0), LocalTime.of(11, 0)));
+        var heavy = needing(1, WEEK, 60, new Need(2, Set.of("gas"), null, null));
+        var crew = List.of(with(IDA, Map.of()), with(BEN, Map.of("gas", LocalDate.MAX)));
+        SeasonPlan plan = SeasonPlan.of(List.of(heavy), crew, roster(IDA, BEN), taken, MONDAY);
+        assertEquals(
+                List.of(new SeasonPlan.Given(
+                        heavy.visit(), BEN, IDA, MONDAY, LocalTime.of(11, 30), LocalTime.of(12, 30))),
+                plan.given());
+        SeasonPlan alone = SeasonPlan.of(
+                List.of(heavy), List.of(with(BEN, Map.of("gas", LocalDate.MAX))), roster(BEN), List.of(), MONDAY);
+        assertEquals(List.of(new SeasonPlan.NotPlaced(heavy.visit(), SeasonPlan.Why.NO_SECOND)), alone.notPlaced());
+    }
+
+    @Test
+    void a_visit_that_needs_a_time_of_day_begins_in_it_or_finds_no_day() {
+        var crew = List.of(with(IDA, Map.of()));
+        var afternoon = needing(1, WEEK, 60, need(1, "13:00", "14:00"));
+        var next = needing(2, WEEK, 60, need(1, "13:00", "14:00"));
+        var night = needing(3, WEEK, 60, need(1, "19:00", "20:00"));
+        SeasonPlan plan = SeasonPlan.of(List.of(afternoon, next, night), crew, roster(IDA), List.of(), MONDAY);
+        assertEquals(
+                List.of(MONDAY + " 13:00", MONDAY.plusDays(1) + " 13:00"),
+                plan.given().stream().map(one -> one.day() + " " + one.starts()).toList());
+        assertEquals(List.of(new SeasonPlan.NotPlaced(night.visit(), SeasonPlan.Why.NO_HOURS)), plan.notPlaced());
     }
 
     @Test

@@ -35,8 +35,9 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * One opening of a season: its visits with their days or without, and the promises that no visit keeps. The days given
- * here are simple ones: the first day in each window on which a technician with the tickets has the hours free, half an
- * hour between two visits; distances are not reckoned.
+ * here are simple ones: the first day in each window on which a technician with the tickets has the hours free (two of
+ * them where two are needed, at the time of day that is needed), half an hour between two visits; distances are not
+ * reckoned.
  */
 @Path("/api/v1/{slug}/seasons/{id}/plan")
 @RolesAllowed({"owner", "office"})
@@ -62,7 +63,7 @@ public class SeasonPlanApi {
     /**
      * The days that were given.
      *
-     * @param notPlaced the visits that found none, with why: window_over, no_ticket, no_hours
+     * @param notPlaced the visits that found none, with why: window_over, no_ticket, no_second, no_hours
      */
     public record GivenDocument(
             UUID season,
@@ -72,7 +73,9 @@ public class SeasonPlanApi {
             List<NotPlaced> notPlaced,
             Map<String, Integer> counts) {}
 
-    public record Day(UUID visit, UUID technician, LocalDate day, LocalTime starts, LocalTime ends) {}
+    /** @param second who goes along where two are needed; else null */
+    public record Day(
+            UUID visit, UUID technician, @Nullable UUID second, LocalDate day, LocalTime starts, LocalTime ends) {}
 
     public record NotPlaced(UUID visit, String why) {}
 
@@ -151,6 +154,6 @@ public class SeasonPlanApi {
     }
 
     private static Day day(SeasonPlan.Given given) {
-        return new Day(given.visit(), given.technician(), given.day(), given.starts(), given.ends());
+        return new Day(given.visit(), given.technician(), given.second(), given.day(), given.starts(), given.ends());
     }
 }

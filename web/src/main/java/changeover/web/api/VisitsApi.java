@@ -6,34 +6,29 @@ import changeover.contracts.calendar.Window;
 import changeover.contracts.catalogue.OwnCatalogue;
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.tenants.Today;
-import changeover.scheduling.dayplan.Appointments;
 import changeover.scheduling.visits.VisitLists;
 import changeover.scheduling.visits.VisitTask;
 import changeover.scheduling.visits.Visits;
-import changeover.web.session.Once;
+import changeover.web.session.OwnVisits;
 import changeover.web.session.PaperAnswer;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import io.quarkus.security.identity.SecurityIdentity;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
-import jakarta.ws.rs.HeaderParam;
 import jakarta.ws.rs.NotFoundException;
-import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Response;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
-/** Visits: listed, read with their checklist, given a day. A technician sees their own only. */
+/** Visits: listed, read with their checklist. A technician sees their own only. */
 @Path("/api/v1/{slug}/visits")
 @RolesAllowed({"owner", "office", "technician"})
 public class VisitsApi {
@@ -60,18 +55,11 @@ public class VisitsApi {
             @Nullable String ticket,
             int minutes) {}
 
-    /** What was given, and what whoever gave it should know. */
-    public record AppointmentDocument(
-            UUID visit, UUID technician, LocalDate day, LocalTime starts, LocalTime ends, List<String> notes) {}
-
     @Inject
     VisitLists lists;
 
     @Inject
     Visits visits;
-
-    @Inject
-    Appointments appointments;
 
     @Inject
     DocumentsToMake papers;
@@ -92,10 +80,7 @@ public class VisitsApi {
     Tongue tongue;
 
     @Inject
-    Once once;
-
-    @Inject
-    ObjectMapper json;
+    OwnVisits own;
 
     /** @param until the last day; both days default to the coming four weeks */
     @GET
@@ -126,31 +111,6 @@ public class VisitsApi {
                 visits.tasksOf(id).stream().map(task -> task(task, own)).toList());
     }
 
-    /** Gives a day or moves it: {@code technician, day, starts}, optionally {@code ends}. */
-    @POST
-    @Path("{id}/appointment")
-    @RolesAllowed({"owner", "office"})
-    public Response give(@PathParam("id") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
-        return once.answer(operation, "appointment " + id + body, () -> {
-            seen(id);
-            Asked asked = Asked.of(body, json);
-            UUID technician = asked.id("technician");
-            LocalDate day = asked.day("day");
-            LocalTime starts = asked.time("starts");
-            LocalTime ends = asked.value("ends") == null ? null : asked.time("ends");
-            asked.nothingElse().understood();
-            var given = appointments.give(id, new Appointments.Slot(technician, day, starts, ends));
-            var appointment = given.appointment();
-            return Once.Answer.done(new AppointmentDocument(
-                    id,
-                    appointment.technicianId(),
-                    appointment.day(),
-                    appointment.starts(),
-                    appointment.ends(),
-                    given.notes().stream().map(note -> note.in(tongue.locale())).toList()));
-        });
-    }
-
     /** The report of a closed visit, made now if it was not yet. */
     @GET
     @Path("{id}/report.pdf")
@@ -162,10 +122,7 @@ public class VisitsApi {
     }
 
     private VisitLists.Row seen(UUID id) {
-        UUID only = only();
-        return lists.one(id)
-                .filter(row -> only == null || only.equals(row.technicianId()))
-                .orElseThrow(NotFoundException::new);
+        return own.found(id);
     }
 
     private @Nullable UUID only() {

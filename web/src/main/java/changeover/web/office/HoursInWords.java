@@ -89,8 +89,9 @@ public class HoursInWords {
         String what = what(step, words, frame);
         String said = why == null ? what : words.with_why(what, why);
         Step.Hour now = step.now();
-        boolean ended = step.kind().compareTo(Step.Kind.UNDER_WAY) > 0 && now != null;
-        LocalDate day = ended ? now.day() : step.at().atZone(zone).toLocalDate();
+        LocalDate day = now != null && step.kind().compareTo(Step.Kind.UNDER_WAY) > 0
+                ? now.day()
+                : step.at().atZone(zone).toLocalDate();
         String by = step.by();
         return by == null ? words.said_by_nobody(frame.brief(day), said) : words.said(frame.brief(day), by, said);
     }

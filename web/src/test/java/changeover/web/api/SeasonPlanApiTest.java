@@ -9,6 +9,9 @@ import changeover.contracts.PostgresForTests;
 import changeover.contracts.calendar.Window;
 import changeover.contracts.customers.Home;
 import changeover.contracts.customers.Homes;
+import changeover.contracts.tenants.Membership;
+import changeover.contracts.tenants.People;
+import changeover.contracts.tenants.Role;
 import changeover.scheduling.visits.NewVisit;
 import changeover.scheduling.visits.VisitKind;
 import changeover.scheduling.visits.Visits;
@@ -20,6 +23,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 
@@ -38,6 +42,9 @@ class SeasonPlanApiTest {
 
     @Inject
     Visits visits;
+
+    @Inject
+    People people;
 
     private List<UUID> waiting(AShop.Shop shop, int count) {
         return shops.in(shop, () -> {
@@ -94,6 +101,41 @@ class SeasonPlanApiTest {
                 .get(path + "?state=placed&year=" + YEAR)
                 .then()
                 .body("visits.find { it.visit == '" + going.getFirst() + "' }.day", equalTo(theirs.toString()));
+    }
+
+    @Test
+    void what_needs_two_and_an_hour_gets_both_or_says_why_not() {
+        var shop = shops.open("CA-ON", "en");
+        UUID heavy = waiting(shop, 1).getFirst();
+        Sending.put(
+                        shop.office(),
+                        shop.api("visits/" + heavy + "/needs"),
+                        "\"0\"",
+                        Map.of("people", 2, "earliest", "13:00", "latest", "14:00", "why", "A long ladder"))
+                .statusCode(200);
+        send(shop.office(), plan(shop), Map.of("year", YEAR))
+                .statusCode(200)
+                .body("given.size()", equalTo(0))
+                .body("notPlaced[0].why", equalTo("no_second"));
+        UUID nils = UUID.randomUUID();
+        shops.in(
+                shop,
+                () -> people.add(
+                        Membership.begin(nils, "Nils Ober", shop.slug() + "-n@example.com", "en", Role.TECHNICIAN)));
+        send(shop.office(), plan(shop), Map.of("year", YEAR))
+                .statusCode(200)
+                .body("given[0].starts", equalTo("13:00:00"));
+        String second = as(shop.office())
+                .get(shop.api("visits/" + heavy + "/appointment"))
+                .then()
+                .extract()
+                .path("second");
+        String first = as(shop.office())
+                .get(shop.api("visits/" + heavy + "/appointment"))
+                .then()
+                .extract()
+                .path("technician");
+        assertEquals(Set.of(nils.toString(), shop.technician().toString()), Set.of(first, second));
     }
 
     @Test

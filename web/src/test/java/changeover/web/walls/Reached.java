@@ -15,7 +15,7 @@ import java.util.UUID;
 class Reached {
 
     /** Parameters that name no row of anybody: a day, a task of the shipped catalogue. */
-    private static final Set<String> NO_ROW = Set.of("season/day", "intervals/task", "slug/where");
+    private static final Set<String> NO_ROW = Set.of("season/day", "days/day", "intervals/task", "slug/where");
 
     private static final Map<String, String> ROWS = Map.ofEntries(
             Map.entry("homes", "home.id"),
@@ -44,6 +44,7 @@ class Reached {
             Map.entry("billing-runs", "billing_run.id"),
             Map.entry("plan-runs", "season_run.id"),
             Map.entry("absence", "membership.person_id"),
+            Map.entry("absences", "membership.person_id"),
             Map.entry("rings", "to_ring.id"),
             Map.entry("plans/run", "season_run.id"),
             Map.entry("mail", "outbox.id"),

@@ -5,113 +5,24 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import changeover.contracts.PostgresForTests;
 import changeover.contracts.calendar.Window;
-import changeover.contracts.tenants.CurrentTenant;
-import changeover.contracts.tenants.Membership;
-import changeover.contracts.tenants.People;
-import changeover.contracts.tenants.Role;
 import changeover.contracts.words.Constraints;
 import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Refused;
 import changeover.scheduling.Shop;
 import changeover.scheduling.dayplan.Appointments;
-import changeover.scheduling.dayplan.CalendarEntries;
-import changeover.scheduling.dayplan.CalendarEntry;
 import changeover.scheduling.dayplan.Moving;
-import changeover.scheduling.dayplan.SecondHands;
-import changeover.scheduling.dayplan.change.Absences;
-import changeover.scheduling.dayplan.change.HoursTold;
-import changeover.scheduling.visits.NewVisit;
-import changeover.scheduling.visits.VisitKind;
-import changeover.scheduling.visits.Visits;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
-import jakarta.inject.Inject;
-import jakarta.persistence.EntityManager;
-import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.UUID;
 import java.util.stream.Collectors;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** What becomes of the hours that visits had, and how the business kept its word. */
 @QuarkusTest
 @QuarkusTestResource(PostgresForTests.class)
-class HoursThatMoveTest {
-
-    static final LocalDate MONDAY = LocalDate.of(2027, 5, 3);
-    static final UUID BEN = new UUID(7, 8);
-
-    @Inject
-    Shop shop;
-
-    @Inject
-    CurrentTenant current;
-
-    @Inject
-    People people;
-
-    @Inject
-    Visits visits;
-
-    @Inject
-    Appointments appointments;
-
-    @Inject
-    SecondHands seconds;
-
-    @Inject
-    HoursTold told;
-
-    @Inject
-    Absences absences;
-
-    @Inject
-    HourStates states;
-
-    @Inject
-    Steps steps;
-
-    @Inject
-    WordsKept words;
-
-    @Inject
-    CalendarEntries calendars;
-
-    @Inject
-    EntityManager rows;
-
-    UUID tenant = UUID.randomUUID();
-    UUID home = UUID.randomUUID();
-
-    @BeforeEach
-    void aShopWithTwo() {
-        tenant = shop.open("CA-ON");
-        in(() -> people.add(Membership.begin(BEN, "Ben Roe", "ben@example.com", "en", Role.TECHNICIAN)));
-        in(() -> home = shop.unread("ON"));
-    }
-
-    private void in(Runnable deed) {
-        current.run(tenant, BEN, () -> {
-            deed.run();
-            return 0;
-        });
-    }
-
-    private UUID given(int hour) {
-        return current.run(tenant, BEN, () -> {
-            UUID visit = visits.make(new NewVisit(
-                            home, null, VisitKind.EXTRA, Window.ofDay(MONDAY), 60, null, "the drain", List.of()))
-                    .id();
-            appointments.give(visit, slot(Shop.TECHNICIAN, MONDAY, hour));
-            return visit;
-        });
-    }
-
-    private static Appointments.Slot slot(UUID technician, LocalDate day, int hour) {
-        return new Appointments.Slot(technician, day, LocalTime.of(hour, 0), null);
-    }
+class HoursThatMoveTest extends IdaAndBen {
 
     private HourState state(UUID visit) {
         return shop.in(tenant, () -> states.of(visit));
@@ -126,17 +37,6 @@ class HoursThatMoveTest {
 
     private static String hour(Step.Hour hour) {
         return hour == null ? "" : hour.day() + " " + hour.starts() + " " + hour.technician();
-    }
-
-    private String calendar(UUID person) {
-        return shop.in(tenant, () -> calendars.ofTechnician(person, MONDAY)).stream()
-                .map(HoursThatMoveTest::entry)
-                .collect(Collectors.joining("\n"));
-    }
-
-    private static String entry(CalendarEntry one) {
-        return one.sequence() + " " + one.starts() + (one.certain() ? " certain" : "")
-                + (one.goesAlong() ? " along" : "") + (one.cancelled() ? " cancelled" : "") + " " + one.technician();
     }
 
     @Test
@@ -233,30 +133,5 @@ class HoursThatMoveTest {
         assertEquals("""
                 TOLD >2027-05-03 11:00 null null null Ben Roe
                 MOVED 2027-05-03 11:00 Ida Roe> US Ill Ben Roe""", story(goes));
-    }
-
-    @Test
-    void calendars_are_told_what_is_certain_and_who_goes_along() {
-        UUID visit = given(9);
-        assertEquals("0 09:00 Ida Roe", calendar(Shop.TECHNICIAN));
-        in(() -> seconds.give(visit, BEN));
-        assertEquals("1 09:00 along Ida Roe", calendar(BEN));
-        in(() -> told.tell(visit));
-        in(() -> told.tell(visit));
-        assertEquals("2 09:00 certain Ida Roe", calendar(Shop.TECHNICIAN));
-        assertEquals("2 09:00 certain along Ida Roe", calendar(BEN));
-        in(() -> appointments.give(
-                visit, slot(Shop.TECHNICIAN, MONDAY, 13), new Moving(Moving.By.CUSTOMER, "They are away")));
-        assertEquals("3 13:00 Ida Roe", calendar(Shop.TECHNICIAN));
-        assertEquals("4 13:00 along Ida Roe", calendar(BEN));
-        assertEquals(
-                List.of("3 13:00 Ida Roe"),
-                shop.in(tenant, () -> calendars.ofHome(home, MONDAY)).stream()
-                        .map(HoursThatMoveTest::entry)
-                        .toList());
-        in(() -> seconds.give(visit, null));
-        assertEquals("5 13:00 along cancelled Ida Roe", calendar(BEN));
-        in(() -> appointments.takeOff(visit));
-        assertEquals("6 13:00 cancelled Ida Roe", calendar(Shop.TECHNICIAN));
     }
 }
