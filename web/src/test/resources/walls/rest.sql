@@ -147,3 +147,5 @@ insert into estimate_deposit (estimate_id, deposit_id) select a.estimate_id, d.i
 insert into site_consent (region, from_day, allowed, source) values ('CA-QC', '2099-01-01', true, 'A letter of our lawyer');
 insert into sent_form (person_id, id, request_digest, location)
   select person_id, uuidv7(), 'x', '/shop' from membership limit 1;
+insert into plan_change (agreement_id, instead_of_id)
+  select a.id, b.id from agreement a join agreement b on b.id <> a.id order by a.number desc, b.number limit 1;

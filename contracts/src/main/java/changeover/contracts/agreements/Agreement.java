@@ -155,6 +155,12 @@ public class Agreement extends Owned {
         return Ending.of(id(), day, why.strip());
     }
 
+    /** Why the agreement ends whose place this one takes. */
+    Wording changed() {
+        return new Wording(
+                "Changed to " + planNameEn + ", no. " + number, "Changé pour " + planNameFr + ", nº\u00a0" + number);
+    }
+
     /** The number that people say: one a business, without meaning. */
     public int number() {
         return number;

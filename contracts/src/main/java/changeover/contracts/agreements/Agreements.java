@@ -15,7 +15,9 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
@@ -107,7 +109,29 @@ public class Agreements {
         }
         rows.flush();
         store(acceptances);
+        endChanged(agreements);
         sold.fire(new AgreementSold(facts));
+    }
+
+    /** What these take the place of ends on their first day, and with it what was still to come, before anything new is laid out. */
+    private void endChanged(Map<UUID, Agreement> accepted) {
+        String language =
+                rows.createQuery("select language from Business", String.class).getSingleResult();
+        rows.createNativeQuery("""
+                        select c.agreement_id, c.instead_of_id from plan_change c
+                         where c.agreement_id in (:accepted) and not exists (
+                           select 1 from agreement_ending e
+                            where e.tenant_id = c.tenant_id and e.agreement_id = c.instead_of_id)""", Object[].class)
+                .setParameter("accepted", accepted.keySet())
+                .getResultList()
+                .forEach(row -> {
+                    Object[] ids = (Object[]) row;
+                    Agreement made = Objects.requireNonNull(accepted.get((UUID) ids[0]));
+                    Agreement old = find((UUID) ids[1]).orElseThrow();
+                    if (made.term().from().isBefore(old.term().until())) {
+                        end(old.id(), made.term().from(), made.changed().in(Locale.forLanguageTag(language)));
+                    }
+                });
     }
 
     /** An agreement ends before its term is over; what was still to come under it falls away. */

@@ -5,6 +5,7 @@ import changeover.contracts.agreements.Acceptance;
 import changeover.contracts.agreements.Agreement;
 import changeover.contracts.agreements.Agreements;
 import changeover.contracts.agreements.Offers;
+import changeover.contracts.agreements.PlanChanges;
 import changeover.contracts.agreements.SaleChannel;
 import changeover.contracts.agreements.Yes;
 import changeover.contracts.tenants.Today;
@@ -58,6 +59,9 @@ public class AgreementsApi {
     Offers offers;
 
     @Inject
+    PlanChanges changes;
+
+    @Inject
     OfferMail mail;
 
     @Inject
@@ -96,6 +100,29 @@ public class AgreementsApi {
             LocalDate from = asked.day("from");
             asked.nothingElse().understood();
             Agreement agreement = agreements.offer(offers.forHome(home, plan, from, today.day()));
+            mail.write(List.of(agreement.id()));
+            return Once.Answer.made("/api/v1/" + slug + "/agreements/" + agreement.id(), document(agreement));
+        });
+    }
+
+    /**
+     * Offers another plan in mid-term: {@code plan} (id) and its first day, {@code from}. With the yes to it this agreement ends
+     * on that day.
+     */
+    @POST
+    @Path("{id}/plan-change")
+    public Response change(
+            @PathParam("slug") String slug,
+            @PathParam("id") UUID id,
+            @HeaderParam("Operation-Id") String operation,
+            String body) {
+        return once.answer(operation, "plan-change " + id + body, () -> {
+            var _ = agreements.find(id).orElseThrow(NotFoundException::new);
+            Asked asked = Asked.of(body, json);
+            UUID plan = asked.id("plan");
+            LocalDate from = asked.day("from");
+            asked.nothingElse().understood();
+            Agreement agreement = changes.offer(id, plan, from, today.day());
             mail.write(List.of(agreement.id()));
             return Once.Answer.made("/api/v1/" + slug + "/agreements/" + agreement.id(), document(agreement));
         });

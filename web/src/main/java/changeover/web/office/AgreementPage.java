@@ -8,6 +8,7 @@ import changeover.billing.payments.InvoiceLists;
 import changeover.contracts.agreements.Agreement;
 import changeover.contracts.agreements.Agreements;
 import changeover.contracts.agreements.AgreementsInWords;
+import changeover.contracts.agreements.PlanChanges;
 import changeover.contracts.agreements.Renewals;
 import changeover.contracts.agreements.SaleChannel;
 import changeover.contracts.agreements.Yes;
@@ -42,6 +43,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /** One agreement: offered, accepted, in force, ended, renewed. */
 @Path("/{slug}/agreements/{id}")
@@ -73,7 +75,12 @@ public class AgreementPage {
             String endedWhy,
             List<Machine> machines,
             List<String> parts,
-            List<Document> documents) {}
+            List<Document> documents,
+            @Nullable Other insteadOf,
+            @Nullable Other change) {}
+
+    /** An agreement whose place another takes in mid-term. */
+    public record Other(UUID id, int number, String plan) {}
 
     public record Machine(String name, List<Promised> promises) {}
 
@@ -104,6 +111,9 @@ public class AgreementPage {
 
     @Inject
     Agreements agreements;
+
+    @Inject
+    PlanChanges changes;
 
     @Inject
     AgreementsInWords words;
@@ -230,6 +240,7 @@ public class AgreementPage {
     }
 
     private View view(Agreement agreement, Frame frame) {
-        return new AgreementView(agreement, frame).of(agreements, words.of(agreement.id()), homes, customers, invoices);
+        return new AgreementView(agreement, frame)
+                .of(agreements, changes, words.of(agreement.id()), homes, customers, invoices);
     }
 }

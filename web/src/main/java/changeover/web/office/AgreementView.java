@@ -8,6 +8,7 @@ import changeover.contracts.agreements.AgreementDetails;
 import changeover.contracts.agreements.AgreementState;
 import changeover.contracts.agreements.Agreements;
 import changeover.contracts.agreements.Ending;
+import changeover.contracts.agreements.PlanChanges;
 import changeover.contracts.catalogue.Who;
 import changeover.contracts.customers.Customer;
 import changeover.contracts.customers.Customers;
@@ -32,7 +33,12 @@ final class AgreementView {
     }
 
     AgreementPage.View of(
-            Agreements agreements, AgreementDetails details, Homes homes, Customers customers, InvoiceLists invoices) {
+            Agreements agreements,
+            PlanChanges changes,
+            AgreementDetails details,
+            Homes homes,
+            Customers customers,
+            InvoiceLists invoices) {
         AgreementState state = agreements.state(agreement, frame.today());
         var acceptance = agreements.acceptance(agreement.id());
         var ending = agreements.ending(agreement.id());
@@ -63,7 +69,16 @@ final class AgreementView {
                         .map(part -> part.part().in(locale) + " × "
                                 + part.quantity().stripTrailingZeros().toPlainString())
                         .toList(),
-                documents(invoices));
+                documents(invoices),
+                changes.insteadOf(agreement.id()).map(this::other).orElse(null),
+                changes.taken(agreement.id())
+                        .or(() -> changes.offered(agreement.id(), frame.today()))
+                        .map(this::other)
+                        .orElse(null));
+    }
+
+    private AgreementPage.Other other(Agreement one) {
+        return new AgreementPage.Other(one.id(), one.number(), one.planName().in(locale));
     }
 
     private List<AgreementPage.Document> documents(InvoiceLists invoices) {
