@@ -159,6 +159,10 @@ public class PlanChangePages {
                 year.visits().size(),
                 year.minutes(),
                 offer.price().format(frame.locale()),
+                year.unkept().stream()
+                        .map(one ->
+                                one.task().in(frame.locale()) + ": " + one.why().in(frame.locale()))
+                        .toList(),
                 settlements
                         .of(old, offer.term().from())
                         .map(settlement -> old(settlement, frame))
