@@ -1,5 +1,6 @@
 package changeover.billing.tax;
 
+import changeover.contracts.calendar.DayInWords;
 import changeover.contracts.tenants.Owned;
 import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Refused;
@@ -12,6 +13,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** A tax that the business added for a place, with the day it begins and the source it was read in. */
@@ -131,10 +133,15 @@ public class OwnTax extends Owned {
         return refusals;
     }
 
-    /** Its last day; documents issued for later days no longer find it. */
-    public void end(LocalDate lastDay) {
+    /** Its last day; documents issued for later days no longer find it. What has ended stays as it ended. */
+    void end(LocalDate lastDay, LocalDate today) {
+        if (validUntil != null && validUntil.isBefore(today)) {
+            throw Refusal.of("tax.ended", Map.of("day", DayInWords.of(validUntil)))
+                    .at("ended")
+                    .thrown();
+        }
         if (lastDay.isBefore(validFrom)) {
-            throw Refusal.of("tax.until-before-from").at("until").thrown();
+            throw Refusal.of("tax.until-before-from").at("lastDay").thrown();
         }
         validUntil = lastDay;
     }

@@ -1,11 +1,18 @@
 package changeover.billing.tax;
 
+import changeover.contracts.words.Wording;
 import java.util.Locale;
 
 /** What the building is used for: some places tax work on a dwelling otherwise than work on a shop. */
 public enum PropertyUse {
-    RESIDENTIAL,
-    COMMERCIAL;
+    RESIDENTIAL(new Wording("residential", "résidentiel")),
+    COMMERCIAL(new Wording("commercial", "commercial"));
+
+    private final Wording wording;
+
+    PropertyUse(Wording wording) {
+        this.wording = wording;
+    }
 
     /** By the code that the tables keep: {@code residential}, {@code commercial}. */
     public static PropertyUse of(String code) {
@@ -14,5 +21,9 @@ public enum PropertyUse {
 
     public String code() {
         return name().toLowerCase(Locale.ROOT);
+    }
+
+    public Wording wording() {
+        return wording;
     }
 }

@@ -24,6 +24,18 @@ public class TaxTables {
         return new TaxTable(shipped(), own.rows());
     }
 
+    /**
+     * What is charged in the place of a row of the business's own from its first day on, once it is added; nothing is kept.
+     *
+     * @throws changeover.contracts.words.Refused when it may not be added
+     */
+    public List<TaxRow> tried(OwnTax.Facts facts) {
+        TaxRow row = OwnTax.add(facts).row();
+        TaxTable table = current();
+        HarmonizedTax.judge(row, table);
+        return table.chargedWith(row);
+    }
+
     /** The rows that come with the product, each with the owner's source where the owner confirmed it. */
     public List<TaxRow> shipped() {
         List<TaxConfirmation> confirmed = session.createQuery("from TaxConfirmation", TaxConfirmation.class)

@@ -109,7 +109,7 @@ class DocumentTaxesOutsideTest {
         state("US-NY", PropertyUse.RESIDENTIAL, Work.INSTALLATION, ContractForm.LUMP_SUM, "ny_sales 0.00 = 249.00");
         state("US-TX", PropertyUse.RESIDENTIAL, Work.MAINTENANCE, ContractForm.PLAN, "tx_sales 0.00 = 249.00");
         state("US-TX", PropertyUse.RESIDENTIAL, Work.REPAIR, ContractForm.LUMP_SUM, "tx_sales 0.00 = 249.00");
-        state("US-TX", PropertyUse.RESIDENTIAL, Work.REPAIR, ContractForm.SEPARATE, "tax.place-unknown");
+        state("US-TX", PropertyUse.RESIDENTIAL, Work.REPAIR, ContractForm.SEPARATE, "tax.case-unknown");
         state("US-TX", PropertyUse.COMMERCIAL, Work.MAINTENANCE, ContractForm.PLAN, "tx_sales 0.00 = 249.00");
         state("US-TX", PropertyUse.COMMERCIAL, Work.REPAIR, ContractForm.SEPARATE, "tx_sales 20.54 = 269.54");
     }

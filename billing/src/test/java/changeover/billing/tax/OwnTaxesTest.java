@@ -19,7 +19,6 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
@@ -43,7 +42,7 @@ class OwnTaxesTest {
     @Inject
     Invoices invoices;
 
-    private static OwnTax.Facts facts(String region, String code, String percent, String source) {
+    static OwnTax.Facts facts(String region, String code, String percent, String source) {
         return new OwnTax.Facts(
                 region,
                 null,
@@ -78,7 +77,7 @@ class OwnTaxesTest {
             assertEquals(
                     "Ohio Revised Code, as its owner read it",
                     view.taxes().getFirst().source());
-            taxes.end(added.id(), LocalDate.of(2026, 3, 31));
+            taxes.end(added.row().key(), LocalDate.of(2026, 3, 31));
             UUID later = drafts.write(List.of(SomeDrafts.plan(customer, business.home(customer, "US", "OH"), "1.00")))
                     .getFirst();
             assertThrows(Refused.class, () -> invoices.issue(later, SomeDrafts.DAY));
@@ -95,43 +94,6 @@ class OwnTaxesTest {
             check(facts("CA-AB", "gst", "-1", "x"), "tax.percent");
             check(facts("CA-AB", "gst", "5.00001", "x"), "tax.percent");
         });
-    }
-
-    /** The owner's row for one case outranks ours for all, and leaves the other cases to ours. */
-    @Test
-    void a_row_may_hold_for_one_use_work_and_contract_alone() {
-        business.in(business.quebec(), () -> {
-            OwnTax.Facts all = facts("CA-QC", "gst", "0", "as the owner read it");
-            taxes.add(new OwnTax.Facts(
-                    all.region(),
-                    PropertyUse.COMMERCIAL,
-                    Work.REPAIR,
-                    ContractForm.SEPARATE,
-                    1,
-                    "gst",
-                    all.label(),
-                    "E",
-                    BigDecimal.ZERO,
-                    null,
-                    all.from(),
-                    null,
-                    all.source()));
-            holds(PropertyUse.COMMERCIAL, Work.REPAIR, ContractForm.SEPARATE, "gst E 0");
-            holds(PropertyUse.COMMERCIAL, Work.REPAIR, ContractForm.LUMP_SUM, "gst S 5, qst S 9.975");
-            holds(PropertyUse.RESIDENTIAL, Work.REPAIR, ContractForm.SEPARATE, "gst S 5, qst S 9.975");
-            holds(PropertyUse.COMMERCIAL, Work.MAINTENANCE, ContractForm.SEPARATE, "gst S 5, qst S 9.975");
-        });
-    }
-
-    private void holds(PropertyUse use, Work work, ContractForm form, String expected) {
-        var question = new TaxQuestion("CA-QC", use, work, form, SomeDrafts.DAY);
-        assertEquals(
-                expected,
-                ((TaxAnswer.Known) tables.current().taxesFor(question))
-                        .taxes().stream()
-                                .map(tax -> tax.code() + " " + tax.category() + " "
-                                        + tax.percent().toPlainString())
-                                .collect(Collectors.joining(", ")));
     }
 
     /** A rate from memory is shown on a draft; it is issued once the owner has read it, and the document says where. */

@@ -73,6 +73,9 @@ public class TaxesApi {
     @Inject
     ObjectMapper json;
 
+    /** A row that was not added, and what its place charges from its first day on once it is. */
+    public record TriedDocument(List<TaxDocument> charged) {}
+
     @GET
     @Transactional
     public List<TaxDocument> all() {
@@ -84,33 +87,53 @@ public class TaxesApi {
 
     /**
      * A tax of the business's own: {@code region, tax, labelEn, labelFr, category, percent, from, source}, optionally {@code
-     * property, work, form, until, registration}; it outranks ours.
+     * property, work, form, until, registration}; it takes the place of ours under the same code, the place's other taxes stay.
      */
     @POST
     @RolesAllowed("owner")
     public Response add(@PathParam("slug") String slug, @HeaderParam("Operation-Id") String operation, String body) {
         return once.answer(operation, "taxes " + body, () -> {
-            Asked asked = Asked.of(body, json);
-            var facts = new OwnTax.Facts(
-                    asked.text("region", 10),
-                    choice(asked, "property", PropertyUse.values(), PropertyUse::code),
-                    choice(asked, "work", Work.values(), Work::code),
-                    choice(asked, "form", ContractForm.values(), ContractForm::code),
-                    own.all().size() + 1,
-                    asked.text("tax", 20),
-                    new Wording(asked.text("labelEn", 60), asked.text("labelFr", 60)),
-                    asked.oneOf(
-                            "category",
-                            Arrays.stream(TaxCategory.values()).map(Enum::name).collect(Collectors.toSet())),
-                    asked.decimal("percent", BigDecimal.ZERO, BigDecimal.valueOf(100)),
-                    asked.line("registration", 40),
-                    asked.day("from"),
-                    asked.dayOrNone("until"),
-                    asked.text("source", 500));
-            asked.nothingElse().understood();
+            OwnTax.Facts facts = facts(body);
             return Once.Answer.made(
                     "/api/v1/" + slug + "/taxes", document(own.add(facts).row(), true));
         });
+    }
+
+    /** The same document as a tax of the business's own; nothing is kept, and the answer is what the place charges then. */
+    @POST
+    @Path("trials")
+    @RolesAllowed("owner")
+    public Response tried(@HeaderParam("Operation-Id") String operation, String body) {
+        return once.answer(operation, "tax trials " + body, () -> {
+            List<TaxRow> theirs = own.rows();
+            OwnTax.Facts facts = facts(body);
+            TaxRow added = OwnTax.add(facts).row();
+            return Once.Answer.done(new TriedDocument(tables.tried(facts).stream()
+                    .map(row -> document(row, row.equals(added) || theirs.contains(row)))
+                    .toList()));
+        });
+    }
+
+    private OwnTax.Facts facts(String body) {
+        Asked asked = Asked.of(body, json);
+        var facts = new OwnTax.Facts(
+                asked.text("region", 10),
+                choice(asked, "property", PropertyUse.values(), PropertyUse::code),
+                choice(asked, "work", Work.values(), Work::code),
+                choice(asked, "form", ContractForm.values(), ContractForm::code),
+                own.all().size() + 1,
+                asked.text("tax", 20),
+                new Wording(asked.text("labelEn", 60), asked.text("labelFr", 60)),
+                asked.oneOf(
+                        "category",
+                        Arrays.stream(TaxCategory.values()).map(Enum::name).collect(Collectors.toSet())),
+                asked.decimal("percent", BigDecimal.ZERO, BigDecimal.valueOf(100)),
+                asked.line("registration", 40),
+                asked.day("from"),
+                asked.dayOrNone("until"),
+                asked.text("source", 500));
+        asked.nothingElse().understood();
+        return facts;
     }
 
     private static <T> @Nullable T choice(Asked asked, String member, T[] values, Function<T, String> code) {
@@ -146,6 +169,20 @@ public class TaxesApi {
                     .findFirst()
                     .orElseThrow();
             return Once.Answer.made("/api/v1/" + slug + "/taxes", document(confirmed, false));
+        });
+    }
+
+    /** A row of the business's own gets its last day, or another one while that has not come: {@code ended, lastDay}. */
+    @POST
+    @Path("last-days")
+    @RolesAllowed("owner")
+    public Response end(@PathParam("slug") String slug, @HeaderParam("Operation-Id") String operation, String body) {
+        return once.answer(operation, "tax last days " + body, () -> {
+            Asked asked = Asked.of(body, json);
+            String key = asked.text("ended", 120);
+            LocalDate lastDay = asked.day("lastDay");
+            asked.nothingElse().understood();
+            return Once.Answer.done(document(own.end(key, lastDay).row(), true));
         });
     }
 

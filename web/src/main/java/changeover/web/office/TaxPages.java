@@ -9,6 +9,7 @@ import changeover.billing.tax.TaxConfirmation;
 import changeover.billing.tax.TaxTables;
 import changeover.billing.tax.Work;
 import changeover.contracts.tenants.Today;
+import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Wording;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
@@ -31,7 +32,9 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
@@ -49,7 +52,13 @@ public class TaxPages {
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
-        static native TemplateInstance taxes(Frame frame, TaxRowsView view, Said form, Said confirming);
+        static native TemplateInstance taxes(
+                Frame frame,
+                TaxRowsView view,
+                TaxRowsView.@Nullable Charged charged,
+                Said form,
+                Said confirming,
+                Said ending);
 
         private Pages() {}
     }
@@ -72,21 +81,43 @@ public class TaxPages {
     @GET
     @Transactional
     public TemplateInstance list() {
-        return page(fresh(), freshConfirming());
+        return page(null, fresh(), freshConfirming(), freshEnding());
     }
 
+    /** Shows what the place charges then; on the owner's yes to what was shown the row is added. */
     @POST
     @RolesAllowed("owner")
     public Response add(@PathParam("slug") String slug, MultivaluedMap<String, String> fields) {
         var typed = new Typed(fields);
+        if ("look".equals(fields.getFirst("do"))) {
+            return desk.look(
+                    () -> {
+                        OwnTax.Facts facts = facts(typed);
+                        typed.understood();
+                        return again(typed, List.of(), facts);
+                    },
+                    refusals -> again(typed, refusals, null));
+        }
         return desk.answer(
                 () -> {
                     OwnTax.Facts facts = facts(typed);
                     typed.understood();
+                    if (!TaxRowsView.Charged.seen(tables.tried(facts)).equals(fields.getFirst("seen"))) {
+                        throw Refusal.of("tax.look-first").thrown();
+                    }
                     own.add(facts);
                     return SaidOnce.at("/" + slug + "/shop/taxes", "kept");
                 },
-                refusals -> page(Said.again(typed, refusals, frames.locale()), freshConfirming()));
+                refusals -> again(typed, refusals, looksFirst(refusals) ? facts(typed) : null));
+    }
+
+    private static boolean looksFirst(List<Refusal> refusals) {
+        return refusals.stream().anyMatch(one -> one.code().equals("tax.look-first"));
+    }
+
+    private TemplateInstance again(Typed typed, List<Refusal> refusals, OwnTax.@Nullable Facts shown) {
+        Said form = Said.again(typed, refusals, frames.locale());
+        return page(shown, form, freshConfirming(), freshEnding());
     }
 
     private OwnTax.Facts facts(Typed typed) {
@@ -135,7 +166,23 @@ public class TaxPages {
                     tables.confirm(row, facts);
                     return SaidOnce.at("/" + slug + "/shop/taxes", "tax-confirmed");
                 },
-                refusals -> page(fresh(), Said.again(typed, refusals, frames.locale())));
+                refusals -> page(null, fresh(), Said.again(typed, refusals, frames.locale()), freshEnding()));
+    }
+
+    @POST
+    @Path("last-days")
+    @RolesAllowed("owner")
+    public Response end(@PathParam("slug") String slug, MultivaluedMap<String, String> fields) {
+        var typed = new Typed(fields);
+        return desk.answer(
+                () -> {
+                    String row = typed.text("ended", 120);
+                    LocalDate lastDay = typed.day("lastDay");
+                    typed.understood();
+                    own.end(row, lastDay);
+                    return SaidOnce.at("/" + slug + "/shop/taxes", "kept");
+                },
+                refusals -> page(null, fresh(), freshConfirming(), Said.again(typed, refusals, frames.locale())));
     }
 
     private Said fresh() {
@@ -146,8 +193,17 @@ public class TaxPages {
         return Said.filled(Map.of("readOn", today.day().toString()));
     }
 
-    private TemplateInstance page(Said form, Said confirming) {
+    private Said freshEnding() {
+        return Said.filled(Map.of("lastDay", today.day().toString()));
+    }
+
+    private TemplateInstance page(OwnTax.@Nullable Facts tried, Said form, Said confirming, Said ending) {
         Frame frame = frames.of(Tab.SHOP);
-        return Pages.taxes(frame, TaxRowsView.of(own.rows(), tables.shipped(), frame), form, confirming);
+        TaxRowsView view = TaxRowsView.of(own.rows(), tables.shipped(), today.day(), frame);
+        return Pages.taxes(frame, view, tried == null ? null : charged(tried, frame), form, confirming, ending);
+    }
+
+    private TaxRowsView.Charged charged(OwnTax.Facts tried, Frame frame) {
+        return TaxRowsView.Charged.of(tables.tried(tried), OwnTax.add(tried).row(), frame);
     }
 }

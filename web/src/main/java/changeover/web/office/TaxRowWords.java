@@ -47,33 +47,6 @@ public interface TaxRowWords {
     @Message("all")
     String all();
 
-    @Message("residential")
-    String residential();
-
-    @Message("commercial")
-    String commercial();
-
-    @Message("maintenance")
-    String maintenance();
-
-    @Message("repair")
-    String repair();
-
-    @Message("installation")
-    String installation();
-
-    @Message("a fee, no work")
-    String fee();
-
-    @Message("a plan for a term")
-    String plan();
-
-    @Message("parts and labour apart")
-    String separate();
-
-    @Message("one sum for everything")
-    String lump_sum();
-
     @Message("Last day")
     String last_day();
 
@@ -83,4 +56,38 @@ public interface TaxRowWords {
     @Message(
             "A document carries the taxes of the place of the work, on the earlier of its day and the day it was paid.")
     String place_and_day();
+
+    @Message("What will be charged there")
+    String charged();
+
+    @Message("From {day} on, in {place}:")
+    String charged_from(String day, String place);
+
+    @Message("Show what will be charged")
+    String look();
+
+    @Message(
+            "A row under the same code takes the place of the shipped one; a tax under another code is charged beside it.")
+    String code_hint();
+
+    @Message("End a row of yours")
+    String end();
+
+    @Message("Documents of later days no longer carry it; what was issued stays as it is.")
+    String end_lead();
+
+    @Message("Row")
+    String row();
+
+    @Message("Give it its last day")
+    String end_verb();
+
+    @Message("until {day}")
+    String until(String day);
+
+    @Message("all cases")
+    String all_cases();
+
+    @Message("{percent}%")
+    String percent(String percent);
 }

@@ -10,6 +10,8 @@ import changeover.billing.tax.TaxRow;
 import changeover.billing.tax.Work;
 import changeover.web.session.Bundles;
 import changeover.web.session.Frame;
+import changeover.web.session.Written;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -20,6 +22,7 @@ import java.util.stream.Collectors;
 public record TaxRowsView(
         List<Row> rows,
         List<Choice> toConfirm,
+        List<Choice> toEnd,
         List<Choice> properties,
         List<Choice> works,
         List<Choice> forms,
@@ -45,7 +48,42 @@ public record TaxRowsView(
 
     public record Choice(String code, String words) {}
 
-    static TaxRowsView of(List<TaxRow> own, List<TaxRow> shipped, Frame frame) {
+    /**
+     * What a row that is not added yet makes the place charge.
+     *
+     * @param seen the taxes and their rates, sent back with the owner's yes to them
+     */
+    public record Charged(String place, String day, List<Tax> taxes, String seen) {
+
+        static Charged of(List<TaxRow> rows, TaxRow added, Frame frame) {
+            TaxRowWords words = Bundles.of(TaxRowWords.class, frame.locale());
+            return new Charged(
+                    TaxRowsView.place(added, frame),
+                    frame.brief(added.from()),
+                    rows.stream().map(row -> tax(row, frame, words)).toList(),
+                    seen(rows));
+        }
+
+        static String seen(List<TaxRow> rows) {
+            return rows.stream()
+                    .map(row -> row.key() + " " + row.tax().percent().toPlainString())
+                    .collect(Collectors.joining("; "));
+        }
+
+        private static Tax tax(TaxRow row, Frame frame, TaxRowWords words) {
+            String cases = cases(row, frame);
+            return new Tax(
+                    row.tax().label().in(frame.locale()),
+                    words.percent(Written.of(row.tax().percent(), frame.locale())),
+                    cases.isEmpty() ? words.all_cases() : cases,
+                    row.until() == null ? "" : words.until(frame.brief(row.until())));
+        }
+    }
+
+    /** @param until its last day, in words; empty while it has none */
+    public record Tax(String label, String percent, String cases, String until) {}
+
+    static TaxRowsView of(List<TaxRow> own, List<TaxRow> shipped, LocalDate today, Frame frame) {
         TaxRowWords words = Bundles.of(TaxRowWords.class, frame.locale());
         RowsWords rows = Bundles.of(RowsWords.class, frame.locale());
         Set<String> asShipped = ShippedTaxes.rows().stream()
@@ -53,11 +91,11 @@ public record TaxRowsView(
                 .map(TaxRow::key)
                 .collect(Collectors.toSet());
         List<Row> all = new ArrayList<>();
-        own.forEach(row -> all.add(row(row, frame, words, rows.own(), true)));
+        own.forEach(row -> all.add(row(row, frame, rows.own(), true)));
         shipped.forEach(row -> {
             boolean confirmed = row.tax().read() && !asShipped.contains(row.key());
             String standing = !row.tax().read() ? words.from_memory() : confirmed ? words.confirmed() : rows.shipped();
-            all.add(row(row, frame, words, standing, confirmed));
+            all.add(row(row, frame, standing, confirmed));
         });
         return new TaxRowsView(
                 List.copyOf(all),
@@ -65,25 +103,29 @@ public record TaxRowsView(
                         .filter(row -> !row.tax().read())
                         .map(row -> new Choice(row.key(), said(row, frame, words)))
                         .toList(),
+                own.stream()
+                        .filter(row -> row.until() == null || !row.until().isBefore(today))
+                        .map(row -> new Choice(row.key(), said(row, frame, words)))
+                        .toList(),
                 Arrays.stream(PropertyUse.values())
-                        .map(one -> new Choice(one.code(), property(one, words)))
+                        .map(one -> new Choice(one.code(), one.wording().in(frame.locale())))
                         .toList(),
                 Arrays.stream(Work.values())
-                        .map(one -> new Choice(one.code(), work(one, words)))
+                        .map(one -> new Choice(one.code(), one.wording().in(frame.locale())))
                         .toList(),
                 Arrays.stream(ContractForm.values())
-                        .map(one -> new Choice(one.code(), form(one, words)))
+                        .map(one -> new Choice(one.code(), one.wording().in(frame.locale())))
                         .toList(),
                 Arrays.stream(TaxCategory.values())
                         .map(one -> new Choice(one.name(), one.wording().in(frame.locale())))
                         .toList());
     }
 
-    private static Row row(TaxRow row, Frame frame, TaxRowWords words, String standing, boolean ownWords) {
+    private static Row row(TaxRow row, Frame frame, String standing, boolean ownWords) {
         return new Row(
                 place(row, frame),
                 row.tax().label().in(frame.locale()),
-                cases(row, frame, words),
+                cases(row, frame),
                 frame.brief(row.from()),
                 row.until() == null ? "" : frame.brief(row.until()),
                 row.tax().source(),
@@ -97,49 +139,20 @@ public record TaxRowsView(
     }
 
     private static String said(TaxRow row, Frame frame, TaxRowWords words) {
-        String cases = cases(row, frame, words);
+        String cases = cases(row, frame);
         return place(row, frame) + ", " + row.tax().label().in(frame.locale())
                 + (cases.isEmpty() ? "" : " (" + cases + ")") + ", " + words.since(frame.brief(row.from()));
     }
 
-    private static String cases(TaxRow row, Frame frame, TaxRowWords words) {
+    private static String cases(TaxRow row, Frame frame) {
         List<String> cases = new ArrayList<>();
-        if (row.property() != null) {
-            cases.add(property(row.property(), words));
-        }
-        if (row.work() != null) {
-            cases.add(work(row.work(), words));
-        }
-        if (row.form() != null) {
-            cases.add(form(row.form(), words));
+        String named = row.cases().in(frame.locale());
+        if (!named.isEmpty()) {
+            cases.add(named);
         }
         TaxCategory.of(row.tax().category())
                 .filter(category -> category != TaxCategory.S)
                 .ifPresent(category -> cases.add(category.wording().in(frame.locale())));
         return String.join(", ", cases);
-    }
-
-    private static String property(PropertyUse use, TaxRowWords words) {
-        return switch (use) {
-            case RESIDENTIAL -> words.residential();
-            case COMMERCIAL -> words.commercial();
-        };
-    }
-
-    private static String work(Work work, TaxRowWords words) {
-        return switch (work) {
-            case MAINTENANCE -> words.maintenance();
-            case REPAIR -> words.repair();
-            case INSTALLATION -> words.installation();
-            case FEE -> words.fee();
-        };
-    }
-
-    private static String form(ContractForm form, TaxRowWords words) {
-        return switch (form) {
-            case PLAN -> words.plan();
-            case SEPARATE -> words.separate();
-            case LUMP_SUM -> words.lump_sum();
-        };
     }
 }

@@ -13,6 +13,8 @@ import changeover.web.AShop;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
@@ -73,6 +75,68 @@ class TaxesApiTest {
                 .body("property", equalTo("commercial"))
                 .body("form", equalTo(null))
                 .body("own", equalTo(true));
+    }
+
+    @Test
+    void a_row_is_tried_added_and_ended() {
+        var shop = shops.open("CA-QC", "fr");
+        var qst = Map.of(
+                "region", "CA-QC",
+                "tax", "qst",
+                "labelEn", "QST 10%",
+                "labelFr", "TVQ 10 %",
+                "category", "S",
+                "percent", "10",
+                "from", "2027-01-01",
+                "source", "As if the rate had changed");
+        send(shop.owner(), shop.api("taxes/trials"), qst)
+                .statusCode(200)
+                .body("charged.tax", equalTo(List.of("gst", "qst")))
+                .body("charged.percent", equalTo(List.of("5", "10")))
+                .body("charged.own", equalTo(List.of(false, true)));
+        String row = send(shop.owner(), shop.api("taxes"), qst)
+                .statusCode(201)
+                .extract()
+                .path("row");
+        Sending.twice(shop.owner(), shop.api("taxes/last-days"), Map.of("ended", row, "lastDay", "2327-12-31"))
+                .statusCode(200)
+                .body("until", equalTo("2327-12-31"));
+        send(shop.owner(), shop.api("taxes/last-days"), Map.of("ended", "CA-QC qst", "lastDay", "2027-12-31"))
+                .statusCode(422)
+                .body("refusals.field", hasItems("ended"));
+        send(shop.office(), shop.api("taxes/last-days"), Map.of("ended", row, "lastDay", "2027-12-31"))
+                .statusCode(404);
+    }
+
+    @Test
+    void the_page_shows_what_will_be_charged_and_ends_a_row() {
+        var shop = shops.open("CA-QC", "en");
+        var qst = new HashMap<>(Map.of(
+                "region", "CA-QC",
+                "code", "qst",
+                "labelEn", "QST 10%",
+                "labelFr", "TVQ 10 %",
+                "category", "S",
+                "percent", "10",
+                "from", "2027-01-01",
+                "source", "As if the rate had changed"));
+        qst.put("do", "look");
+        post(shop.owner(), shop.at("shop/taxes"), qst)
+                .statusCode(200)
+                .body(containsString("TPS/GST 5%"), containsString("QST 10%"), containsString("(10%)"));
+        qst.put("do", "add");
+        post(shop.owner(), shop.at("shop/taxes"), qst).statusCode(422).body(containsString("(10%)"));
+        String row = "CA-QC qst 2027-01-01 any any any";
+        qst.put("seen", "CA-QC gst 2013-01-01 any any any 5; " + row + " 10");
+        post(shop.owner(), shop.at("shop/taxes"), qst).statusCode(303);
+        as(shop.owner()).get(shop.at("shop/taxes")).then().body(containsString("value=\"" + row + "\""));
+        post(shop.owner(), shop.at("shop/taxes/last-days"), Map.of("ended", row, "lastDay", "2026-12-31"))
+                .statusCode(422);
+        post(shop.owner(), shop.at("shop/taxes/last-days"), Map.of("ended", row, "lastDay", "2327-12-31"))
+                .statusCode(303);
+        qst.put("region", "CA-ON");
+        qst.put("do", "look");
+        post(shop.owner(), shop.at("shop/taxes"), qst).statusCode(422).body(containsString("harmonized"));
     }
 
     @Test

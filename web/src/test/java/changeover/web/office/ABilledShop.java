@@ -27,6 +27,7 @@ public class ABilledShop {
                         shop.owner(),
                         shop.at("shop/taxes"),
                         Map.of(
+                                "seen", "CA-ON hst 2020-01-01 any any any 13",
                                 "region", "CA-ON",
                                 "code", "hst",
                                 "labelEn", "HST 13%",

@@ -99,6 +99,10 @@ class RowsPagesTest {
                 ""));
         post(shop.owner(), shop.at("shop/taxes"), tax).statusCode(422).body(containsString("GST 5%"));
         tax.put("source", "Canada Revenue Agency, GST rates, read 2026-01-02");
+        post(shop.owner(), shop.at("shop/taxes"), tax)
+                .statusCode(422)
+                .body(containsString("What will be charged there"), containsString("(5%)"));
+        tax.put("seen", "CA-AB gst 2026-01-01 any any any 5");
         post(shop.owner(), shop.at("shop/taxes"), tax).statusCode(303);
         as(shop.owner()).get(shop.at("shop/taxes")).then().body(containsString("Alberta"));
     }
