@@ -1,5 +1,7 @@
 package changeover.billing.invoices;
 
+import changeover.billing.tax.ContractForm;
+import changeover.billing.tax.Work;
 import changeover.contracts.money.Money;
 import changeover.contracts.words.Wording;
 import java.math.BigDecimal;
@@ -33,6 +35,7 @@ public record DraftByHand(
     /**
      * @param words in the language of the document
      * @param unitPrice null while the price book has none, and for what the plan includes
+     * @param work, form decide its taxes, with the place
      * @param visitChanged the amended visit now says otherwise than when the line was changed by hand
      */
     public record Line(
@@ -44,5 +47,7 @@ public record DraftByHand(
             @Nullable Money unitPrice,
             boolean included,
             boolean byHand,
-            boolean visitChanged) {}
+            boolean visitChanged,
+            Work work,
+            ContractForm form) {}
 }

@@ -1,5 +1,6 @@
 package changeover.billing.invoices;
 
+import changeover.billing.tax.ContractForm;
 import changeover.billing.tax.Work;
 import changeover.contracts.money.Money;
 import java.math.BigDecimal;
@@ -25,21 +26,36 @@ public record DraftChange(
      * @param quantity above nought, at most four decimals
      * @param unitPrice for one unit, before tax; never for what the plan includes
      * @param at the field of its price, for what is said about it
+     * @param work, form decide the taxes, with the place
      */
     public record Kept(
             int position,
             @Nullable String words,
             @Nullable BigDecimal quantity,
             @Nullable Money unitPrice,
-            String at) {}
+            String at,
+            @Nullable Work work,
+            @Nullable ContractForm form) {
+
+        /** What it is and how its price was agreed stay as they are. */
+        public Kept(
+                int position,
+                @Nullable String words,
+                @Nullable BigDecimal quantity,
+                @Nullable Money unitPrice,
+                String at) {
+            this(position, words, quantity, unitPrice, at, null, null);
+        }
+    }
 
     /**
      * A line of a person's own, charged and taxed like any other work at the place.
      *
      * @param unit UN/ECE Recommendation 20, one of {@link DraftsByHand#UNITS}
-     * @param work decides the taxes, with the place
+     * @param work, form decide the taxes, with the place
      */
-    public record Added(String words, BigDecimal quantity, String unit, Money unitPrice, Work work) {}
+    public record Added(
+            String words, BigDecimal quantity, String unit, Money unitPrice, Work work, ContractForm form) {}
 
     /** @param mayIssueFrom of a plan's document never earlier than it stands: the law may have set that day */
     public record Terms(LocalDate mayIssueFrom, @Nullable String purchaseOrder, int dueDays) {}

@@ -36,6 +36,9 @@ public class DraftsByHand {
     /** The kinds of work that a person may name for a line; a fee is none. */
     public static final Set<String> WORKS = Set.of("maintenance", "repair", "installation");
 
+    /** How the price of a line may have been agreed. */
+    public static final Set<String> FORMS = Set.of("plan", "separate", "lump_sum");
+
     @Inject
     EntityManager session;
 

@@ -1,5 +1,7 @@
 package changeover.billing.invoices;
 
+import changeover.billing.tax.ContractForm;
+import changeover.billing.tax.Work;
 import changeover.contracts.money.Money;
 import changeover.contracts.words.Wording;
 import java.math.BigDecimal;
@@ -34,13 +36,15 @@ record HandRow(
         boolean byHand,
         @Nullable BigDecimal reckonedQuantity,
         @Nullable Long reckonedMinor,
-        boolean visitChanged) {
+        boolean visitChanged,
+        Work work,
+        ContractForm form) {
 
     static List<HandRow> of(Connection connection, UUID draft, Currency currency) throws SQLException {
         try (PreparedStatement select = connection.prepareStatement("""
                 select id, position, home_id, visit_id, day, kind, item_code, coverage, words_en, words_fr, quantity, unit,
                        unit_price_minor, discount_percent, net_minor, by_hand, reckoned_quantity, reckoned_minor,
-                       visit_changed
+                       visit_changed, work, contract_form
                   from invoice_line where invoice_id = ? order by position""")) {
             select.setObject(1, draft);
             List<HandRow> rows = new ArrayList<>();
@@ -73,7 +77,9 @@ record HandRow(
                 byHand,
                 byHand ? row.getBigDecimal(17) : row.getBigDecimal(11),
                 byHand ? row.getObject(18, Long.class) : Long.valueOf(row.getLong(15)),
-                row.getBoolean(19));
+                row.getBoolean(19),
+                Work.of(row.getString(20)),
+                ContractForm.of(row.getString(21)));
     }
 
     boolean included() {
@@ -90,6 +96,8 @@ record HandRow(
                 unitPrice,
                 included(),
                 byHand,
-                visitChanged);
+                visitChanged,
+                work,
+                form);
     }
 }

@@ -2,6 +2,7 @@ package changeover.billing.invoices;
 
 import changeover.billing.pricing.Charge.Covered;
 import changeover.billing.tax.ContractForm;
+import changeover.billing.tax.Work;
 import changeover.contracts.money.Money;
 import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Wording;
@@ -71,8 +72,11 @@ final class HandWork {
                 one.words() == null || one.words().equals(before) ? row.words() : new Wording(one.words(), one.words());
         BigDecimal quantity = one.quantity() == null ? row.quantity() : counted(one.quantity());
         Money price = one.unitPrice() == null ? row.unitPrice() : one.unitPrice();
+        Work work = one.work() == null ? row.work() : one.work();
+        ContractForm form = one.form() == null ? row.form() : one.form();
         boolean sameQuantity = quantity.compareTo(row.quantity()) == 0;
-        if (words.equals(row.words()) && sameQuantity && Objects.equals(price, row.unitPrice())) {
+        boolean sameCase = work == row.work() && form == row.form();
+        if (words.equals(row.words()) && sameQuantity && Objects.equals(price, row.unitPrice()) && sameCase) {
             return false;
         }
         if (row.included() && !Objects.equals(price, row.unitPrice())) {
@@ -86,7 +90,7 @@ final class HandWork {
                 update invoice_line set words_en = ?, words_fr = ?, quantity = ?, unit_price_minor = ?,
                        discount_minor = case when ? then discount_minor else ? end,
                        net_minor = case when ? then net_minor else ? end,
-                       by_hand = true, reckoned_quantity = ?, reckoned_minor = ?
+                       by_hand = true, reckoned_quantity = ?, reckoned_minor = ?, work = ?, contract_form = ?
                  where id = ?""")) {
             update.setString(1, words.en());
             update.setString(2, words.fr());
@@ -98,7 +102,9 @@ final class HandWork {
             update.setLong(8, gross.minus(discount).minor());
             update.setBigDecimal(9, row.reckonedQuantity());
             update.setObject(10, row.reckonedMinor(), Types.BIGINT);
-            update.setObject(11, row.id());
+            update.setString(11, work.code());
+            update.setString(12, form.code());
+            update.setObject(13, row.id());
             update.executeUpdate();
         }
         return true;
@@ -174,7 +180,7 @@ final class HandWork {
                 null,
                 Covered.BILLABLE,
                 one.work(),
-                ContractForm.SEPARATE,
+                one.form(),
                 new Wording(one.words(), one.words()),
                 new Wording("", ""),
                 quantity,

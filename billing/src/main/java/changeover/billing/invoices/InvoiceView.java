@@ -1,5 +1,7 @@
 package changeover.billing.invoices;
 
+import changeover.billing.tax.ContractForm;
+import changeover.billing.tax.Work;
 import changeover.contracts.money.Money;
 import changeover.contracts.words.Wording;
 import java.math.BigDecimal;
@@ -108,7 +110,9 @@ public record InvoiceView(
             Money net,
             @Nullable UUID homeId,
             @Nullable UUID visitId,
-            boolean byHand) {}
+            boolean byHand,
+            Work work,
+            ContractForm form) {}
 
     /** @param registration the number under which this tax is collected, null where there is none */
     public record Tax(

@@ -114,6 +114,8 @@ record LineRow(
                 new Money(netMinor, currency),
                 homeId,
                 visitId,
-                byHand);
+                byHand,
+                work,
+                form);
     }
 }

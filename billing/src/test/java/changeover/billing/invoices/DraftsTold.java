@@ -7,6 +7,7 @@ import changeover.billing.pricing.ItemKind;
 import changeover.billing.pricing.PriceBook;
 import changeover.billing.pricing.PriceEntry;
 import changeover.billing.pricing.Prices;
+import changeover.billing.tax.ContractForm;
 import changeover.billing.tax.Work;
 import changeover.contracts.money.Money;
 import changeover.contracts.words.FilledOn;
@@ -67,7 +68,8 @@ class DraftsTold {
     }
 
     static DraftChange.Added own(String words, String quantity, String price) {
-        return new DraftChange.Added(words, new BigDecimal(quantity), "HUR", cad(price), Work.REPAIR);
+        return new DraftChange.Added(
+                words, new BigDecimal(quantity), "HUR", cad(price), Work.REPAIR, ContractForm.SEPARATE);
     }
 
     static Money cad(String amount) {

@@ -5,6 +5,7 @@ import changeover.billing.invoices.DraftByHand;
 import changeover.billing.invoices.DraftChange;
 import changeover.billing.invoices.DraftsByHand;
 import changeover.billing.invoices.Invoices;
+import changeover.billing.tax.ContractForm;
 import changeover.billing.tax.Work;
 import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Today;
@@ -63,8 +64,8 @@ public class DraftsApi {
 
     /**
      * The lines as they are to be, on the edition that If-Match names. A line with its {@code position} is kept, with other
-     * {@code words, quantity, unitPrice} where they are given; one without is new: {@code words, quantity, unit, unitPrice,
-     * work}. A line that is not listed is taken off. Beside them {@code mayIssueFrom, dueDays, purchaseOrder}: what is not
+     * {@code words, quantity, unitPrice, work, form} where they are given; one without is new: {@code words, quantity, unit,
+     * unitPrice, work, form}. A line that is not listed is taken off. Beside them {@code mayIssueFrom, dueDays, purchaseOrder}: what is not
      * named stays.
      */
     @PUT
@@ -114,7 +115,9 @@ public class DraftsApi {
                 line.value("words") == null ? null : line.text("words", LONGEST_LINE),
                 line.value("quantity") == null ? null : quantity(line),
                 line.value("unitPrice") == null ? null : line.money("unitPrice", currency),
-                line.path() + "unitPrice");
+                line.path() + "unitPrice",
+                line.value("work") == null ? null : work(line),
+                line.value("form") == null ? null : form(line));
     }
 
     private static DraftChange.Added added(Asked line, Currency currency) {
@@ -122,8 +125,19 @@ public class DraftsApi {
         BigDecimal quantity = quantity(line);
         String unit = line.oneOf("unit", Set.copyOf(DraftsByHand.UNITS));
         Money price = line.money("unitPrice", currency);
-        String work = line.value("work") == null ? "repair" : line.oneOf("work", DraftsByHand.WORKS);
-        return new DraftChange.Added(words, quantity, unit, price, Work.of(work.isEmpty() ? "repair" : work));
+        Work work = line.value("work") == null ? Work.REPAIR : work(line);
+        ContractForm form = line.value("form") == null ? ContractForm.SEPARATE : form(line);
+        return new DraftChange.Added(words, quantity, unit, price, work, form);
+    }
+
+    private static Work work(Asked line) {
+        String work = line.oneOf("work", DraftsByHand.WORKS);
+        return work.isEmpty() ? Work.REPAIR : Work.of(work);
+    }
+
+    private static ContractForm form(Asked line) {
+        String form = line.oneOf("form", DraftsByHand.FORMS);
+        return form.isEmpty() ? ContractForm.SEPARATE : ContractForm.of(form);
     }
 
     private static BigDecimal quantity(Asked line) {

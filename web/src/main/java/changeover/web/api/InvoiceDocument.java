@@ -30,6 +30,7 @@ public record InvoiceDocument(
     /**
      * @param unit as UN/ECE Recommendation 20 writes it
      * @param byHand whether a person wrote or changed it
+     * @param work, form decide its taxes, with the place
      */
     public record LineDocument(
             int position,
@@ -42,7 +43,9 @@ public record InvoiceDocument(
             @Nullable Amount unitPrice,
             Amount discount,
             Amount net,
-            boolean byHand) {}
+            boolean byHand,
+            String work,
+            String form) {}
 
     public record TaxDocument(
             String code,
@@ -85,7 +88,9 @@ public record InvoiceDocument(
                 line.unitPrice() == null ? null : Amount.of(line.unitPrice()),
                 Amount.of(line.discount()),
                 Amount.of(line.net()),
-                line.byHand());
+                line.byHand(),
+                line.work().code(),
+                line.form().code());
     }
 
     private static TaxDocument tax(InvoiceView.Tax tax, InvoiceView view) {

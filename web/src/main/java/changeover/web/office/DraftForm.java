@@ -4,6 +4,7 @@ import changeover.billing.invoices.DocumentKind;
 import changeover.billing.invoices.DraftByHand;
 import changeover.billing.invoices.DraftChange;
 import changeover.billing.invoices.DraftsByHand;
+import changeover.billing.tax.ContractForm;
 import changeover.billing.tax.Work;
 import changeover.contracts.money.Money;
 import changeover.web.session.Said;
@@ -21,7 +22,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/** The fields of a draft: three a line, named by the line itself, so that a line that moved keeps its own. */
+/** The fields of a draft: five a line, named by the line itself, so that a line that moved keeps its own. */
 final class DraftForm {
 
     static final int LONGEST_LINE = 500;
@@ -49,7 +50,9 @@ final class DraftForm {
                     fields.containsKey(words) ? typed.text(words, LONGEST_LINE) : null,
                     fields.containsKey(quantity) ? counted(typed, quantity) : null,
                     priceAsked ? typed.money(price, draft.currency()) : null,
-                    price));
+                    price,
+                    fields.containsKey(field("work", line)) ? work(typed, field("work", line), line) : null,
+                    fields.containsKey(field("form", line)) ? form(typed, field("form", line)) : null));
         }
         return new DraftChange(kept, added(typed, fields, draft), terms(typed, draft));
     }
@@ -63,7 +66,23 @@ final class DraftForm {
                 counted(typed, "quantity"),
                 typed.oneOf("unit", Set.copyOf(DraftsByHand.UNITS)),
                 typed.money("price", draft.currency()),
-                Work.of(typed.oneOf("work", DraftsByHand.WORKS))));
+                work(typed, "work", null),
+                fields.containsKey("form") ? form(typed, "form") : ContractForm.SEPARATE));
+    }
+
+    /** A fee stays one, and nothing else becomes one. */
+    private static Work work(Typed typed, String field, DraftByHand.@Nullable Line line) {
+        return Work.of(typed.oneOf(field, works(line).stream().map(Work::code).collect(Collectors.toSet())));
+    }
+
+    private static ContractForm form(Typed typed, String field) {
+        return ContractForm.of(typed.oneOf(field, DraftsByHand.FORMS));
+    }
+
+    static List<Work> works(DraftByHand.@Nullable Line line) {
+        return line != null && line.work() == Work.FEE
+                ? List.of(Work.FEE)
+                : List.of(Work.MAINTENANCE, Work.REPAIR, Work.INSTALLATION);
     }
 
     private static DraftChange.@Nullable Terms terms(Typed typed, DraftByHand draft) {
@@ -88,9 +107,12 @@ final class DraftForm {
             fields.put(field("words", line), line.words());
             fields.put(field("quantity", line), Written.of(line.quantity(), locale));
             fields.put(field("price", line), amount(line.unitPrice(), locale));
+            fields.put(field("work", line), line.work().code());
+            fields.put(field("form", line), line.form().code());
         }
         fields.put("unit", "C62");
         fields.put("work", draft.kind() == DocumentKind.PLAN ? "maintenance" : "repair");
+        fields.put("form", "separate");
         fields.put("mayIssueFrom", draft.mayIssueFrom().toString());
         fields.put("dueDays", String.valueOf(draft.dueDays()));
         fields.put("purchaseOrder", draft.purchaseOrder() == null ? "" : draft.purchaseOrder());

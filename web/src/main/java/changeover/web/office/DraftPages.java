@@ -5,6 +5,7 @@ import changeover.billing.invoices.DocumentKind;
 import changeover.billing.invoices.DraftByHand;
 import changeover.billing.invoices.DraftChange;
 import changeover.billing.invoices.DraftsByHand;
+import changeover.billing.tax.ContractForm;
 import changeover.contracts.words.FilledOn;
 import changeover.contracts.words.Refusal;
 import changeover.web.session.Desk;
@@ -29,10 +30,12 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /** A draft is changed by hand: its lines, a line more, its terms. */
 @Path("/{slug}/money/invoices/{id}/draft")
@@ -47,6 +50,9 @@ public class DraftPages {
             String quantity,
             String price,
             String off,
+            String work,
+            String form,
+            List<Choice> works,
             String now,
             String unit,
             boolean unpriced,
@@ -65,7 +71,9 @@ public class DraftPages {
             List<Row> rows,
             List<String> takenOff,
             List<String> lost,
-            List<Choice> units) {}
+            List<Choice> units,
+            List<Choice> works,
+            List<Choice> forms) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
@@ -138,8 +146,18 @@ public class DraftPages {
                         DraftForm.lost(form, draft),
                         DraftsByHand.UNITS.stream()
                                 .map(code -> new Choice(code, paper.unit(code)))
+                                .toList(),
+                        works(null, locale),
+                        Arrays.stream(ContractForm.values())
+                                .map(one -> new Choice(one.code(), one.wording().in(locale)))
                                 .toList()),
                 form);
+    }
+
+    private static List<Choice> works(DraftByHand.@Nullable Line line, Locale locale) {
+        return DraftForm.works(line).stream()
+                .map(one -> new Choice(one.code(), one.wording().in(locale)))
+                .toList();
     }
 
     private static Row row(DraftByHand.Line line, Locale locale, Words paper) {
@@ -150,6 +168,9 @@ public class DraftPages {
                 DraftForm.field("quantity", line),
                 DraftForm.field("price", line),
                 DraftForm.field("off", line),
+                DraftForm.field("work", line),
+                DraftForm.field("form", line),
+                works(line, locale),
                 line.unitPrice() == null
                         ? quantity
                         : quantity + " × " + line.unitPrice().format(locale),

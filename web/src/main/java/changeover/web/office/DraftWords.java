@@ -75,6 +75,12 @@ public interface DraftWords {
     @Message("It decides the taxes, with the place.")
     String work_hint();
 
+    @Message("How the price was agreed")
+    String agreed();
+
+    @Message("Some places tax one sum for everything otherwise than parts and labour apart.")
+    String agreed_hint();
+
     @Message("upkeep")
     String maintenance();
 

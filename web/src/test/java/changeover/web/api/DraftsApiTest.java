@@ -60,13 +60,15 @@ class DraftsApiTest {
         var lines = Map.of(
                 "lines",
                 List.of(
-                        Map.of("position", 1, "unitPrice", "300.00"),
+                        Map.of("position", 1, "unitPrice", "300.00", "work", "installation", "form", "lump_sum"),
                         Map.of("words", "Drain", "quantity", "1.5", "unit", "HUR", "unitPrice", "40.00")));
         Sending.put(shop.office(), shop.api(draft + "/lines"), edition, lines)
                 .statusCode(200)
                 .body("total.amount", is("406.80"))
                 .body("lines.byHand", is(List.of(true, true)))
-                .body("lines[1].kind", is("other"));
+                .body("lines[1].kind", is("other"))
+                .body("lines.work", is(List.of("installation", "repair")))
+                .body("lines.form", is(List.of("lump_sum", "separate")));
         Sending.put(shop.office(), shop.api(draft + "/lines"), edition, lines)
                 .statusCode(422)
                 .body("refusals[0].code", is("changed-meanwhile"));
@@ -77,7 +79,7 @@ class DraftsApiTest {
                         shop.office(),
                         shop.api(draft + "/lines"),
                         "\"2\"",
-                        Map.of("lines", List.of(Map.of("position", 1, "work", "repair"), Map.of("words", "x"))))
+                        Map.of("lines", List.of(Map.of("position", 1, "work", "fee"), Map.of("words", "x"))))
                 .statusCode(422)
                 .body("refusals.field.toString()", containsString("lines[0].work"))
                 .body("refusals.field.toString()", containsString("lines[1].quantity"));
