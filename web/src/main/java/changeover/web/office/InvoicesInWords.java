@@ -1,5 +1,6 @@
 package changeover.web.office;
 
+import changeover.billing.documents.Words;
 import changeover.billing.invoices.DocumentKind;
 import changeover.billing.invoices.InvoiceView;
 import changeover.billing.payments.OpenItem;
@@ -92,9 +93,11 @@ public class InvoicesInWords {
 
     private static Line line(InvoiceView.Line line, Frame frame) {
         String figure = plain(line.quantity());
+        String unit = Words.in(frame.locale()).unit(line.unit());
         return new Line(
                 line.position(),
-                frame.locale().getLanguage().equals("fr") ? figure.replace('.', ',') : figure,
+                (frame.locale().getLanguage().equals("fr") ? figure.replace('.', ',') : figure)
+                        + (unit.isEmpty() ? "" : "\u00a0" + unit),
                 line.words().in(frame.locale()),
                 line.why().in(frame.locale()),
                 line.unitPrice() == null ? "" : line.unitPrice().format(frame.locale()),

@@ -192,4 +192,10 @@ public interface RowsWords {
 
     @Message("Place of the count")
     String count_place();
+
+    @Message("Counted in")
+    String unit();
+
+    @Message("in {unit}")
+    String counted_in(String unit);
 }

@@ -1,6 +1,8 @@
 package changeover.web.office;
 
+import changeover.billing.documents.Words;
 import changeover.contracts.catalogue.OwnCatalogue;
+import changeover.contracts.catalogue.TradeUnit;
 import changeover.contracts.tenants.People;
 import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Wording;
@@ -31,10 +33,13 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Parts: which the business carries, and how many lie where. */
@@ -45,16 +50,19 @@ public class StockPages {
 
     private static final BigDecimal LEAST = new BigDecimal("0.01");
     private static final BigDecimal MOST = BigDecimal.valueOf(9999);
+    private static final Set<String> UNITS =
+            Arrays.stream(TradeUnit.values()).map(TradeUnit::code).collect(Collectors.toUnmodifiableSet());
 
     public record PlaceRow(UUID id, String name) {}
 
     /** @param held how many in each place, in the places' order */
-    public record Row(String code, String name, String size, List<String> held) {}
+    public record Row(String code, String name, String size, String unit, List<String> held) {}
 
     public record Choice(String code, String words) {}
 
     /** The page in one piece; the two ids are the operations that its forms stand for. */
-    public record View(List<PlaceRow> places, List<Row> rows, List<Choice> kinds, UUID move, UUID count) {}
+    public record View(
+            List<PlaceRow> places, List<Row> rows, List<Choice> kinds, List<Choice> units, UUID move, UUID count) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
@@ -89,7 +97,7 @@ public class StockPages {
     public TemplateInstance list() {
         Frame frame = frames.of(Tab.PARTS);
         people.technicians(frame.today()).forEach(member -> places.van(member.personId()));
-        return page(Said.blank());
+        return page(Said.filled(Map.of("unit", TradeUnit.C62.code())));
     }
 
     @POST
@@ -101,7 +109,7 @@ public class StockPages {
                     var part = new KnownPart(
                             typed.text("code", 40),
                             new Wording(typed.text("nameEn", 120), typed.text("nameFr", 120)),
-                            "C62",
+                            typed.line("unit", 3) == null ? TradeUnit.C62.code() : typed.oneOf("unit", UNITS),
                             kind,
                             typed.line("size", 60));
                     typed.understood();
@@ -167,6 +175,7 @@ public class StockPages {
                         part.code(),
                         part.name().in(frame.locale()),
                         part.size() == null ? "" : part.size(),
+                        Words.in(frame.locale()).unit(part.unit()),
                         held.stream()
                                 .map(place -> figure(place.getOrDefault(part.code(), BigDecimal.ZERO), frame.locale()))
                                 .toList()))
@@ -177,7 +186,10 @@ public class StockPages {
         List<PlaceRow> names = all.stream()
                 .map(place -> new PlaceRow(place.id(), place.name()))
                 .toList();
-        return Pages.stock(frame, new View(names, rows, kinds, UUID.randomUUID(), UUID.randomUUID()), form);
+        List<Choice> units = Arrays.stream(TradeUnit.values())
+                .map(unit -> new Choice(unit.code(), unit.wording().in(frame.locale())))
+                .toList();
+        return Pages.stock(frame, new View(names, rows, kinds, units, UUID.randomUUID(), UUID.randomUUID()), form);
     }
 
     private static String figure(BigDecimal quantity, Locale locale) {
