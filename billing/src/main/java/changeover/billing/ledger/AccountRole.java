@@ -4,7 +4,6 @@ import changeover.contracts.words.Wording;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -36,16 +35,6 @@ public enum AccountRole {
     /** The role of a row {@code t} of {@code invoice_tax}. */
     static final String OF_TAX = "concat_ws(' ', 'tax', t.code, coalesce(t.registration, t.region))";
 
-    /** How the role of a tax begins. */
-    private static final String TAX = "tax ";
-
-    /** As the tax offices write them; a tax of a business's own is called by its code. */
-    private static final Map<String, Wording> TAXES = Map.of(
-            "gst", new Wording("GST", "TPS"),
-            "hst", new Wording("HST", "TVH"),
-            "qst", new Wording("QST", "TVQ"),
-            "pst", new Wording("PST", "TVP"));
-
     private final Wording wording;
 
     AccountRole(Wording wording) {
@@ -56,20 +45,11 @@ public enum AccountRole {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    /** The role in words; a tax by its name and number. */
-    public static Wording wording(String role) {
-        if (role.startsWith(TAX)) {
-            String tax = role.substring(TAX.length());
-            int space = tax.indexOf(' ');
-            String code = space < 0 ? tax : tax.substring(0, space);
-            String number = space < 0 ? "" : tax.substring(space);
-            Wording name = TAXES.getOrDefault(code, new Wording("Tax " + code, "Taxe " + code));
-            return new Wording(name.en() + number, name.fr() + number);
-        }
-        return of(role).map(one -> one.wording).orElse(new Wording(role, role));
+    public Wording wording() {
+        return wording;
     }
 
-    private static Optional<AccountRole> of(String code) {
+    static Optional<AccountRole> of(String code) {
         return Arrays.stream(values()).filter(one -> one.code().equals(code)).findFirst();
     }
 }

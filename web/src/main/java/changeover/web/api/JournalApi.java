@@ -1,7 +1,7 @@
 package changeover.web.api;
 
 import changeover.billing.ledger.AccountCodes;
-import changeover.billing.ledger.AccountRole;
+import changeover.billing.ledger.AccountNames;
 import changeover.billing.ledger.Journal;
 import changeover.billing.ledger.JournalEntry;
 import changeover.billing.ledger.JournalFile;
@@ -49,6 +49,9 @@ public class JournalApi {
     AccountCodes codes;
 
     @Inject
+    AccountNames names;
+
+    @Inject
     Businesses businesses;
 
     @Inject
@@ -62,10 +65,13 @@ public class JournalApi {
             @Nullable @QueryParam("from") String from, @Nullable @QueryParam("until") String until) {
         Period period = AskedInQuery.period(from, until, today.day());
         Map<String, String> known = codes.all();
+        AccountNames.Names said = names.now();
         return new JournalDocument(
                 period.from(),
                 period.until(),
-                journal.of(period).stream().map(entry -> entry(entry, known)).toList());
+                journal.of(period).stream()
+                        .map(entry -> entry(entry, known, said))
+                        .toList());
     }
 
     /** One row a posting; the postings of an entry bear its number. */
@@ -79,7 +85,7 @@ public class JournalApi {
         return CsvAnswer.of(JournalFile.of(journal.of(period), codes.all(), locale), "journal", period);
     }
 
-    private static EntryDocument entry(JournalEntry entry, Map<String, String> known) {
+    private static EntryDocument entry(JournalEntry entry, Map<String, String> known, AccountNames.Names said) {
         return new EntryDocument(
                 entry.day(),
                 entry.document(),
@@ -88,7 +94,7 @@ public class JournalApi {
                 entry.postings().stream()
                         .map(one -> new PostingDocument(
                                 one.role(),
-                                AccountRole.wording(one.role()),
+                                said.of(one.role()),
                                 known.get(one.role()),
                                 Amount.of(one.debit()),
                                 Amount.of(one.credit())))

@@ -1,7 +1,7 @@
 package changeover.web.office;
 
 import changeover.billing.ledger.AccountCodes;
-import changeover.billing.ledger.AccountRole;
+import changeover.billing.ledger.AccountNames;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
@@ -52,6 +52,9 @@ public class AccountPages {
     @Inject
     AccountCodes codes;
 
+    @Inject
+    AccountNames names;
+
     @GET
     @Transactional
     public TemplateInstance accounts() {
@@ -81,8 +84,9 @@ public class AccountPages {
 
     private TemplateInstance page(Said form) {
         Frame frame = frames.of(Tab.MONEY);
+        AccountNames.Names said = names.now();
         List<Role> roles = codes.roles().stream()
-                .map(role -> new Role(field(role), AccountRole.wording(role).in(frame.locale())))
+                .map(role -> new Role(field(role), said.of(role).in(frame.locale())))
                 .toList();
         return Pages.accounts(frame, roles, form);
     }

@@ -1,7 +1,7 @@
 package changeover.web.office;
 
 import changeover.billing.ledger.AccountCodes;
-import changeover.billing.ledger.AccountRole;
+import changeover.billing.ledger.AccountNames;
 import changeover.billing.ledger.Journal;
 import changeover.billing.ledger.JournalEntry;
 import changeover.billing.ledger.JournalFile;
@@ -83,6 +83,9 @@ public class JournalPages {
     AccountCodes codes;
 
     @Inject
+    AccountNames names;
+
+    @Inject
     Businesses businesses;
 
     @GET
@@ -137,7 +140,7 @@ public class JournalPages {
         return Pages.postings(
                 frame,
                 new Postings(
-                        AccountRole.wording(role).in(frame.locale()),
+                        names.now().of(role).in(frame.locale()),
                         PeriodAsked.inWords(period.period(), frame),
                         period.query(),
                         rows.stream().limit(SHOWN).toList(),
@@ -151,6 +154,7 @@ public class JournalPages {
         List<JournalEntry> entries = journal.of(asked.period());
         List<Journal.Moved> moved = Journal.moved(entries);
         Map<String, String> known = codes.all();
+        AccountNames.Names said = names.now();
         Money nought = Money.zero(businesses.current().currency());
         return Pages.journal(
                 frame,
@@ -158,7 +162,7 @@ public class JournalPages {
                         PeriodAsked.inWords(asked.period(), frame),
                         moved.stream()
                                 .map(one -> new Moved(
-                                        AccountRole.wording(one.role()).in(frame.locale()),
+                                        said.of(one.role()).in(frame.locale()),
                                         known.getOrDefault(one.role(), ""),
                                         some(one.debit(), frame),
                                         some(one.credit(), frame),
