@@ -21,7 +21,7 @@ public enum RefundWay {
         return code;
     }
 
-    static RefundWay of(String code) {
+    public static RefundWay of(String code) {
         return Arrays.stream(values())
                 .filter(way -> way.code.equals(code))
                 .findFirst()

@@ -9,6 +9,7 @@ import changeover.billing.invoices.Invoices;
 import changeover.billing.tax.TaxQuestion;
 import changeover.contracts.agreements.Agreements;
 import changeover.contracts.agreements.Ending;
+import changeover.contracts.agreements.EndingCause;
 import changeover.contracts.customers.Homes;
 import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Businesses;
@@ -31,6 +32,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /** Agreements that end in mid-term are settled by credit notes and fallen instalments, after both ways were looked at. */
 @ApplicationScoped
@@ -63,8 +65,18 @@ public class Settlements {
     @Inject
     DraftsByHand drafts;
 
-    /** On the day it ended, or, while it holds, as if it ended on the day asked; empty where nothing was ever sold. */
+    /** As below, asked about no reason. */
     public Optional<Settlement> of(UUID agreement, LocalDate asked) {
+        return of(agreement, asked, null);
+    }
+
+    /**
+     * On the day it ended and for its reason, or, while it holds, as if it ended on the day asked for the reason asked; empty where
+     * nothing was ever sold.
+     *
+     * @param why null where none is asked about
+     */
+    public Optional<Settlement> of(UUID agreement, LocalDate asked, @Nullable EndingCause why) {
         Currency currency = businesses.current().currency();
         Optional<Ending> ending = agreements.ending(agreement);
         LocalDate day = ending.map(Ending::day).orElse(asked);
@@ -78,11 +90,12 @@ public class Settlements {
             String place = homes.get(sold.get().head().homeId())
                     .map(home -> TaxQuestion.region(home.country(), home.region()))
                     .orElse("");
+            EndingCause cause = ending.isPresent() ? ending.get().cause().orElse(null) : why;
             long since = ChronoUnit.DAYS.between(rows.yes(agreement, day), day);
             return Optional.of(Settlement.of(
                     agreement,
                     ending.isPresent(),
-                    RefundPolicy.of(place, "", since),
+                    RefundPolicy.of(place, cause == null ? "" : cause.code(), since),
                     sold.get().endingOn(day, currency),
                     rows.billed(agreement),
                     rows.waiting(agreement)));

@@ -143,7 +143,7 @@ public class Agreement extends Owned {
     }
 
     /** It ends before its term is over: from this day on nothing is promised any more. */
-    Ending end(LocalDate day, String why) {
+    Ending end(LocalDate day, @Nullable EndingCause cause, String why) {
         if (why.isBlank()) {
             throw Refusal.of("agreement.ending-says-why").at("why").thrown();
         }
@@ -152,7 +152,7 @@ public class Agreement extends Owned {
                     .at("day")
                     .thrown();
         }
-        return Ending.of(id(), day, why.strip());
+        return Ending.of(id(), day, cause, why.strip());
     }
 
     /** Why the agreement ends whose place this one takes. */

@@ -22,6 +22,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** The agreements of the current business. */
 @ApplicationScoped
@@ -136,11 +137,16 @@ public class Agreements {
 
     /** An agreement ends before its term is over; what was still to come under it falls away. */
     public void end(UUID agreementId, LocalDate day, String why) {
+        end(agreementId, day, null, why);
+    }
+
+    /** The same, with the reason that the law of a place may ask for. */
+    public void end(UUID agreementId, LocalDate day, @Nullable EndingCause cause, String why) {
         Agreement agreement = find(agreementId).orElseThrow();
         if (acceptance(agreementId).isEmpty()) {
             throw Refusal.of("agreement.not-accepted").thrown();
         }
-        rows.persist(agreement.end(day, why));
+        rows.persist(agreement.end(day, cause, why));
         rows.flush();
         ended.fire(new AgreementEnded(agreementId, agreement.homeId(), day, why.strip()));
     }

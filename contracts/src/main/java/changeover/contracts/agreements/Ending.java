@@ -5,7 +5,9 @@ import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Table;
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /** An agreement ended before its term was over, from a day on and for a reason. */
 @Entity
@@ -17,12 +19,14 @@ public class Ending extends Owned {
 
     private LocalDate day = LocalDate.EPOCH;
     private String why = "";
+    private @Nullable String cause;
 
-    static Ending of(UUID agreementId, LocalDate day, String why) {
+    static Ending of(UUID agreementId, LocalDate day, @Nullable EndingCause cause, String why) {
         var ending = new Ending();
         ending.agreementId = agreementId;
         ending.day = day;
         ending.why = why;
+        ending.cause = cause == null ? null : cause.code();
         return ending;
     }
 
@@ -36,5 +40,10 @@ public class Ending extends Owned {
 
     public String why() {
         return why;
+    }
+
+    /** Empty where nobody chose one. */
+    public Optional<EndingCause> cause() {
+        return cause == null ? Optional.empty() : EndingCause.find(cause);
     }
 }

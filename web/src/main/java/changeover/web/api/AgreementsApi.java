@@ -4,6 +4,7 @@ import changeover.billing.notices.OfferMail;
 import changeover.contracts.agreements.Acceptance;
 import changeover.contracts.agreements.Agreement;
 import changeover.contracts.agreements.Agreements;
+import changeover.contracts.agreements.EndingCause;
 import changeover.contracts.agreements.Offers;
 import changeover.contracts.agreements.PlanChanges;
 import changeover.contracts.agreements.SaleChannel;
@@ -145,7 +146,7 @@ public class AgreementsApi {
         });
     }
 
-    /** Ends an agreement: {@code day} and {@code why}. */
+    /** Ends an agreement: {@code day} and {@code why}, optionally {@code cause}, which the law of a place may ask for. */
     @POST
     @Path("{id}/ending")
     public Response end(@PathParam("id") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
@@ -153,9 +154,13 @@ public class AgreementsApi {
             var _ = agreements.find(id).orElseThrow(NotFoundException::new);
             Asked asked = Asked.of(body, json);
             LocalDate day = asked.day("day");
+            EndingCause cause = asked.value("cause") == null
+                    ? null
+                    : EndingCause.find(asked.oneOf("cause", EndingCause.codes()))
+                            .orElse(null);
             String why = asked.text("why", 500);
             asked.nothingElse().understood();
-            agreements.end(id, day, why);
+            agreements.end(id, day, cause, why);
             return Once.Answer.done(document(agreements.find(id).orElseThrow()));
         });
     }

@@ -95,8 +95,6 @@ public class AgreementPage {
         static native TemplateInstance agreement(
                 Frame frame, View view, List<Channel> channels, boolean trust, Said form);
 
-        static native TemplateInstance ending(Frame frame, View view, Said form);
-
         private Pages() {}
     }
 
@@ -185,37 +183,6 @@ public class AgreementPage {
                     Frame frame = frames.of(Tab.AGREEMENTS);
                     var none = new Typed(new jakarta.ws.rs.core.MultivaluedHashMap<>());
                     return page(frame, view(found(id), frame), Said.again(none, refusals, frame.locale()));
-                });
-    }
-
-    @GET
-    @Path("ending")
-    @Transactional
-    public TemplateInstance ending(@PathParam("id") UUID id) {
-        Frame frame = frames.of(Tab.AGREEMENTS);
-        return Pages.ending(
-                frame,
-                view(found(id), frame),
-                Said.filled(Map.of("day", frame.today().toString())));
-    }
-
-    @POST
-    @Path("ending")
-    public Response end(
-            @PathParam("slug") String slug, @PathParam("id") UUID id, MultivaluedMap<String, String> fields) {
-        var typed = new Typed(fields);
-        return desk.answer(
-                () -> {
-                    found(id);
-                    var day = typed.day("day");
-                    String why = typed.text("why", 500);
-                    typed.understood();
-                    agreements.end(id, day, why);
-                    return SaidOnce.at("/" + slug + "/agreements/" + id, "kept");
-                },
-                refusals -> {
-                    Frame frame = frames.of(Tab.AGREEMENTS);
-                    return Pages.ending(frame, view(found(id), frame), Said.again(typed, refusals, frame.locale()));
                 });
     }
 

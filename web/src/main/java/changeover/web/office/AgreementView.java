@@ -63,7 +63,7 @@ final class AgreementView {
                 acceptance.map(Acceptance::byName).orElse(""),
                 acceptance.map(yes -> yes.channel().wording().in(locale)).orElse(""),
                 ending.map(Ending::day).map(frame::inWords).orElse(""),
-                ending.map(Ending::why).orElse(""),
+                ending.map(this::why).orElse(""),
                 details.machines().stream().map(this::machine).toList(),
                 details.parts().stream()
                         .map(part -> part.part().in(locale) + " × "
@@ -79,6 +79,13 @@ final class AgreementView {
 
     private AgreementPage.Other other(Agreement one) {
         return new AgreementPage.Other(one.id(), one.number(), one.planName().in(locale));
+    }
+
+    /** The chosen reason before the free words. */
+    private String why(Ending ending) {
+        return ending.cause()
+                .map(cause -> cause.wording().in(locale) + ", " + ending.why())
+                .orElse(ending.why());
     }
 
     private List<AgreementPage.Document> documents(InvoiceLists invoices) {

@@ -184,6 +184,15 @@ public interface AgreementWords {
     @Message("First day on which it no longer holds")
     String end_day();
 
+    @Message("Reason")
+    String cause();
+
+    @Message("Some places ask for it before they say what the customer gets back.")
+    String cause_hint();
+
+    @Message("another, or none")
+    String no_cause();
+
     @Message("Why")
     String why();
 

@@ -5,6 +5,8 @@ import changeover.billing.ledger.Settlement;
 import changeover.billing.ledger.Settlements;
 import changeover.contracts.agreements.Agreement;
 import changeover.contracts.agreements.Agreements;
+import changeover.contracts.agreements.Ending;
+import changeover.contracts.agreements.EndingCause;
 import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Today;
 import changeover.web.session.Desk;
@@ -64,6 +66,7 @@ public class SettlementPages {
             UUID customerId,
             String day,
             boolean ended,
+            String why,
             String price,
             String billed,
             String paid,
@@ -74,7 +77,7 @@ public class SettlementPages {
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
-        static native TemplateInstance settlement(Frame frame, View view, Said form);
+        static native TemplateInstance settlement(Frame frame, View view, List<EndingPages.Cause> causes, Said form);
 
         private Pages() {}
     }
@@ -99,13 +102,14 @@ public class SettlementPages {
     public Response settlement(@PathParam("id") UUID id, @Context UriInfo asked) {
         var typed = new Typed(asked.getQueryParameters());
         LocalDate day = typed.dayOrNone("day");
+        EndingCause cause = EndingPages.cause(typed);
         if (!typed.refusals().isEmpty()) {
             return desk.refuse(
-                    typed.refusals(), refusals -> page(id, null, Said.again(typed, refusals, frames.locale())));
+                    typed.refusals(), refusals -> page(id, null, null, Said.again(typed, refusals, frames.locale())));
         }
         LocalDate shown = day == null ? today.day() : day;
-        return Response.ok(page(id, shown, Said.filled(Map.of("day", shown.toString()))))
-                .build();
+        Said form = Said.filled(Map.of("day", shown.toString(), "cause", cause == null ? "" : cause.code()));
+        return Response.ok(page(id, shown, cause, form)).build();
     }
 
     @POST
@@ -127,7 +131,7 @@ public class SettlementPages {
                             ? SaidOnce.at("/" + slug + "/money/invoices/" + notes.getFirst(), "credit-drafted")
                             : SaidOnce.at("/" + slug + "/agreements/" + id + "/settlement", "settled");
                 },
-                refusals -> page(id, null, Said.again(typed, refusals, frames.locale())));
+                refusals -> page(id, null, null, Said.again(typed, refusals, frames.locale())));
     }
 
     private static RefundWay way(String code) {
@@ -141,21 +145,28 @@ public class SettlementPages {
         return agreements.find(id).orElseThrow(NotFoundException::new);
     }
 
-    private TemplateInstance page(UUID id, @Nullable LocalDate day, Said form) {
+    private TemplateInstance page(UUID id, @Nullable LocalDate day, @Nullable EndingCause cause, Said form) {
         Frame frame = frames.of(Tab.AGREEMENTS);
         Agreement agreement = found(id);
         Settlement settlement =
-                settlements.of(id, day == null ? today.day() : day).orElseThrow(NotFoundException::new);
-        return Pages.settlement(frame, view(agreement, settlement, frame), form);
+                settlements.of(id, day == null ? today.day() : day, cause).orElseThrow(NotFoundException::new);
+        String why = agreements
+                .ending(id)
+                .flatMap(Ending::cause)
+                .map(one -> one.wording().in(frame.locale()))
+                .orElse("");
+        return Pages.settlement(
+                frame, view(agreement, settlement, why, frame), EndingPages.causes(frame.locale()), form);
     }
 
-    private static View view(Agreement agreement, Settlement settlement, Frame frame) {
+    private static View view(Agreement agreement, Settlement settlement, String why, Frame frame) {
         return new View(
                 agreement.id(),
                 agreement.number(),
                 agreement.payerId(),
                 frame.inWords(settlement.day()),
                 settlement.ended(),
+                why,
                 said(settlement.price(), frame),
                 said(settlement.billed(), frame),
                 said(settlement.paid(), frame),

@@ -23,6 +23,9 @@ public interface SettlementWords {
     @Message("It ended on {day}.")
     String ended(String day);
 
+    @Message("The reason: {why}.")
+    String because(String why);
+
     @Message("It holds. If it ended on {day}:")
     String would_end(String day);
 
