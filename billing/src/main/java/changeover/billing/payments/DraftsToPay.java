@@ -50,7 +50,8 @@ public class DraftsToPay {
 
     /** Those of a customer, the next one first. */
     public List<ToPay> of(UUID customer, LocalDate today) {
-        var filter = new InvoiceFilter(Set.of(Standing.READY, Standing.LATER), customer, null, null, null, 0, MOST);
+        var filter =
+                new InvoiceFilter(Set.of(Standing.READY, Standing.LATER), customer, null, null, null, null, 0, MOST);
         List<InvoiceRow> drafts = lists.rows(filter, today);
         Map<UUID, Money> totals = totals(drafts, today);
         Map<UUID, Long> paid = paid(totals.keySet());

@@ -16,6 +16,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Documents as lists: where each stands on a day, how many stand where, and which may be issued. A discarded draft is on no
@@ -52,51 +53,68 @@ public class InvoiceLists {
 
     private static final int DAYS = OpenSql.DAYS + 2;
 
+    private static final String ON_ALL_PAGES = " count(*) over (), sum(case when t.stands in ('open', 'late')"
+            + " then t.open_minor else t.amount_minor end) over () ";
+
+    /** After what is asked of them: the documents of a filter. */
+    private static final String CHOSEN = """
+
+             from standing t
+             left join customer c on c.id = t.customer_id
+             left join home h on h.id = t.home_id
+            where (cardinality(?::text[]) = 0 or t.stands = any (?::text[]))
+              and (?::uuid is null or t.customer_id = ?)
+              and (?::uuid is null or t.home_id = ? or exists (
+                    select 1 from invoice_line l where l.invoice_id = t.id and l.home_id = ?))
+              and (?::uuid is null or t.agreement_id = ?)
+              and (?::uuid is null or t.visit_id = ? or exists (
+                    select 1 from invoice_line l where l.invoice_id = t.id and l.visit_id = ?))
+              and (?::text is null or strpos(lower(coalesce(t.label, '')), lower(?)) > 0
+                   or strpos(lower(coalesce(c.name, '')), lower(?)) > 0)
+            """;
+
     @Inject
     AgroalDataSource datasource;
 
     /** A page of documents, the newest first. */
     public List<InvoiceRow> rows(InvoiceFilter filter, LocalDate day) {
+        return listed(filter, day, "0, 0").rows();
+    }
+
+    /**
+     * A page of documents with how many the filter finds on all its pages.
+     *
+     * @param amount what stands on the rows of all pages, what is open of those to be paid; null on a page without rows
+     */
+    public record Listed(
+            List<InvoiceRow> rows, int documents, @Nullable Money amount) {}
+
+    /** The same as {@link #rows} with the count and the sum of all pages, by one statement. */
+    public Listed listed(InvoiceFilter filter, LocalDate day) {
+        return listed(filter, day, ON_ALL_PAGES);
+    }
+
+    private Listed listed(InvoiceFilter filter, LocalDate day, String onAllPages) {
         List<InvoiceRow> rows = new ArrayList<>();
+        int documents = 0;
+        @Nullable Money amount = null;
         try (Connection connection = datasource.getConnection();
                 PreparedStatement select = connection.prepareStatement(STANDING + """
                         select t.id, t.kind, t.label, t.customer_id, coalesce(c.name, ''), t.home_id,
-                               coalesce(h.street, ''), t.day, t.due_day, t.amount_minor, t.open_minor, t.currency, t.stands
-                          from standing t
-                          left join customer c on c.id = t.customer_id
-                          left join home h on h.id = t.home_id
-                         where (cardinality(?::text[]) = 0 or t.stands = any (?::text[]))
-                           and (?::uuid is null or t.customer_id = ?)
-                           and (?::uuid is null or t.home_id = ? or exists (
-                                 select 1 from invoice_line l where l.invoice_id = t.id and l.home_id = ?))
-                           and (?::uuid is null or t.agreement_id = ?)
-                           and (?::uuid is null or t.visit_id = ? or exists (
-                                 select 1 from invoice_line l where l.invoice_id = t.id and l.visit_id = ?))
+                               coalesce(h.street, ''), t.day, t.due_day, t.amount_minor, t.open_minor, t.currency, t.stands,
+                        """ + onAllPages + CHOSEN + """
                          order by t.day desc, t.number desc nulls last, t.id desc
                          offset ? limit ?""")) {
-            int at = bindDays(select, day);
-            Object[] stands = filter.standings().stream().map(Standing::code).toArray();
-            select.setArray(++at, connection.createArrayOf("text", stands));
-            select.setArray(++at, connection.createArrayOf("text", stands));
-            for (UUID id : new UUID[] {filter.customerId(), filter.customerId()}) {
-                select.setObject(++at, id);
-            }
-            for (int times = 0; times < 3; times++) {
-                select.setObject(++at, filter.homeId());
-            }
-            for (int times = 0; times < 2; times++) {
-                select.setObject(++at, filter.agreementId());
-            }
-            for (int times = 0; times < 3; times++) {
-                select.setObject(++at, filter.visitId());
-            }
+            int at = bind(connection, select, filter, day);
             select.setInt(++at, filter.skip());
             select.setInt(++at, filter.limit());
             ResultSet row = select.executeQuery();
             while (row.next()) {
                 rows.add(row(row));
+                documents = row.getInt(14);
+                amount = new Money(row.getLong(15), Currency.getInstance(row.getString(12)));
             }
-            return rows;
+            return new Listed(rows, documents, amount);
         } catch (SQLException cause) {
             throw new IllegalStateException("the documents could not be listed", cause);
         }
@@ -158,6 +176,30 @@ public class InvoiceLists {
         } catch (SQLException cause) {
             throw new IllegalStateException("the drafts could not be listed", cause);
         }
+    }
+
+    private static int bind(Connection connection, PreparedStatement select, InvoiceFilter filter, LocalDate day)
+            throws SQLException {
+        int at = bindDays(select, day);
+        Object[] stands = filter.standings().stream().map(Standing::code).toArray();
+        select.setArray(++at, connection.createArrayOf("text", stands));
+        select.setArray(++at, connection.createArrayOf("text", stands));
+        for (UUID id : new UUID[] {filter.customerId(), filter.customerId()}) {
+            select.setObject(++at, id);
+        }
+        for (int times = 0; times < 3; times++) {
+            select.setObject(++at, filter.homeId());
+        }
+        for (int times = 0; times < 2; times++) {
+            select.setObject(++at, filter.agreementId());
+        }
+        for (int times = 0; times < 3; times++) {
+            select.setObject(++at, filter.visitId());
+        }
+        for (int times = 0; times < 3; times++) {
+            select.setString(++at, filter.sought());
+        }
+        return at;
     }
 
     private static int bindDays(PreparedStatement select, LocalDate day) throws SQLException {

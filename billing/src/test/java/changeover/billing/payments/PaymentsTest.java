@@ -222,6 +222,10 @@ class PaymentsTest {
                     Objects.requireNonNull(lists.sums(today, CAD).get(Standing.OPEN))
                             .amount()
                             .decimal());
+            InvoiceLists.Listed third =
+                    lists.listed(InvoiceFilter.standing(Standing.LATE).page(2, 1), today);
+            assertEquals(
+                    lists.sums(today, CAD).get(Standing.LATE), new InvoiceLists.Sum(third.documents(), third.amount()));
             assertEquals(3, lists.rows(InvoiceFilter.ofCustomer(early), today).size());
             UUID waiting = draft(late, "5.00");
             assertEquals(List.of(waiting), lists.ready(today));

@@ -10,13 +10,15 @@ import changeover.contracts.tenants.Membership;
 import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Role;
 import changeover.deploy.Command;
-import changeover.web.office.MoneyPages;
+import changeover.web.office.DocumentPages;
 import io.agroal.api.AgroalDataSource;
 import io.quarkus.qute.Engine;
 import io.quarkus.qute.Template;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
+import jakarta.ws.rs.core.MultivaluedHashMap;
+import jakarta.ws.rs.core.MultivaluedMap;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
@@ -35,6 +37,8 @@ import java.util.regex.Pattern;
 public class PageBench implements Command {
     private static final LocalDate DAY = LocalDate.of(2026, 4, 1);
     private static final int ROWS = 50;
+    private static final String PATH = "/bench-billing/money/documents";
+    private static final MultivaluedMap<String, String> ASKED = new MultivaluedHashMap<>();
     private static final int CALLS = 100;
     private static final int WARM_UP = 40;
     private static final Pattern CELL = Pattern.compile("<td class=\"money\">([^<]*)</td>");
@@ -65,7 +69,7 @@ public class PageBench implements Command {
     People people;
 
     @Inject
-    MoneyPages pages;
+    DocumentPages pages;
 
     @Inject
     InvoiceLists lists;
@@ -100,16 +104,18 @@ public class PageBench implements Command {
         Template bare = engine.parse(BARE);
         Callable<String> ours = () -> visitor.of(
                 person,
-                "/bench-billing/money/documents",
-                () -> current.run(shop.tenant(), person, () -> pages.documents().render()));
+                PATH,
+                () -> current.run(
+                        shop.tenant(),
+                        person,
+                        () -> pages.documents(PATH, ASKED).render()));
         Callable<String> plain = () -> current.run(shop.tenant(), person, () -> plain(bare));
         long[] product = new long[CALLS];
         long[] plainly = new long[CALLS];
         for (int round = 0; round < WARM_UP; round++) {
             calls(ours, plain, product, plainly);
         }
-        long statements = visitor.of(
-                person, "/bench-billing/money/documents", () -> current.run(shop.tenant(), person, () -> statements()));
+        long statements = visitor.of(person, PATH, () -> current.run(shop.tenant(), person, () -> statements()));
         Ratios ratios = Ratios.ofTimes("page", statements <= 5 ? "1.4" : "0", statements <= 3 ? "1.15" : "0");
         for (int pair = 1; pair <= Ratios.PAIRS; pair++) {
             calls(ours, plain, product, plainly);
@@ -162,12 +168,12 @@ public class PageBench implements Command {
     private long statements() throws SQLException {
         for (int time = 0; time < 10; time++) {
             session.clear();
-            pages.documents().render();
+            pages.documents(PATH, ASKED).render();
             asked();
         }
         long before = asked();
         session.clear();
-        pages.documents().render();
+        pages.documents(PATH, ASKED).render();
         return asked() - before - 1;
     }
 

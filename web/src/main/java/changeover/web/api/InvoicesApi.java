@@ -93,6 +93,7 @@ public class InvoicesApi {
                                 home,
                                 agreement,
                                 visit,
+                                null,
                                 Math.clamp(skip, 0, 1_000_000),
                                 Math.clamp(count, 1, 1000)),
                         today.day())

@@ -6,8 +6,6 @@ import changeover.billing.ledger.EarnedDocuments;
 import changeover.billing.ledger.EarnedDocuments.What;
 import changeover.billing.ledger.EarnedOn;
 import changeover.billing.ledger.EarnedOn.Days;
-import changeover.billing.payments.Owed;
-import changeover.billing.payments.OwedBy;
 import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Today;
 import changeover.web.session.Frame;
@@ -33,10 +31,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.UUID;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/** What a figure of money on a day is the sum of: agreements and documents that earned, credits kept, parts in stock. */
+/** What a figure of money on a day is the sum of: agreements and documents that earned, parts in stock. */
 @Path("/{slug}/money/earned")
 @Produces(MediaType.TEXT_HTML)
 @RolesAllowed({"owner", "office"})
@@ -48,11 +45,7 @@ public class EarnedListPages {
     public record Row(
             boolean agreement, UUID id, String words, String day, UUID customerId, String customer, String amount) {}
 
-    public record Behind(String of, String days, String day, String asked, List<Row> rows, int count, String sum) {}
-
-    public record Kept(UUID customerId, String customer, String amount) {}
-
-    public record Credits(String day, String asked, List<Kept> rows, String sum) {}
+    public record Behind(String of, String days, String day, String asked, List<Row> rows, Leaf leaf, String sum) {}
 
     public record Part(String code, String name, String quantity, String cost, String value) {}
 
@@ -61,8 +54,6 @@ public class EarnedListPages {
     @CheckedTemplate(basePath = "office")
     static class Pages {
         static native TemplateInstance earnedbehind(Frame frame, Behind list);
-
-        static native TemplateInstance keptcredits(Frame frame, Credits list);
 
         static native TemplateInstance stockvalue(Frame frame, Stock list);
 
@@ -82,17 +73,17 @@ public class EarnedListPages {
     EarnedDocuments documents;
 
     @Inject
-    Owed owed;
-
-    @Inject
     StockValue stock;
 
-    /** What was earned in the month, in the year or ever: by plans, by visits, by fees, or by all. */
+    /** What was earned in the month, in the year or ever: by plans or one agreement, by visits, by fees, or by all. */
     @GET
     @Path("behind")
     @Transactional
     public TemplateInstance behind(
             @Context UriInfo asked, @Nullable @QueryParam("of") String of, @Nullable @QueryParam("in") String in) {
+        var typed = new Typed(asked.getQueryParameters());
+        @Nullable UUID agreement = typed.idOrNone("agreement");
+        typed.understood();
         LocalDate day = day(asked);
         if (of == null || !OF.contains(of)) {
             throw new NotFoundException();
@@ -103,7 +94,8 @@ public class EarnedListPages {
         EarnedOn on = earned.on(day);
         Money sum = Money.zero(on.currency());
         if (of.equals("plans") || of.equals("all")) {
-            for (EarnedOn.Plan plan : on.where(one -> !one.earned().in(days).isZero())) {
+            for (EarnedOn.Plan plan : on.where(one ->
+                    !one.earned().in(days).isZero() && (agreement == null || agreement.equals(one.agreementId())))) {
                 Money amount = plan.earned().in(days);
                 sum = sum.plus(amount);
                 rows.add(new Row(
@@ -131,45 +123,11 @@ public class EarnedListPages {
                         said(one.net(), frame)));
             }
         }
+        Leaf leaf = Leaf.of(asked, rows.size());
         return Pages.earnedbehind(
                 frame,
                 new Behind(
-                        of,
-                        days.code(),
-                        frame.inWords(day),
-                        day.toString(),
-                        rows.stream().limit(EarnedPages.SHOWN).toList(),
-                        rows.size(),
-                        said(sum, frame)));
-    }
-
-    @GET
-    @Path("kept")
-    @Transactional
-    public TemplateInstance kept(@Context UriInfo asked) {
-        LocalDate day = day(asked);
-        Frame frame = frames.of(Tab.MONEY);
-        List<OwedBy> credits = owed.byCustomer(day).stream()
-                .filter(one -> one.credit().isPositive())
-                .toList();
-        Money sum = Money.sum(
-                credits.stream().map(OwedBy::credit).toList(),
-                owed.all(day).credit().currency());
-        return Pages.keptcredits(
-                frame,
-                new Credits(
-                        frame.inWords(day),
-                        day.toString(),
-                        credits.stream().flatMap(one -> kept(one, frame)).toList(),
-                        said(sum, frame)));
-    }
-
-    private static Stream<Kept> kept(OwedBy one, Frame frame) {
-        @Nullable UUID id = one.customerId();
-        @Nullable String name = one.customer();
-        return id == null
-                ? Stream.empty()
-                : Stream.of(new Kept(id, name == null ? "" : name, said(one.credit(), frame)));
+                        of, days.code(), frame.inWords(day), day.toString(), leaf.shown(rows), leaf, said(sum, frame)));
     }
 
     @GET

@@ -45,8 +45,6 @@ import org.jspecify.annotations.Nullable;
 @RolesAllowed({"owner", "office"})
 public class EarnedPages {
 
-    static final int SHOWN = 500;
-
     /** Earned in the month, the year and since the beginning, in words. */
     public record Line(String month, String year, String ever) {}
 
@@ -70,6 +68,7 @@ public class EarnedPages {
             List<Open> ages,
             String open,
             String credit,
+            String beyond,
             String stock,
             int withoutCost,
             List<PlanResultPages.Row> results,
@@ -99,7 +98,7 @@ public class EarnedPages {
             String day,
             String asked,
             List<Row> rows,
-            int count,
+            Leaf leaf,
             String invoiced,
             String earned,
             String sum) {}
@@ -163,6 +162,7 @@ public class EarnedPages {
         EarnedOn on = earned.on(day);
         List<Plan> plans = on.where(shown(of == null ? "" : of, on));
         EarnedOn listed = new EarnedOn(day, on.currency(), plans, on.visits(), on.fees());
+        Leaf leaf = Leaf.of(asked, plans.size());
         Money sum = "ahead".equals(of) ? listed.sum(Plan::ahead) : listed.sum(Plan::prepaid);
         return Pages.earnedplans(
                 frame,
@@ -170,11 +170,10 @@ public class EarnedPages {
                         of == null ? "" : of,
                         frame.inWords(day),
                         day.toString(),
-                        plans.stream()
-                                .limit(SHOWN)
+                        leaf.shown(plans).stream()
                                 .map(plan -> EarnedRows.row(plan, frame))
                                 .toList(),
-                        plans.size(),
+                        leaf,
                         said(listed.sum(Plan::invoiced), frame),
                         said(listed.earnedByPlans().ever(), frame),
                         said(sum, frame)));
@@ -222,6 +221,7 @@ public class EarnedPages {
                         EarnedRows.ages(by, frame),
                         said(by.open(), frame),
                         said(by.credit(), frame),
+                        said(by.beyond(), frame),
                         said(parts.value(), frame),
                         parts.withoutCost().size(),
                         frame.role().equals("owner")

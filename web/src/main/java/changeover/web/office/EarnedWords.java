@@ -119,4 +119,7 @@ public interface EarnedWords {
 
     @Message("Nothing was open on that day.")
     String none_open();
+
+    @Message("Owed without a document")
+    String beyond();
 }

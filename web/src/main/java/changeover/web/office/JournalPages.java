@@ -44,8 +44,6 @@ import org.jspecify.annotations.Nullable;
 @RolesAllowed({"owner", "office"})
 public class JournalPages {
 
-    static final int SHOWN = 500;
-
     /** What a role moved; {@code list} is the address of its postings. */
     public record Moved(String words, String account, String debit, String credit, String list) {}
 
@@ -56,7 +54,7 @@ public class JournalPages {
             String day, String document, @Nullable UUID invoice, String words, String debit, String credit) {}
 
     public record Postings(
-            String words, String period, String back, List<Posting> rows, int count, String debit, String credit) {}
+            String words, String period, String back, List<Posting> rows, Leaf leaf, String debit, String credit) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
@@ -137,14 +135,15 @@ public class JournalPages {
                 }
             }
         }
+        Leaf leaf = Leaf.of(asked, rows.size());
         return Pages.postings(
                 frame,
                 new Postings(
                         names.now().of(role).in(frame.locale()),
                         PeriodAsked.inWords(period.period(), frame),
                         period.query(),
-                        rows.stream().limit(SHOWN).toList(),
-                        rows.size(),
+                        leaf.shown(rows),
+                        leaf,
                         debit.format(frame.locale()),
                         credit.format(frame.locale())));
     }

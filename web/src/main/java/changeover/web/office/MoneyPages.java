@@ -8,6 +8,7 @@ import changeover.billing.payments.Owed;
 import changeover.billing.payments.OwedBy;
 import changeover.billing.payments.Standing;
 import changeover.contracts.money.Money;
+import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Refusals;
@@ -35,14 +36,20 @@ import jakarta.ws.rs.core.UriBuilder;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/** What may be issued, what is owed, and what is late. */
+/** What may be issued, what is owed, and what is late: the first of each, with how many there are and their sum. */
 @Path("/{slug}/money")
 @Produces(MediaType.TEXT_HTML)
 @RolesAllowed({"owner", "office"})
 public class MoneyPages {
+
+    /** What a draft waits for. */
+    static final Standing[] WAITING = {Standing.AWAITING, Standing.UNPRICED, Standing.LATER};
 
     /** A document as a row: amounts and days already in words. */
     public record Row(
@@ -53,7 +60,16 @@ public class MoneyPages {
             String street,
             String when,
             String amount,
-            long days) {}
+            long days,
+            String stands) {}
+
+    /** The first documents of a standing, and how many there are in all with their sum. */
+    public record Group(List<Row> rows, int count, String sum) {
+
+        public boolean cut() {
+            return count > rows.size();
+        }
+    }
 
     /** How old what is owed is, a line each. */
     public record Age(
@@ -67,7 +83,7 @@ public class MoneyPages {
             String beyond) {}
 
     /** The page in one piece. */
-    public record View(List<Row> ready, List<Row> late, List<Row> open, List<Waiting> waiting, Age age) {}
+    public record View(Group ready, Group late, Group open, List<Waiting> waiting, int waits, Age age) {}
 
     /** Drafts that wait, and what for. */
     public record Waiting(String standing, Row row) {}
@@ -75,8 +91,6 @@ public class MoneyPages {
     @CheckedTemplate(basePath = "office")
     static class Pages {
         static native TemplateInstance money(Frame frame, View view, List<String> refused);
-
-        static native TemplateInstance documents(Frame frame, List<Row> rows);
 
         private Pages() {}
     }
@@ -97,6 +111,9 @@ public class MoneyPages {
     Owed owed;
 
     @Inject
+    Businesses businesses;
+
+    @Inject
     Today today;
 
     /** As it stands today; on another day it is the page of that day's figures. */
@@ -109,22 +126,6 @@ public class MoneyPages {
                                 .queryParam("day", "{day}")
                                 .build(slug, day))
                         .build();
-    }
-
-    @GET
-    @Path("documents")
-    @Transactional
-    public TemplateInstance documents() {
-        Frame frame = frames.of(Tab.MONEY);
-        InvoiceFilter all = InvoiceFilter.standing(
-                        Standing.OPEN,
-                        Standing.LATE,
-                        Standing.PAID,
-                        Standing.CREDITED,
-                        Standing.GIVEN_UP,
-                        Standing.CREDIT)
-                .page(0, 200);
-        return Pages.documents(frame, rows(all, frame));
     }
 
     /** Issues the chosen drafts in one transaction; those that cannot be are named and stay drafts. */
@@ -151,43 +152,51 @@ public class MoneyPages {
                         .toList()));
     }
 
-    private static java.util.stream.Stream<UUID> id(String text) {
+    private static Stream<UUID> id(String text) {
         try {
-            return java.util.stream.Stream.of(UUID.fromString(text));
+            return Stream.of(UUID.fromString(text));
         } catch (IllegalArgumentException notAnId) {
-            return java.util.stream.Stream.empty();
+            return Stream.empty();
         }
     }
 
     private TemplateInstance page(List<String> refused) {
         Frame frame = frames.of(Tab.MONEY);
         LocalDate day = frame.today();
-        List<Waiting> waiting = lists
-                .rows(
-                        InvoiceFilter.standing(Standing.AWAITING, Standing.UNPRICED, Standing.LATER)
-                                .page(0, 20),
-                        day)
-                .stream()
+        var sums = lists.sums(day, businesses.current().currency());
+        List<Waiting> waiting = lists.rows(InvoiceFilter.standing(WAITING).page(0, 20), day).stream()
                 .map(row -> new Waiting(row.standing().code(), row(row, frame)))
                 .toList();
         return Pages.money(
                 frame,
                 new View(
-                        rows(InvoiceFilter.standing(Standing.READY).page(0, 100), frame),
-                        rows(InvoiceFilter.standing(Standing.LATE).page(0, 100), frame),
-                        rows(InvoiceFilter.standing(Standing.OPEN).page(0, 50), frame),
+                        group(Standing.READY, 100, sums, frame),
+                        group(Standing.LATE, 100, sums, frame),
+                        group(Standing.OPEN, 50, sums, frame),
                         waiting,
+                        Stream.of(WAITING)
+                                .mapToInt(one -> known(sums, one).documents())
+                                .sum(),
                         age(owed.all(day), frame)),
                 refused);
     }
 
-    private List<Row> rows(InvoiceFilter filter, Frame frame) {
-        return lists.rows(filter, frame.today()).stream()
-                .map(row -> row(row, frame))
-                .toList();
+    /** The count and the sum are those of all of them, however many are shown here. */
+    private Group group(Standing standing, int shown, Map<Standing, InvoiceLists.Sum> sums, Frame frame) {
+        InvoiceLists.Sum all = known(sums, standing);
+        return new Group(
+                lists.rows(InvoiceFilter.standing(standing).page(0, shown), frame.today()).stream()
+                        .map(row -> row(row, frame))
+                        .toList(),
+                all.documents(),
+                all.amount().format(frame.locale()));
     }
 
-    private static Row row(InvoiceRow row, Frame frame) {
+    private static InvoiceLists.Sum known(Map<Standing, InvoiceLists.Sum> sums, Standing standing) {
+        return Objects.requireNonNull(sums.get(standing));
+    }
+
+    static Row row(InvoiceRow row, Frame frame) {
         LocalDate day = row.dueDay() == null ? row.day() : row.dueDay();
         Money shown = row.standing() == Standing.OPEN || row.standing() == Standing.LATE ? row.open() : row.amount();
         return new Row(
@@ -198,7 +207,8 @@ public class MoneyPages {
                 row.street(),
                 frame.brief(day),
                 shown.format(frame.locale()),
-                ChronoUnit.DAYS.between(day, frame.today()));
+                ChronoUnit.DAYS.between(day, frame.today()),
+                row.standing().code());
     }
 
     private static Age age(OwedBy owed, Frame frame) {

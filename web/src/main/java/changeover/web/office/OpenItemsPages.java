@@ -35,7 +35,7 @@ public class OpenItemsPages {
 
     public record Item(UUID id, String label, UUID customerId, String customer, String due, String open) {}
 
-    public record Items(String age, String day, String asked, List<Item> rows, int count, String sum) {}
+    public record Items(String age, String day, String asked, List<Item> rows, Leaf leaf, String sum) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
@@ -70,17 +70,17 @@ public class OpenItemsPages {
         Money sum = Money.sum(
                 items.stream().map(OpenByAge.Item::open).toList(),
                 owed.all(day).open().currency());
+        Leaf leaf = Leaf.of(asked, items.size());
         return Pages.openitems(
                 frame,
                 new Items(
                         age == null ? "" : age,
                         frame.inWords(day),
                         day.toString(),
-                        items.stream()
-                                .limit(EarnedPages.SHOWN)
+                        leaf.shown(items).stream()
                                 .map(one -> EarnedRows.item(one, frame))
                                 .toList(),
-                        items.size(),
+                        leaf,
                         EarnedPages.said(sum, frame)));
     }
 }

@@ -80,4 +80,7 @@ public interface SumsWords {
 
     @Message("Taxes of it")
     String taxes_of_it();
+
+    @Message("Nobody owed anything without a document that day.")
+    String none_beyond();
 }

@@ -108,6 +108,18 @@ class PaidBackTest {
                     .then()
                     .extract()
                     .path("[0].credit.amount");
+            as(shop.office()).get(shop.at("money")).then().body(containsString(shop.at("money/earned/kept")));
+            as(shop.office())
+                    .get(shop.at("money/earned/kept"))
+                    .then()
+                    .statusCode(200)
+                    .body(containsString("/money/customers/" + customer))
+                    .body(containsString(french ? credit.replace('.', ',') : credit));
+            as(shop.office())
+                    .get(shop.at("money/earned/beyond"))
+                    .then()
+                    .statusCode(200)
+                    .body(containsString(french ? "ne devait rien sans document" : "without a document that day"));
             as(shop.office())
                     .get(page + "/refunds")
                     .then()
