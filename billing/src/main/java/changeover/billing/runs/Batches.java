@@ -7,10 +7,15 @@ import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
-/** A run's drafts go in batches of a hundred, in their order; what one payer wants on one paper stays in one batch. */
+/**
+ * A run's drafts go in ten batches of 5 to 100 each, or in more of a hundred, in their order: a short run too is seen to go on and
+ * may be halted. What one payer wants on one paper stays in one batch.
+ */
 record Batches(List<List<UUID>> batches) {
 
-    static final int SIZE = 100;
+    private static final int PARTS = 10;
+    private static final int LEAST = 5;
+    private static final int MOST = 100;
 
     /** @param togetherFor the payer who wants one document for all, or none */
     record Ready(UUID draft, @Nullable UUID togetherFor) {}
@@ -21,11 +26,12 @@ record Batches(List<List<UUID>> batches) {
             UUID key = one.togetherFor() == null ? one.draft() : one.togetherFor();
             groups.computeIfAbsent(key, first -> new ArrayList<>()).add(one.draft());
         }
+        int size = Math.clamp(Math.ceilDiv(drafts.size(), PARTS), LEAST, MOST);
         List<List<UUID>> batches = new ArrayList<>();
         List<UUID> open = new ArrayList<>();
         for (List<UUID> group : groups.values()) {
             open.addAll(group);
-            if (open.size() >= SIZE) {
+            if (open.size() >= size) {
                 batches.add(List.copyOf(open));
                 open.clear();
             }

@@ -142,6 +142,11 @@ public class BillingRuns {
 
     /** What it left, and why. */
     public List<RunLeft> left(UUID run) {
-        return RunRows.left(database, run);
+        return left(run, 0, Integer.MAX_VALUE);
+    }
+
+    /** A page of what it left. */
+    public List<RunLeft> left(UUID run, int skip, int count) {
+        return RunRows.left(database, run, skip, count);
     }
 }

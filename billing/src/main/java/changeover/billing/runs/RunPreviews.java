@@ -7,26 +7,22 @@ import changeover.billing.payments.InvoiceLists;
 import changeover.billing.payments.InvoiceRow;
 import changeover.billing.payments.Standing;
 import changeover.contracts.money.Money;
+import changeover.contracts.tenants.Businesses;
 import changeover.contracts.words.Refusal;
 import io.agroal.api.AgroalDataSource;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
-import java.sql.PreparedStatement;
-import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import java.util.UUID;
 
 /** Looks at what a run would do before anybody begins it: the same judgement as issuing, and nothing is written. */
 @ApplicationScoped
 public class RunPreviews {
 
-    private static final int MOST_WAITING = 500;
+    private static final Standing[] WAITING = {Standing.AWAITING, Standing.UNPRICED};
 
     @Inject
     InvoiceLists lists;
@@ -38,60 +34,41 @@ public class RunPreviews {
     RunDays days;
 
     @Inject
-    AgroalDataSource database;
+    Businesses businesses;
 
-    private record Payer(UUID draft, UUID customerId, String name, boolean mail) {}
+    @Inject
+    AgroalDataSource database;
 
     /** @throws changeover.contracts.words.Refused when there can be no run on that day */
     public RunPreview on(LocalDate day) {
         days.check(day);
         List<UUID> ids = new ArrayList<>(lists.ready(day));
-        lists.rows(InvoiceFilter.standing(Standing.AWAITING, Standing.UNPRICED).page(0, MOST_WAITING), day).stream()
+        lists.rows(InvoiceFilter.standing(WAITING).page(0, Integer.MAX_VALUE), day).stream()
                 .filter(row -> !row.day().isAfter(day))
                 .map(InvoiceRow::id)
                 .forEach(ids::add);
         Foreseen foreseen = invoices.foresee(ids, day);
+        List<RunPreview.Planned> planned = new ArrayList<>();
         List<RunPreview.Odd> refused = new ArrayList<>();
-        List<RunPreview.Odd> withoutMail = new ArrayList<>();
-        for (Payer payer : payers(ids)) {
-            Refusal why = foreseen.refused().get(payer.draft());
+        for (Foreseeable draft : drafts(ids)) {
+            Refusal why = foreseen.refused().get(draft.id());
+            Money amount = foreseen.totals().get(draft.id());
             if (why != null) {
-                refused.add(new RunPreview.Odd(payer.draft(), payer.customerId(), payer.name(), why));
-            } else if (!payer.mail()) {
-                withoutMail.add(new RunPreview.Odd(payer.draft(), payer.customerId(), payer.name(), null));
+                refused.add(new RunPreview.Odd(draft.id(), draft.customerId(), draft.customer(), why));
+            } else if (amount != null) {
+                planned.add(new RunPreview.Planned(draft, amount));
             }
         }
-        return new RunPreview(
-                day, foreseen.totals().size(), sums(foreseen.totals().values()), refused, withoutMail);
+        InvoiceLists.Sum nothing =
+                lists.sums(day, businesses.current().currency()).get(Standing.NOTHING);
+        return new RunPreview(day, planned, refused, nothing == null ? 0 : nothing.documents());
     }
 
-    static List<Money> sums(Collection<Money> amounts) {
-        Map<String, Money> sums = new TreeMap<>();
-        amounts.forEach(one -> sums.merge(one.currency().getCurrencyCode(), one, Money::plus));
-        return List.copyOf(sums.values());
-    }
-
-    private List<Payer> payers(List<UUID> ids) {
-        List<Payer> payers = new ArrayList<>();
-        try (var connection = database.getConnection();
-                PreparedStatement select = connection.prepareStatement("""
-                        select i.id, c.id, c.name, coalesce(trim(c.email), '') <> ''
-                          from unnest(?::uuid[]) with ordinality as d(id, position)
-                          join invoice i on i.tenant_id = current_tenant() and i.id = d.id
-                          join customer c on c.tenant_id = i.tenant_id and c.id = i.customer_id
-                         order by d.position""")) {
-            select.setArray(1, connection.createArrayOf("uuid", ids.toArray()));
-            ResultSet row = select.executeQuery();
-            while (row.next()) {
-                payers.add(new Payer(
-                        row.getObject(1, UUID.class),
-                        row.getObject(2, UUID.class),
-                        row.getString(3),
-                        row.getBoolean(4)));
-            }
-            return payers;
+    private List<Foreseeable> drafts(List<UUID> ids) {
+        try (var connection = database.getConnection()) {
+            return ForeseeableRows.of(connection, ids);
         } catch (SQLException cause) {
-            throw new IllegalStateException("the payers could not be read", cause);
+            throw new IllegalStateException("the drafts could not be read", cause);
         }
     }
 }

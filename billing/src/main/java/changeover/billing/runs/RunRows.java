@@ -70,7 +70,7 @@ final class RunRows {
                 String.valueOf(count));
     }
 
-    static List<RunLeft> left(AgroalDataSource database, UUID run) {
+    static List<RunLeft> left(AgroalDataSource database, UUID run, int skip, int count) {
         return all(
                 database,
                 """
@@ -78,13 +78,15 @@ final class RunRows {
                   from billing_run_refusal f
                   left join invoice i on i.tenant_id = f.tenant_id and i.id = f.invoice_id
                   left join customer c on c.tenant_id = i.tenant_id and c.id = i.customer_id
-                 where f.tenant_id = current_tenant() and f.run_id = ?::uuid order by f.id""",
+                 where f.tenant_id = current_tenant() and f.run_id = ?::uuid order by f.id offset ?::int limit ?::int""",
                 row -> new RunLeft(
                         row.getObject(1, UUID.class),
                         row.getString(2),
                         row.getString(3),
                         new Wording(row.getString(4), row.getString(5))),
-                run.toString());
+                run.toString(),
+                String.valueOf(skip),
+                String.valueOf(count));
     }
 
     private static <T> List<T> all(AgroalDataSource database, String sql, Reading<T> reading, String... facts) {

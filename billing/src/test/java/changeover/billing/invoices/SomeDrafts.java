@@ -26,16 +26,39 @@ public final class SomeDrafts {
     public static Draft on(LocalDate day, UUID customer, UUID home, String... amounts) {
         List<DraftLine> lines =
                 Arrays.stream(amounts).map(amount -> line(home, amount)).toList();
-        return draft(day, customer, home, null, null, lines);
+        return draft(DocumentKind.PLAN, day, customer, home, null, null, lines);
+    }
+
+    /** A visit's, charged beside any plan; of a fee when that is its work. */
+    public static Draft visit(LocalDate day, UUID customer, UUID home, Work work, String amount) {
+        Money net = Money.of(amount, "CAD");
+        DraftLine line = line(
+                home,
+                null,
+                day,
+                "labour",
+                work,
+                ContractForm.SEPARATE,
+                new Wording("Work on site", "Travail sur place"),
+                net);
+        return draft(DocumentKind.VISIT, day, customer, home, null, null, List.of(line));
     }
 
     /** An agreement's, one of as many as its number. */
     public static Draft instalment(
             LocalDate day, UUID customer, UUID home, UUID agreement, int instalment, String amount) {
-        return draft(day, customer, home, agreement, instalment, List.of(line(home, agreement, day, amount)));
+        return draft(
+                DocumentKind.PLAN,
+                day,
+                customer,
+                home,
+                agreement,
+                instalment,
+                List.of(line(home, agreement, day, amount)));
     }
 
     private static Draft draft(
+            DocumentKind kind,
             LocalDate day,
             UUID customer,
             UUID home,
@@ -43,7 +66,7 @@ public final class SomeDrafts {
             @Nullable Integer instalment,
             List<DraftLine> lines) {
         return new Draft(
-                DocumentKind.PLAN,
+                kind,
                 null,
                 customer,
                 home,
@@ -67,20 +90,39 @@ public final class SomeDrafts {
     }
 
     private static DraftLine line(UUID home, @Nullable UUID agreement, LocalDate day, String amount) {
-        Money net = Money.of(amount, "CAD");
+        return line(
+                home,
+                agreement,
+                day,
+                "plan",
+                Work.MAINTENANCE,
+                ContractForm.PLAN,
+                new Wording("Plan Comfort", "Formule Confort"),
+                Money.of(amount, "CAD"));
+    }
+
+    private static DraftLine line(
+            UUID home,
+            @Nullable UUID agreement,
+            LocalDate day,
+            String kind,
+            Work work,
+            ContractForm form,
+            Wording words,
+            Money net) {
         return new DraftLine(
                 home,
                 agreement,
                 null,
                 null,
                 day,
-                "plan",
+                kind,
                 null,
                 null,
                 Covered.BILLABLE,
-                Work.MAINTENANCE,
-                ContractForm.PLAN,
-                new Wording("Plan Comfort", "Formule Confort"),
+                work,
+                form,
+                words,
                 new Wording("Agreement no. 7.", "Contrat nº 7."),
                 BigDecimal.ONE,
                 "C62",

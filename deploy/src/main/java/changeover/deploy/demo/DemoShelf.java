@@ -139,7 +139,7 @@ public class DemoShelf {
                         null);
             }
         }
-        sell("two-turns", "Two turns", "Deux saisons", 2, "389.00", 1, false, day);
+        sell("two-turns", "Two turns", "Deux saisons", 2, "389.00", 12, false, day);
         sell(
                 "three-visits",
                 "Two turns and a winter visit",

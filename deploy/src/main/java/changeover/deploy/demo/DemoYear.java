@@ -1,7 +1,6 @@
 package changeover.deploy.demo;
 
 import changeover.billing.documents.DocumentsToMake;
-import changeover.billing.invoices.Invoices;
 import changeover.billing.notices.OfferMail;
 import changeover.billing.payments.InvoiceFilter;
 import changeover.billing.payments.InvoiceLists;
@@ -32,7 +31,7 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
 
-/** A shop's year, day after day: plans sold, visits made, invoices issued and mostly paid. */
+/** A shop's year, day after day: plans sold, visits made, invoices issued until the last weeks and mostly paid. */
 @ApplicationScoped
 public class DemoYear {
 
@@ -40,9 +39,14 @@ public class DemoYear {
     private record Sale(LocalDate day, UUID home, String plan, String by) {}
 
     /** Of a hundred invoices so many are paid; the others grow old. */
-    private static final int PAID_OF_HUNDRED = 88;
+    private static final int PAID_OF_HUNDRED = 96;
 
     private static final int DAYS_TO_PAY = 18;
+
+    /** Of ten customers so many take longer. */
+    private static final int SLOW_OF_TEN = 4;
+
+    private static final int SLOW_DAYS_TO_PAY = 36;
 
     /** So many days before the last one a door stays closed, where a fee may be asked for that. */
     private static final int CLOSED_DOOR = 75;
@@ -64,6 +68,9 @@ public class DemoYear {
 
     @Inject
     DemoVisits visits;
+
+    @Inject
+    DemoBilling billing;
 
     @Inject
     DemoMoney money;
@@ -96,9 +103,6 @@ public class DemoYear {
     OfferMail mail;
 
     @Inject
-    Invoices invoices;
-
-    @Inject
     InvoiceLists lists;
 
     @Inject
@@ -129,8 +133,10 @@ public class DemoYear {
                 stayedAway = visits.stayAway(tenant, hands, now, vanStoodStill(shop));
             }
             visits.workOn(tenant, hands, now, today);
-            if (now.getDayOfMonth() % 5 == 0 || now.equals(today.minusDays(2))) {
-                current.run(tenant, office, () -> issue(now));
+            if (now.getDayOfMonth() % 5 == 0
+                    || now.equals(today.minusDays(DemoBilling.LEFT))
+                    || now.equals(today.minusDays(2))) {
+                current.run(tenant, office, () -> billing.issue(now, today));
                 current.run(tenant, office, () -> take(now));
                 current.run(tenant, office, () -> renew(now));
                 current.run(tenant, office, () -> households(now, sales));
@@ -140,6 +146,7 @@ public class DemoYear {
         current.run(tenant, office, () -> estimates.write(shop, today));
         current.run(tenant, office, () -> bank.bring(shop, today));
         current.run(tenant, office, () -> late.settle(shop, today));
+        current.run(tenant, office, () -> billing.leave(shop, today));
         visits.planAhead(tenant, hands, today);
         season.plan(tenant, office, shop, today);
         papers.makePending(tenant, 40);
@@ -196,20 +203,13 @@ public class DemoYear {
         }
     }
 
-    private void issue(LocalDate day) {
-        List<UUID> ready = lists.rows(InvoiceFilter.standing(Standing.READY).page(0, 200), day).stream()
-                .map(InvoiceRow::id)
-                .toList();
-        if (!ready.isEmpty()) {
-            invoices.issue(ready, day);
-        }
-    }
-
     private void take(LocalDate day) {
         for (InvoiceRow row :
                 lists.rows(InvoiceFilter.standing(Standing.OPEN, Standing.LATE).page(0, 500), day)) {
             boolean pays = Math.floorMod(row.id().hashCode(), 100) < PAID_OF_HUNDRED;
-            if (pays && !row.day().plusDays(DAYS_TO_PAY).isAfter(day)) {
+            boolean slow = Math.floorMod(row.customerId().hashCode(), 10) < SLOW_OF_TEN;
+            int days = slow ? SLOW_DAYS_TO_PAY : DAYS_TO_PAY;
+            if (pays && !row.day().plusDays(days).isAfter(day)) {
                 payments.take(new NewPayment(
                         row.customerId(),
                         day,

@@ -11,6 +11,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
+import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.HeaderParam;
 import jakarta.ws.rs.NotFoundException;
@@ -51,8 +52,26 @@ public class BillingRunsApi {
 
     public record Left(UUID invoice, String code, String refusal) {}
 
+    /** The documents of a kind, with their sums. */
+    public record OfKind(String kind, int drafts, List<Amount> totals) {}
+
+    /** A document that would be issued, tax included; {@code odd} says why somebody should look at it. */
+    public record Planned(
+            UUID invoice, UUID customer, String name, String kind, String what, Amount amount, List<Odd> odd) {}
+
+    /** @param usual before tax, where amounts are compared */
+    public record Odd(String code, @Nullable Amount usual) {}
+
     public record Foreseen(
-            LocalDate day, int drafts, List<Amount> totals, List<Left> refused, List<UUID> withoutMail) {}
+            LocalDate day,
+            int drafts,
+            List<Amount> totals,
+            List<OfKind> kinds,
+            List<Planned> documents,
+            List<Planned> odd,
+            List<Left> refused,
+            List<UUID> withoutMail,
+            int nothingToCharge) {}
 
     @Inject
     BillingRuns runs;
@@ -78,22 +97,54 @@ public class BillingRunsApi {
         return runs.recent().stream().map(BillingRunsApi::document).toList();
     }
 
-    /** What a run on the day would issue, what would stay a draft and why, and whose payers have no e-mail address. */
+    /**
+     * What a run on the day would issue by kind and document, what of it is odd, what would stay a draft and why, and whose payers
+     * have no e-mail address. Of the documents {@code count} come, at most 1000, after the first {@code skip}.
+     */
     @GET
     @Path("preview")
     @Transactional
-    public Foreseen preview(@Nullable @QueryParam("day") String day) {
+    public Foreseen preview(
+            @Nullable @QueryParam("day") String day,
+            @QueryParam("skip") @DefaultValue("0") int skip,
+            @QueryParam("count") @DefaultValue("100") int count) {
         Locale locale = tongue.locale();
         RunPreview preview = previews.on(day == null ? today.day() : AskedInQuery.day("day", day));
         return new Foreseen(
                 preview.day(),
                 preview.drafts(),
                 preview.totals().stream().map(Amount::of).toList(),
+                preview.kinds().stream()
+                        .map(one -> new OfKind(
+                                one.kind().code(),
+                                one.drafts(),
+                                one.totals().stream().map(Amount::of).toList()))
+                        .toList(),
+                preview.documents().stream()
+                        .skip(Math.clamp(skip, 0, 1_000_000))
+                        .limit(Math.clamp(count, 1, 1000))
+                        .map(one -> planned(one, locale))
+                        .toList(),
+                preview.odd().stream().map(one -> planned(one, locale)).toList(),
                 preview.refused().stream()
-                        .filter(odd -> odd.why() != null)
                         .map(odd -> new Left(odd.draft(), odd.why().code(), Refusals.sentence(odd.why(), locale)))
                         .toList(),
-                preview.withoutMail().stream().map(RunPreview.Odd::draft).toList());
+                preview.withoutMail().stream().map(one -> one.draft().id()).toList(),
+                preview.nothing());
+    }
+
+    private static Planned planned(RunPreview.Planned one, Locale locale) {
+        var draft = one.draft();
+        return new Planned(
+                draft.id(),
+                draft.customerId(),
+                draft.customer(),
+                draft.kind().code(),
+                draft.what().in(locale),
+                Amount.of(one.amount()),
+                draft.odd().stream()
+                        .map(odd -> new Odd(odd.why().code(), odd.usual() == null ? null : Amount.of(odd.usual())))
+                        .toList());
     }
 
     @GET

@@ -2,9 +2,8 @@ package changeover.web.office;
 
 import changeover.billing.runs.BillingRun;
 import changeover.billing.runs.BillingRuns;
-import changeover.billing.runs.RunPreview;
+import changeover.billing.runs.Foreseeable.Kind;
 import changeover.billing.runs.RunPreviews;
-import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Membership;
 import changeover.contracts.tenants.People;
 import changeover.contracts.words.Refusal;
@@ -30,14 +29,13 @@ import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedHashMap;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.UUID;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** A billing run: looked at first, begun, watched, halted if need be. */
@@ -46,7 +44,7 @@ import org.jspecify.annotations.Nullable;
 @RolesAllowed({"owner", "office"})
 public class RunPages {
 
-    private static final int SHOWN = 200;
+    private static final MultivaluedMap<String, String> NOTHING_ASKED = new MultivaluedHashMap<>();
 
     /** A run in words: its day, who began it, and how it stands. */
     public record Run(
@@ -65,16 +63,19 @@ public class RunPages {
 
     public record Odd(UUID draft, String customer, String why) {}
 
-    /** What the run would do; none when the day is refused. */
-    public record Looked(int drafts, String totals, List<Odd> stay, int staying, List<Odd> letters, int lettersInAll) {}
-
     public record Document(UUID id, String label, UUID customerId, String customer, String total) {}
+
+    /** A page of what a run issued; {@code address} gives the same page again. */
+    public record Issued(List<Document> rows, Leaf leaf, String address) {}
+
+    /** A page of what a run left. */
+    public record Left(List<Odd> rows, Leaf leaf) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
-        static native TemplateInstance runs(Frame frame, @Nullable Looked looked, List<Run> earlier, Said form);
+        static native TemplateInstance runs(Frame frame, @Nullable RunLook looked, List<Run> earlier, Said form);
 
-        static native TemplateInstance run(Frame frame, Run run, List<Document> documents, List<Odd> left, Said form);
+        static native TemplateInstance run(Frame frame, Run run, Issued issued, Left left, Said form);
 
         private Pages() {}
     }
@@ -99,11 +100,14 @@ public class RunPages {
     public Response look(@Context UriInfo asked) {
         var typed = new Typed(asked.getQueryParameters());
         @Nullable LocalDate day = typed.dayOrNone("day");
+        @Nullable String of = typed.line("of", 20);
         try {
             typed.understood();
-            return Response.ok(page(day, List.of(), typed)).build();
+            @Nullable Kind kind = of == null ? null : Kind.of(of).orElseThrow(NotFoundException::new);
+            return Response.ok(page(day, kind, asked.getQueryParameters(), List.of(), typed))
+                    .build();
         } catch (Refused refused) {
-            return desk.refuse(refused.refusals(), refusals -> page(null, refusals, typed));
+            return desk.refuse(refused.refusals(), refusals -> page(null, null, NOTHING_ASKED, refusals, typed));
         }
     }
 
@@ -116,14 +120,14 @@ public class RunPages {
                     typed.understood();
                     return "/" + slug + "/money/runs/" + runs.start(day);
                 },
-                refusals -> page(null, refusals, typed));
+                refusals -> page(null, null, NOTHING_ASKED, refusals, typed));
     }
 
     @GET
     @Path("{id}")
     @Transactional
-    public TemplateInstance run(@PathParam("id") UUID id) {
-        return page(id, Said.blank());
+    public TemplateInstance run(@PathParam("id") UUID id, @Context UriInfo asked) {
+        return page(id, asked.getQueryParameters(), Said.blank());
     }
 
     @POST
@@ -137,6 +141,7 @@ public class RunPages {
                 },
                 refusals -> page(
                         id,
+                        NOTHING_ASKED,
                         new Said(
                                 java.util.Map.of(),
                                 java.util.Map.of(),
@@ -145,21 +150,26 @@ public class RunPages {
                                         .toList())));
     }
 
-    private TemplateInstance page(@Nullable LocalDate asked, List<Refusal> refusals, Typed typed) {
+    private TemplateInstance page(
+            @Nullable LocalDate said,
+            @Nullable Kind kind,
+            MultivaluedMap<String, String> asked,
+            List<Refusal> refusals,
+            Typed typed) {
         Frame frame = frames.of(Tab.MONEY);
-        LocalDate day = asked == null ? frame.today() : asked;
-        List<Refusal> said = refusals;
-        @Nullable Looked looked = null;
+        LocalDate day = said == null ? frame.today() : said;
+        List<Refusal> wrong = refusals;
+        @Nullable RunLook looked = null;
         if (refusals.isEmpty()) {
             try {
-                looked = looked(previews.on(day), frame.locale());
+                looked = RunLook.of(previews.on(day), kind, asked, frame);
             } catch (Refused refused) {
-                said = refused.refusals();
+                wrong = refused.refusals();
             }
         }
-        Said form = said.isEmpty()
+        Said form = wrong.isEmpty()
                 ? Said.filled(java.util.Map.of("day", day.toString()))
-                : Said.again(typed, said, frame.locale());
+                : Said.again(typed, wrong, frame.locale());
         return Pages.runs(
                 frame,
                 looked,
@@ -167,32 +177,12 @@ public class RunPages {
                 form);
     }
 
-    private static Looked looked(RunPreview preview, Locale locale) {
-        return new Looked(
-                preview.drafts(),
-                together(preview.totals(), locale),
-                some(preview.refused(), locale),
-                preview.refused().size(),
-                some(preview.withoutMail(), locale),
-                preview.withoutMail().size());
-    }
-
-    private static List<Odd> some(List<RunPreview.Odd> odd, Locale locale) {
-        return odd.stream().limit(SHOWN / 4).map(one -> odd(one, locale)).toList();
-    }
-
-    private static Odd odd(RunPreview.Odd odd, Locale locale) {
-        return new Odd(odd.draft(), odd.customer(), odd.why() == null ? "" : Refusals.sentence(odd.why(), locale));
-    }
-
-    private static String together(List<Money> totals, Locale locale) {
-        return totals.stream().map(one -> one.format(locale)).collect(Collectors.joining("; "));
-    }
-
-    private TemplateInstance page(UUID id, Said form) {
+    private TemplateInstance page(UUID id, MultivaluedMap<String, String> asked, Said form) {
         Frame frame = frames.of(Tab.MONEY);
         BillingRun run = runs.find(id).orElseThrow(NotFoundException::new);
-        List<Document> documents = runs.issued(id, 0, SHOWN).stream()
+        String address = frame.at("money/runs/") + id;
+        Leaf issued = Leaf.of(address, asked, "page", run.issued());
+        List<Document> documents = runs.issued(id, issued.skip(), Leaf.SIZE).stream()
                 .map(one -> new Document(
                         one.id(),
                         one.label(),
@@ -200,13 +190,19 @@ public class RunPages {
                         one.customer(),
                         one.total().format(frame.locale())))
                 .toList();
-        List<Odd> left = runs.left(id).stream()
+        Leaf stayed = Leaf.of(address, asked, "left", run.refused());
+        List<Odd> left = runs.left(id, stayed.skip(), Leaf.SIZE).stream()
                 .map(one -> new Odd(
                         one.draft(),
                         one.customer() == null ? "" : one.customer(),
                         one.why().in(frame.locale())))
                 .toList();
-        return Pages.run(frame, words(run, frame), documents, left, form);
+        return Pages.run(
+                frame,
+                words(run, frame),
+                new Issued(documents, issued, issued.here(address, asked, "page")),
+                new Left(left, stayed),
+                form);
     }
 
     private Run words(BillingRun run, Frame frame) {
@@ -222,6 +218,6 @@ public class RunPages {
                 run.joined(),
                 run.refused(),
                 run.papers(),
-                together(run.totals(), frame.locale()));
+                RunLook.together(run.totals(), frame));
     }
 }

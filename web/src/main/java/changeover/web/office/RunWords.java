@@ -95,6 +95,54 @@ public interface RunWords {
     @Message("Nothing is issued yet.")
     String nothing_yet();
 
-    @Message("The first {count} of {all} are shown.")
-    String first_of(int count, int all);
+    @Message("What for")
+    String kind();
+
+    @Message("Documents")
+    String documents();
+
+    @Message("All kinds")
+    String all_kinds();
+
+    @Message("Plans and their instalments")
+    String plans();
+
+    @Message("Visits")
+    String visits();
+
+    @Message("Fees")
+    String fees();
+
+    @Message("Deposits")
+    String deposits();
+
+    @Message("Credit notes")
+    String credits();
+
+    @Message("and one more line")
+    String one_more();
+
+    @Message("and {lines} more lines")
+    String more(int lines);
+
+    @Message("Odd: look at these first")
+    String odd();
+
+    @Message("More than three times what this customer’s visits usually come to: {usual} before tax.")
+    String above_customer(String usual);
+
+    @Message("More than three times what documents of this plan usually ask: {usual} before tax.")
+    String above_plan(String usual);
+
+    @Message("The home has a document for another visit of the same day.")
+    String twice_a_day();
+
+    @Message("A line that is to be paid stands at nought.")
+    String at_nought();
+
+    @Message("One draft has nothing to charge: it is never issued.")
+    String nothing_one();
+
+    @Message("{drafts} drafts have nothing to charge: they are never issued.")
+    String nothing(int drafts);
 }

@@ -79,7 +79,14 @@ class BillingRunsApiTest {
                 .body("drafts", equalTo(120))
                 .body("totals[0].amount", equalTo("13797.60"))
                 .body("refused[0].code", equalTo("tax.place-unknown"))
-                .body("withoutMail.size()", equalTo(120));
+                .body("withoutMail.size()", equalTo(120))
+                .body("kinds[0].kind", equalTo("plan"))
+                .body("kinds[0].totals[0].amount", equalTo("13797.60"))
+                .body("documents.size()", equalTo(100))
+                .body("documents[0].amount.amount", equalTo("114.98"))
+                .body("odd.size()", equalTo(0))
+                .body("nothingToCharge", equalTo(0));
+        as(shop.office()).get(shop.api("billing-runs/preview?skip=100")).then().body("documents.size()", equalTo(20));
         String operation = UUID.randomUUID().toString();
         String id = start(shop, operation);
         org.junit.jupiter.api.Assertions.assertEquals(id, start(shop, operation), "the same operation, the same run");
@@ -158,7 +165,16 @@ class BillingRunsApiTest {
                     .statusCode(200)
                     .body(containsString(french ? "150 brouillons seraient émis" : "150 drafts would be issued"))
                     .body(containsString(french ? "17\u00a0247,00\u00a0$" : "$17,247.00"))
+                    .body(containsString(french ? "Formules et leurs versements" : "Plans and their instalments"))
+                    .body(containsString(french ? "De 1 à 100 sur 150" : "1 to 100 of 150"))
+                    .body(containsString(french ? "Formule Confort" : "Plan Comfort"))
                     .body(containsString(french ? "Aucune taxe" : "No tax is known"));
+            as(shop.office())
+                    .get(shop.at("money/runs?of=visit"))
+                    .then()
+                    .statusCode(200)
+                    .body(containsString("id=\"documents\""));
+            as(shop.office()).get(shop.at("money/runs?of=else")).then().statusCode(404);
             String page = post(shop.office(), shop.at("money/runs"), Map.of("day", "2026-04-01"))
                     .statusCode(303)
                     .extract()
@@ -170,7 +186,7 @@ class BillingRunsApiTest {
                     .body(containsString("hx-trigger"))
                     .body(containsString(french ? "0 brouillons sur 151" : "0 of 151 drafts"));
             work.nextBatch(shop.tenant());
-            as(shop.office()).get(page).then().body(containsString(french ? "F-2026-0100" : "INV-2026-0100"));
+            as(shop.office()).get(page).then().body(containsString(french ? "F-2026-0016" : "INV-2026-0016"));
             work.goOn();
             as(shop.office())
                     .get(page)
