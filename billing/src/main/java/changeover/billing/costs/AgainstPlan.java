@@ -62,6 +62,28 @@ public record AgainstPlan(
                 .toList();
     }
 
+    /**
+     * The visits behind a line, each with its share of it, in the order of their days.
+     *
+     * @param key of the line; null for all visits, each whole
+     */
+    public static List<AgainstPlan> behind(List<KeptVisit> visits, By by, @Nullable String key, CostBook book) {
+        List<AgainstPlan> lines = new ArrayList<>();
+        for (KeptVisit visit : visits) {
+            if (visit.how() == KeptVisit.How.PLANNED || visit.how() == KeptVisit.How.RETURN) {
+                AgainstPlan all = single(visit, book);
+                if (key == null) {
+                    lines.add(all);
+                } else if (by == By.KIND) {
+                    all.byKind().stream().filter(one -> one.key().equals(key)).forEach(lines::add);
+                } else if (key(visit, by).equals(key)) {
+                    lines.add(all);
+                }
+            }
+        }
+        return lines;
+    }
+
     private static String key(KeptVisit visit, By by) {
         return switch (by) {
             case AGREEMENT -> visit.deal().agreementId().toString();

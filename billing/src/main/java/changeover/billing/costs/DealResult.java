@@ -3,25 +3,46 @@ package changeover.billing.costs;
 import changeover.billing.pricing.Cause;
 import changeover.billing.pricing.PlanCost;
 import changeover.contracts.money.Money;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * What one agreement earned and what its visits cost.
  *
- * @param missing costs that nobody wrote down: then it cost more than this
- * @param visits trips to the home among them, those for nothing too
+ * @param kept trips to the home, those for nothing too
  */
-public record DealResult(
-        Deal deal, Money earned, Map<Cause, Money> causes, Money cost, List<PlanCost.Missing> missing, int visits) {
+public record DealResult(Deal deal, Money earned, List<VisitCost> kept) {
 
     public DealResult {
-        causes = Map.copyOf(causes);
-        missing = List.copyOf(missing);
+        kept = List.copyOf(kept);
+    }
+
+    public int visits() {
+        return kept.size();
+    }
+
+    public Map<Cause, Money> causes() {
+        Map<Cause, Money> causes = new EnumMap<>(Cause.class);
+        kept.forEach(one -> one.cost().causes().forEach((cause, amount) -> causes.merge(cause, amount, Money::plus)));
+        return causes;
+    }
+
+    public Money cost() {
+        return Money.sum(kept.stream().map(VisitCost::total).toList(), earned.currency());
+    }
+
+    /** Costs that nobody wrote down: then it cost more than is said. */
+    public List<PlanCost.Missing> missing() {
+        Set<PlanCost.Missing> missing = new LinkedHashSet<>();
+        kept.forEach(one -> missing.addAll(one.cost().missing()));
+        return List.copyOf(missing);
     }
 
     public Money left() {
-        return earned.minus(cost);
+        return earned.minus(cost());
     }
 
     public boolean loses() {

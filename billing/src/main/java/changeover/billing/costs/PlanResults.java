@@ -2,19 +2,14 @@ package changeover.billing.costs;
 
 import changeover.billing.ledger.Earned;
 import changeover.billing.ledger.EarnedOn;
-import changeover.billing.pricing.Cause;
-import changeover.billing.pricing.PlanCost;
 import changeover.contracts.money.Money;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.UUID;
 
 /** What agreements earned by the end of a day against what their visits cost: which plans and which homes lose money. */
@@ -65,14 +60,11 @@ public class PlanResults {
     }
 
     private static DealResult result(Deal deal, Money gained, List<KeptVisit> visits, CostBook book) {
-        Map<Cause, Money> causes = new EnumMap<>(Cause.class);
-        Set<PlanCost.Missing> missing = new LinkedHashSet<>();
-        for (KeptVisit visit : visits) {
-            PlanCost cost = visit.cost(book);
-            cost.causes().forEach((cause, amount) -> causes.merge(cause, amount, Money::plus));
-            missing.addAll(cost.missing());
-        }
         return new DealResult(
-                deal, gained, causes, Money.sum(causes.values(), book.currency()), List.copyOf(missing), visits.size());
+                deal,
+                gained,
+                visits.stream()
+                        .map(visit -> new VisitCost(visit, visit.cost(book)))
+                        .toList());
     }
 }

@@ -69,6 +69,18 @@ public record Results(LocalDate day, PlanResults.Over over, Currency currency, L
                 .toList();
     }
 
+    /** The visits that the cost is the sum of, in the order of their days: all, one plan's, or one agreement's. */
+    public List<VisitCost> kept(Optional<UUID> plan, Optional<UUID> agreement) {
+        return deals.stream()
+                .filter(one -> plan.isEmpty() || plan.get().equals(one.deal().planId()))
+                .filter(one ->
+                        agreement.isEmpty() || agreement.get().equals(one.deal().agreementId()))
+                .flatMap(one -> one.kept().stream())
+                .sorted(Comparator.comparing((VisitCost one) -> one.visit().day())
+                        .thenComparing(one -> one.visit().visitId()))
+                .toList();
+    }
+
     public Map<Cause, Money> causes() {
         Map<Cause, Money> causes = new EnumMap<>(Cause.class);
         deals.forEach(one -> one.causes().forEach((cause, amount) -> causes.merge(cause, amount, Money::plus)));

@@ -32,7 +32,7 @@ public record TaxReport(Period period, Currency currency, List<Row> rows, Sales 
     /** @param base the amounts before tax that it lies on */
     public record Charged(Money base, Money tax) {
 
-        static Charged nothing(Currency currency) {
+        public static Charged nothing(Currency currency) {
             return new Charged(Money.zero(currency), Money.zero(currency));
         }
 

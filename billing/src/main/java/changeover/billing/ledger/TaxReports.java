@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** The taxes of a period, from the frozen rows of what was issued, and the documents behind each figure. */
 @ApplicationScoped
@@ -82,42 +83,73 @@ public class TaxReports {
         }
     }
 
-    /** The documents behind a figure, in the order of their days; {@code INVOICED} and {@code CREDITED} together are the net. */
-    public List<Document> documents(Period period, Key key, Collection<What> whats) {
-        Currency currency = businesses.current().currency();
-        boolean netted = whats.size() > 1;
-        List<Document> documents = new ArrayList<>();
+    /**
+     * The documents behind a figure, in the order of their days; {@code INVOICED} and {@code CREDITED} together are the net.
+     *
+     * @param key of one tax, or null for all: then a document's amounts are those of all its taxes, and its base counts once a tax
+     */
+    public List<Document> documents(Period period, @Nullable Key key, Collection<What> whats) {
         try (Connection connection = datasource.getConnection();
                 PreparedStatement select = connection.prepareStatement(TaxMoves.SQL + """
-                        select m.invoice_id, s.label, s.day, s.customer_id, coalesce(c.name, ''), s.kind = 'credit', m.base, m.tax
+                        select m.invoice_id, s.label, s.day, s.customer_id, coalesce(c.name, ''), s.kind = 'credit',
+                               sum(m.base), sum(m.tax)
                           from moves m
                           join invoice_issue s on s.invoice_id = m.invoice_id
                           left join customer c on c.id = s.customer_id
-                         where m.region = ? and m.code = ? and m.percent = ? and m.category = ? and m.what = any (?)
+                         where m.what = any (?) and (?::text is null
+                               or m.region = ? and m.code = ? and m.percent = ? and m.category = ?)
+                         group by m.invoice_id, s.label, s.day, s.customer_id, c.name, s.kind, s.series, s.number
                          order by s.day, s.series, s.number""")) {
             bind(select, period);
-            select.setString(3, key.region());
-            select.setString(4, key.code());
-            select.setBigDecimal(5, key.percent());
-            select.setString(6, key.category());
-            select.setArray(7, connection.createArrayOf("text", codes(whats).toArray()));
-            ResultSet row = select.executeQuery();
-            while (row.next()) {
-                boolean credit = row.getBoolean(6);
-                Charged part = charged(row, 7, currency);
-                documents.add(new Document(
-                        row.getObject(1, UUID.class),
-                        row.getString(2),
-                        row.getObject(3, LocalDate.class),
-                        row.getObject(4, UUID.class),
-                        row.getString(5),
-                        credit,
-                        netted && credit ? Charged.nothing(currency).minus(part) : part));
-            }
-            return documents;
+            select.setArray(3, connection.createArrayOf("text", codes(whats).toArray()));
+            select.setString(4, key == null ? null : key.region());
+            select.setString(5, key == null ? null : key.region());
+            select.setString(6, key == null ? null : key.code());
+            select.setBigDecimal(7, key == null ? null : key.percent());
+            select.setString(8, key == null ? null : key.category());
+            return documents(select, whats.size() > 1);
         } catch (SQLException cause) {
             throw new IllegalStateException("the documents of a tax could not be listed", cause);
         }
+    }
+
+    /** All documents that bear a day of the period, taxed or not: their base is what they ask before tax. */
+    public List<Document> sold(Period period, Collection<What> whats) {
+        try (Connection connection = datasource.getConnection();
+                PreparedStatement select = connection.prepareStatement("""
+                        select s.invoice_id, s.label, s.day, s.customer_id, coalesce(c.name, ''), s.kind = 'credit',
+                               s.subtotal_minor, s.tax_minor
+                          from invoice_issue s
+                          left join customer c on c.id = s.customer_id
+                         where s.day between ? and ?
+                           and case s.kind when 'credit' then 'credited' else 'invoiced' end = any (?)
+                         order by s.day, s.series, s.number""")) {
+            bind(select, period);
+            select.setArray(3, connection.createArrayOf("text", codes(whats).toArray()));
+            return documents(select, whats.size() > 1);
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the documents of a period could not be listed", cause);
+        }
+    }
+
+    /** @param netted whether credit notes count below nought */
+    private List<Document> documents(PreparedStatement select, boolean netted) throws SQLException {
+        Currency currency = businesses.current().currency();
+        List<Document> documents = new ArrayList<>();
+        ResultSet row = select.executeQuery();
+        while (row.next()) {
+            boolean credit = row.getBoolean(6);
+            Charged part = charged(row, 7, currency);
+            documents.add(new Document(
+                    row.getObject(1, UUID.class),
+                    row.getString(2),
+                    row.getObject(3, LocalDate.class),
+                    row.getObject(4, UUID.class),
+                    row.getString(5),
+                    credit,
+                    netted && credit ? Charged.nothing(currency).minus(part) : part));
+        }
+        return documents;
     }
 
     private static Stream<String> codes(Collection<What> whats) {

@@ -66,5 +66,29 @@ class AgainstPlanTest {
                         .map(line -> line.key() + " " + line.planned() + " " + line.actual() + " "
                                 + line.cost().decimal() + " " + line.parts().decimal())
                         .toList());
+        assertEquals(
+                List.of("water_heater 40 60 57.00 6.67"),
+                AgainstPlan.behind(List.of(visit), AgainstPlan.By.KIND, "water_heater", book).stream()
+                        .map(line -> line.key() + " " + line.planned() + " " + line.actual() + " "
+                                + line.cost().decimal() + " " + line.parts().decimal())
+                        .toList());
+        for (AgainstPlan.By by : AgainstPlan.By.values()) {
+            for (AgainstPlan line : AgainstPlan.of(List.of(visit, visit), by, book)) {
+                List<AgainstPlan> behind = AgainstPlan.behind(List.of(visit, visit), by, line.key(), book);
+                assertEquals(
+                        line.cost(),
+                        Money.sum(behind.stream().map(AgainstPlan::cost).toList(), book.currency()));
+                assertEquals(
+                        line.parts(),
+                        Money.sum(behind.stream().map(AgainstPlan::parts).toList(), book.currency()));
+                assertEquals(
+                        line.actual(),
+                        behind.stream().mapToInt(AgainstPlan::actual).sum());
+            }
+        }
+        assertEquals(
+                1,
+                AgainstPlan.behind(List.of(visit), AgainstPlan.By.KIND, null, book)
+                        .size());
     }
 }

@@ -115,6 +115,11 @@ class PlanResultsTest {
                     on.causes());
             assertEquals(
                     sold.id(), on.worstFirst(Optional.empty()).getFirst().deal().agreementId());
+            List<VisitCost> visits = on.kept(Optional.empty(), Optional.of(sold.id()));
+            assertEquals(3, visits.size());
+            assertEquals(
+                    on.cost(), Money.sum(visits.stream().map(VisitCost::total).toList(), CAD));
+            assertEquals(List.of(), on.kept(Optional.of(UUID.randomUUID()), Optional.empty()));
             assertEquals(List.of(), on.missing());
             business.execute("insert into visit_ending (visit_id, how, day, why) values ('"
                     + plans.visit(sold, "plan", 60, null) + "', 'no_access', '2026-10-21', 'Nobody home')");
@@ -183,18 +188,32 @@ class PlanResultsTest {
         });
     }
 
-    /** 5 % of 249.00 is 12.45; a term that is over is no longer concerned. */
+    /**
+     * 5 % of 249.00 is 12.45; a term that is over is no longer concerned. 5 % of the 217.46 earned so far is 10.87, so that 71.37
+     * of 228.33 would still be lost; half as much again is enough.
+     */
     @Test
     void a_rise_at_renewal_concerns_what_is_in_force() {
         business.in(business.quebec(), () -> {
             lived();
-            PriceRise rise = PriceRise.of(kept.deals(), AGAIN, BigDecimal.valueOf(5), CAD);
-            assertEquals(1, rise.plans().getFirst().agreements());
-            assertEquals(cad("249.00"), rise.now(CAD));
-            assertEquals(cad("12.45"), rise.rise(CAD));
+            PriceRise rise = PriceRise.of(results.on(AGAIN, Over.TERM), BigDecimal.valueOf(5));
+            PriceRise.OfPlan plan = rise.plans().getFirst();
+            assertEquals(1, plan.agreements());
+            assertEquals(cad("249.00"), rise.sum(PriceRise.OfDeal::now));
+            assertEquals(cad("12.45"), rise.sum(PriceRise.OfDeal::rise));
+            assertEquals(cad("-71.37"), rise.sum(PriceRise.OfDeal::leftThen));
+            assertEquals(
+                    "-37.8 -31.3 1 1",
+                    plan.margin().orElseThrow() + " " + plan.marginThen().orElseThrow() + " " + plan.losing() + " "
+                            + plan.wouldLose());
+            assertEquals(
+                    1, rise.listed(Optional.of(plan.planId()), true).deals().size());
+            PriceRise enough = PriceRise.of(results.on(AGAIN, Over.TERM), BigDecimal.valueOf(50));
+            assertEquals(0, enough.plans().getFirst().wouldLose());
+            assertEquals(List.of(), enough.listed(Optional.empty(), true).deals());
             assertEquals(
                     List.of(),
-                    PriceRise.of(kept.deals(), LocalDate.of(2027, 4, 1), BigDecimal.valueOf(5), CAD)
+                    PriceRise.of(results.on(LocalDate.of(2027, 4, 1), Over.TERM), BigDecimal.valueOf(5))
                             .plans());
         });
     }

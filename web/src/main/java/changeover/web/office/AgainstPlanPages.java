@@ -44,8 +44,14 @@ public class AgainstPlanPages {
 
     private static final Set<String> BYS = Set.of("agreement", "plan", "technician", "kind");
 
-    /** @param link where a click on the line leads, or empty */
+    /**
+     * A line.
+     *
+     * @param key what is counted together
+     * @param link where a click on its name leads, or empty
+     */
     public record Row(
+            String key,
             String words,
             String second,
             String link,
@@ -61,9 +67,10 @@ public class AgainstPlanPages {
 
     public record View(
             String period,
+            String query,
             String by,
             List<Row> rows,
-            int count,
+            Leaf leaf,
             int visits,
             int planned,
             int actual,
@@ -106,19 +113,20 @@ public class AgainstPlanPages {
         String by = typed.line("by", 20) == null ? "plan" : typed.oneOf("by", BYS);
         PeriodAsked period = PeriodAsked.of(typed, today.day());
         return period.refusals().isEmpty()
-                ? Response.ok(page(period.period(), by, typed, Map.of())).build()
+                ? Response.ok(page(asked, period.period(), by, typed, Map.of())).build()
                 : desk.refuse(period.refusals(), refusals -> {
                     Map<String, String> errors =
                             Said.again(typed, refusals, frames.locale()).errors();
-                    return page(period.period(), BYS.contains(by) ? by : "plan", typed, errors);
+                    return page(asked, period.period(), BYS.contains(by) ? by : "plan", typed, errors);
                 });
     }
 
-    private TemplateInstance page(Period period, String by, Typed typed, Map<String, String> errors) {
+    private TemplateInstance page(UriInfo asked, Period period, String by, Typed typed, Map<String, String> errors) {
         Frame frame = frames.of(Tab.MONEY);
         var book = books.read();
         List<AgainstPlan> lines = AgainstPlan.of(
                 kept.between(period.from(), period.until()).visits(), By.valueOf(by.toUpperCase(Locale.ROOT)), book);
+        Leaf leaf = Leaf.of(asked, lines.size());
         Catalogue catalogue = trade.catalogue();
         Map<String, List<String>> values = new HashMap<>(typed.asTyped());
         values.putIfAbsent("from", List.of(period.from().toString()));
@@ -128,12 +136,12 @@ public class AgainstPlanPages {
                 frame,
                 new View(
                         PeriodAsked.inWords(period, frame),
+                        "from=" + period.from() + "&until=" + period.until(),
                         by,
-                        lines.stream()
-                                .limit(PlanResultPages.SHOWN)
+                        leaf.shown(lines).stream()
                                 .map(line -> row(line, by, catalogue, frame))
                                 .toList(),
-                        lines.size(),
+                        leaf,
                         by.equals("kind")
                                 ? 0
                                 : lines.stream().mapToInt(AgainstPlan::visits).sum(),
@@ -168,6 +176,7 @@ public class AgainstPlanPages {
             default -> "";
         };
         return new Row(
+                line.key(),
                 words,
                 by.equals("agreement") ? deal.home() : "",
                 link,

@@ -89,7 +89,7 @@ public interface LosingWords {
     String none_in_force();
 
     @Message(
-            "Of each agreement in force the percentage of its own price, before tax. Who would then not renew is not foreseen.")
+            "Of each agreement in force the percentage of its own price, before tax. Margins are of what its term earned and cost so far: earned so much more, cost the same. Who would then not renew is not foreseen.")
     String rise_how();
 
     @Message("Agreements: earned and cost")
@@ -152,4 +152,61 @@ public interface LosingWords {
 
     @Message("A visit to several kinds of machine is shared among them as their tasks were planned.")
     String kind_how();
+
+    @Message("Margin so far")
+    String margin_now();
+
+    @Message("At the new prices")
+    String margin_then();
+
+    @Message("1 would lose money even then")
+    String one_would();
+
+    @Message("{count} would lose money even then")
+    String some_would(int count);
+
+    @Message("loses money even then")
+    String would_lose();
+
+    @Message("only those that would lose money even then")
+    String only_losing();
+
+    @Message("None of them would lose money at these prices.")
+    String none_would();
+
+    @Message("Prices raised by {percent}%")
+    String rise_of(String percent);
+
+    @Message("Left so far")
+    String left_so_far();
+
+    @Message("Left at the new prices")
+    String left_then();
+
+    @Message("Visits with their cost")
+    String visits_heading();
+
+    @Message("Visits behind the line")
+    String behind_heading();
+
+    @Message("Visit")
+    String visit();
+
+    @Message("Visit of the plan")
+    String how_planned();
+
+    @Message("Came again")
+    String how_return();
+
+    @Message("Nobody let us in")
+    String how_no_access();
+
+    @Message("At another visit")
+    String how_beside();
+
+    @Message("Minutes given")
+    String given_short();
+
+    @Message("No visit cost anything by this day.")
+    String none_cost();
 }

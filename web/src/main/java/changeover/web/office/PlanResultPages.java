@@ -1,6 +1,5 @@
 package changeover.web.office;
 
-import changeover.billing.costs.KeptVisits;
 import changeover.billing.costs.PlanResults;
 import changeover.billing.costs.PlanResults.Over;
 import changeover.billing.costs.PriceRise;
@@ -41,8 +40,6 @@ import org.jspecify.annotations.Nullable;
 @RolesAllowed("owner")
 public class PlanResultPages {
 
-    static final int SHOWN = 500;
-
     private static final BigDecimal USUAL = BigDecimal.valueOf(5);
 
     /** A plan with the sums of its agreements. */
@@ -59,7 +56,18 @@ public class PlanResultPages {
 
     public record Line(String code, String amount) {}
 
-    public record Rise(UUID plan, String name, int agreements, String now, String rise, String then) {}
+    /** @param margin of what was earned so far, in percent; empty where nothing was */
+    public record Rise(
+            UUID plan,
+            String name,
+            int agreements,
+            String now,
+            String rise,
+            String then,
+            String margin,
+            String marginThen,
+            int losing,
+            int wouldLose) {}
 
     public record View(
             String day,
@@ -77,7 +85,8 @@ public class PlanResultPages {
             List<Rise> rises,
             String riseNow,
             String riseMore,
-            String riseThen) {}
+            String riseThen,
+            String percent) {}
 
     /** One agreement. */
     public record DealRow(
@@ -99,7 +108,7 @@ public class PlanResultPages {
             String plan,
             @Nullable UUID planId,
             List<DealRow> rows,
-            int count,
+            Leaf leaf,
             String earned,
             String cost,
             String left,
@@ -127,9 +136,6 @@ public class PlanResultPages {
     PlanResults results;
 
     @Inject
-    KeptVisits kept;
-
-    @Inject
     ResultsInWords words;
 
     @GET
@@ -139,9 +145,7 @@ public class PlanResultPages {
         try {
             @Nullable LocalDate day = typed.dayOrNone("day");
             Over over = over(typed);
-            BigDecimal percent = typed.line("rise", 20) == null
-                    ? USUAL
-                    : typed.number("rise", BigDecimal.valueOf(-100), BigDecimal.valueOf(1000));
+            BigDecimal percent = percent(typed);
             typed.understood();
             return Response.ok(page(day == null ? today.day() : day, over, percent, typed, Map.of()))
                     .build();
@@ -166,14 +170,21 @@ public class PlanResultPages {
         Frame frame = frames.of(Tab.MONEY);
         Results on = results.on(day == null ? today.day() : day, over);
         Results listed = new Results(on.day(), over, on.currency(), on.worstFirst(Optional.ofNullable(plan)));
-        return Pages.plandeals(frame, words.deals(listed, plan, frame));
+        return Pages.plandeals(
+                frame, words.deals(listed, plan, Leaf.of(asked, listed.deals().size()), frame));
     }
 
-    private static Over over(Typed typed) {
+    static Over over(Typed typed) {
         return typed.line("over", 10) != null
                         && typed.oneOf("over", Set.of("term", "year")).equals("year")
                 ? Over.YEAR
                 : Over.TERM;
+    }
+
+    static BigDecimal percent(Typed typed) {
+        return typed.line("rise", 20) == null
+                ? USUAL
+                : typed.number("rise", BigDecimal.valueOf(-100), BigDecimal.valueOf(1000));
     }
 
     private TemplateInstance page(
@@ -184,9 +195,8 @@ public class PlanResultPages {
         values.putIfAbsent("day", List.of(day.toString()));
         values.putIfAbsent("over", List.of(words.code(over)));
         values.putIfAbsent("rise", List.of(PlanForm.plain(percent, frame.locale())));
+        Results terms = over == Over.TERM ? on : results.on(day, Over.TERM);
         return Pages.planresults(
-                frame,
-                words.view(on, PriceRise.of(kept.deals(), day, percent, on.currency()), frame),
-                new Said(values, errors, List.of()));
+                frame, words.view(on, PriceRise.of(terms, percent), frame), new Said(values, errors, List.of()));
     }
 }

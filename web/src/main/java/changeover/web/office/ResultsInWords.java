@@ -12,6 +12,7 @@ import changeover.web.session.Bars;
 import changeover.web.session.Frame;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -54,9 +55,10 @@ class ResultsInWords {
                         .map(one -> PlanCostInWords.missing(one, catalogue, frame))
                         .toList(),
                 rise.plans().stream().map(plan -> rise(plan, frame)).toList(),
-                said(rise.now(on.currency()), frame),
-                said(rise.rise(on.currency()), frame),
-                said(rise.now(on.currency()).plus(rise.rise(on.currency())), frame));
+                said(rise.sum(PriceRise.OfDeal::now), frame),
+                said(rise.sum(PriceRise.OfDeal::rise), frame),
+                said(rise.sum(PriceRise.OfDeal::now).plus(rise.sum(PriceRise.OfDeal::rise)), frame),
+                rise.percent().toPlainString());
     }
 
     static List<PlanResultPages.Row> rows(Results on, Frame frame) {
@@ -72,7 +74,7 @@ class ResultsInWords {
                 said(plan.earned(), frame),
                 said(plan.cost(), frame),
                 said(plan.left(), frame),
-                plan.margin().map(part -> PlanForm.plain(part, frame.locale())).orElse(""),
+                percent(plan.margin(), frame),
                 plan.left().isNegative());
     }
 
@@ -83,10 +85,18 @@ class ResultsInWords {
                 plan.agreements(),
                 said(plan.now(), frame),
                 said(plan.rise(), frame),
-                said(plan.now().plus(plan.rise()), frame));
+                said(plan.now().plus(plan.rise()), frame),
+                percent(plan.margin(), frame),
+                percent(plan.marginThen(), frame),
+                plan.losing(),
+                plan.wouldLose());
     }
 
-    PlanResultPages.Deals deals(Results listed, @Nullable UUID plan, Frame frame) {
+    static String percent(Optional<BigDecimal> margin, Frame frame) {
+        return margin.map(part -> PlanForm.plain(part, frame.locale())).orElse("");
+    }
+
+    PlanResultPages.Deals deals(Results listed, @Nullable UUID plan, Leaf leaf, Frame frame) {
         Money left = listed.earned().minus(listed.cost());
         return new PlanResultPages.Deals(
                 frame.inWords(listed.day()),
@@ -96,11 +106,8 @@ class ResultsInWords {
                         ? ""
                         : listed.deals().getFirst().deal().plan().in(frame.locale()),
                 plan,
-                listed.deals().stream()
-                        .limit(PlanResultPages.SHOWN)
-                        .map(one -> deal(one, frame))
-                        .toList(),
-                listed.deals().size(),
+                leaf.shown(listed.deals()).stream().map(one -> deal(one, frame)).toList(),
+                leaf,
                 said(listed.earned(), frame),
                 said(listed.cost(), frame),
                 said(left, frame),

@@ -3,9 +3,6 @@ package changeover.web.office;
 import changeover.billing.ledger.Period;
 import changeover.billing.ledger.TaxFile;
 import changeover.billing.ledger.TaxReport;
-import changeover.billing.ledger.TaxReport.Charged;
-import changeover.billing.ledger.TaxReport.Key;
-import changeover.billing.ledger.TaxReport.What;
 import changeover.billing.ledger.TaxReports;
 import changeover.contracts.tenants.Today;
 import changeover.web.session.CsvAnswer;
@@ -21,35 +18,19 @@ import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
-import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
-import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
-import java.math.BigDecimal;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.UUID;
-import org.jspecify.annotations.Nullable;
 
 /** The taxes of a period; each figure opens the documents it is the sum of. */
 @Path("/{slug}/money/tax-report")
 @Produces(MediaType.TEXT_HTML)
 @RolesAllowed({"owner", "office"})
 public class TaxReportPages {
-
-    static final int SHOWN = 500;
-
-    private static final Map<String, Set<What>> LISTS = Map.of(
-            "invoiced", Set.of(What.INVOICED),
-            "credited", Set.of(What.CREDITED),
-            "net", Set.of(What.INVOICED, What.CREDITED),
-            "paid", Set.of(What.PAID),
-            "givenup", Set.of(What.GIVEN_UP));
 
     /** A tax of a place in words; {@code list} is the address of its documents, without what is asked of them. */
     public record Line(
@@ -67,34 +48,12 @@ public class TaxReportPages {
 
     public record Sales(String invoiced, String credited, String net) {}
 
-    public record View(String period, List<Line> lines, Sums sums, Sales sales, String file) {}
-
-    public record Row(
-            UUID id,
-            String label,
-            String day,
-            UUID customerId,
-            String customer,
-            boolean credit,
-            String base,
-            String tax) {}
-
-    /** The documents behind a figure. */
-    public record Behind(
-            String title,
-            String what,
-            String period,
-            List<Row> rows,
-            int count,
-            String base,
-            String tax,
-            String back) {}
+    /** @param query the period as it stands in an address */
+    public record View(String period, String query, List<Line> lines, Sums sums, Sales sales, String file) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
         static native TemplateInstance taxreport(Frame frame, View view, Said form);
-
-        static native TemplateInstance taxdocuments(Frame frame, Behind behind);
 
         private Pages() {}
     }
@@ -132,54 +91,6 @@ public class TaxReportPages {
         return CsvAnswer.of(TaxFile.of(reports.of(period)), "taxes", period);
     }
 
-    @GET
-    @Path("documents")
-    @Transactional
-    public TemplateInstance documents(
-            @Context UriInfo asked,
-            @Nullable @QueryParam("what") String what,
-            @Nullable @QueryParam("region") String region,
-            @Nullable @QueryParam("tax") String code,
-            @Nullable @QueryParam("percent") String percent,
-            @Nullable @QueryParam("category") String category) {
-        Period period = PeriodAsked.understood(asked, today.day()).period();
-        Set<What> whats = LISTS.get(what == null ? "" : what);
-        if (whats == null || region == null || code == null || percent == null || category == null) {
-            throw new NotFoundException();
-        }
-        Key key = new Key(region, code, number(percent), category);
-        TaxReport.Row row = reports.of(period).rows().stream()
-                .filter(one -> one.key().equals(key))
-                .findFirst()
-                .orElseThrow(NotFoundException::new);
-        Frame frame = frames.of(Tab.MONEY);
-        List<TaxReports.Document> documents = reports.documents(period, key, whats);
-        Charged sum = documents.stream()
-                .map(TaxReports.Document::part)
-                .reduce(row.invoiced().minus(row.invoiced()), Charged::plus);
-        return Pages.taxdocuments(
-                frame,
-                new Behind(
-                        row.label().in(frame.locale()) + ", " + TaxReportRows.place(key, frame.locale()),
-                        what == null ? "" : what,
-                        PeriodAsked.inWords(period, frame),
-                        documents.stream()
-                                .limit(SHOWN)
-                                .map(one -> TaxReportRows.row(one, frame))
-                                .toList(),
-                        documents.size(),
-                        TaxReportRows.said(sum.base(), frame),
-                        TaxReportRows.said(sum.tax(), frame),
-                        "from=" + period.from() + "&until=" + period.until()));
-    }
-
-    private static BigDecimal number(String percent) {
-        if (!percent.matches("\\d{1,3}(\\.\\d{1,4})?")) {
-            throw new NotFoundException();
-        }
-        return new BigDecimal(percent).stripTrailingZeros();
-    }
-
     private TemplateInstance page(PeriodAsked asked, Said form) {
         Frame frame = frames.of(Tab.MONEY);
         TaxReport report = reports.of(asked.period());
@@ -190,6 +101,7 @@ public class TaxReportPages {
                 frame,
                 new View(
                         PeriodAsked.inWords(asked.period(), frame),
+                        asked.query(),
                         lines,
                         new Sums(
                                 TaxReportRows.said(report.tax(TaxReport.Row::invoiced), frame),

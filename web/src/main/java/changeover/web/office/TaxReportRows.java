@@ -32,8 +32,8 @@ final class TaxReportRows {
                         + inAddress(key.category()) + "&what=");
     }
 
-    static TaxReportPages.Row row(TaxReports.Document one, Frame frame) {
-        return new TaxReportPages.Row(
+    static TaxDocumentPages.Row row(TaxReports.Document one, Frame frame) {
+        return new TaxDocumentPages.Row(
                 one.id(),
                 one.label(),
                 frame.brief(one.day()),

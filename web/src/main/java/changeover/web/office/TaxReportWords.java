@@ -80,8 +80,8 @@ public interface TaxReportWords {
     @Message("Invoices on which it was given up or taken back in these days")
     String list_given_up();
 
-    @Message("The first {shown} of {count} are shown; the sum is of all.")
-    String first_of(int shown, int count);
+    @Message("All taxes")
+    String all_taxes();
 
     @Message("No document stands behind this figure.")
     String none();

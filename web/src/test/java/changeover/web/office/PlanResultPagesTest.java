@@ -15,6 +15,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
@@ -64,12 +65,42 @@ class PlanResultPagesTest {
             assertEquals(sums, amounts(foot(page)));
             assertTrue(page.contains("/money/plans/agreements?plan="), page);
             for (String by : List.of("plan", "agreement", "technician", "kind")) {
-                as(shop.owner())
-                        .get(shop.at("money/plans/minutes?from=2026-01-01&until=2027-12-31&by=" + by))
-                        .then()
-                        .statusCode(200)
-                        .body(containsString(french ? "Minutes prises" : "Minutes taken"));
+                String lines = at(shop, "money/plans/minutes?from=2026-01-01&until=2027-12-31&by=" + by);
+                assertTrue(lines.contains(french ? "Minutes prises" : "Minutes taken"), lines);
+                Matcher line = Pattern.compile("href=\"([^\"]*minutes/visits[^\"]*key=[^\"]*)\">([^<]*)</a>")
+                        .matcher(lines);
+                assertTrue(line.find(), lines);
+                do {
+                    String figure = line.group(2);
+                    String behind = read(shop, line.group(1));
+                    assertTrue(foot(behind).contains(figure) || figure.equals("1"), figure + behind);
+                } while (line.find());
             }
+            Matcher figure = Pattern.compile("href=\"([^\"]*money/plans/(visits|rise)[^\"]*)\">([^<]*)</a>")
+                    .matcher(page + list);
+            int opened = 0;
+            while (figure.find()) {
+                String behind = read(shop, figure.group(1));
+                String said = figure.group(3);
+                if (!said.isBlank() && said.endsWith(french ? "$" : "0")) {
+                    assertTrue(foot(behind).contains(said), said + " " + behind);
+                }
+                opened++;
+            }
+            assertTrue(opened > 6, page);
+            assertTrue(page.contains(french ? "Aux nouveaux prix" : "At the new prices"), page);
+            assertTrue(
+                    at(shop, "money/plans/rise?rise=-99&lose=yes").contains(french ? "même alors" : "even then"), page);
+            as(shop.owner())
+                    .get(shop.at("money/plans/visits?cause=weather"))
+                    .then()
+                    .statusCode(404);
+            as(shop.owner())
+                    .get(shop.at("money/plans/minutes/visits?by=weather"))
+                    .then()
+                    .statusCode(404);
+            as(shop.office()).get(shop.at("money/plans/visits")).then().statusCode(404);
+            as(shop.office()).get(shop.at("money/plans/rise")).then().statusCode(404);
             as(shop.owner()).get(shop.at("money")).then().body(containsString("money/plans"));
             as(shop.office()).get(shop.at("money")).then().body(not(containsString("money/plans")));
             as(shop.office()).get(shop.at("money/plans")).then().statusCode(404);
@@ -96,6 +127,20 @@ class PlanResultPagesTest {
                 .get(shop.at("money/plans/minutes?from=2026-02-30"))
                 .then()
                 .statusCode(422);
+    }
+
+    private static String at(AShop.Shop shop, String address) {
+        return read(shop, shop.at(address));
+    }
+
+    private static String read(AShop.Shop shop, String path) {
+        return as(shop.owner())
+                .urlEncodingEnabled(false)
+                .get(path.replace("&amp;", "&"))
+                .then()
+                .statusCode(200)
+                .extract()
+                .asString();
     }
 
     /** The first foot of a table on the page. */

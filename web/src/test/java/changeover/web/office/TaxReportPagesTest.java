@@ -16,6 +16,8 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.UUID;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 @QuarkusTest
@@ -54,14 +56,26 @@ class TaxReportPagesTest {
                     .asString();
             assertTrue(file.startsWith("from,until,region,tax,percent,category,invoiced_base,"));
             assertTrue(file.contains(",CA-ON,hst,13,S,389.00,50.57,0.00,0.00,389.00,50.57,88.50,11.50,CAD"), file);
-            String list = page.replaceAll("(?s).*?href=\"([^\"]*documents[^\"]*what=invoiced)\".*", "$1")
-                    .replace("&amp;", "&");
-            as(shop.office())
-                    .urlEncodingEnabled(false)
-                    .get(list)
-                    .then()
-                    .statusCode(200)
-                    .body(containsString("money/invoices/"));
+            Matcher figure = Pattern.compile("href=\"([^\"]*tax-report/(?:documents|sales)[^\"]*)\">([^<]*)</a>")
+                    .matcher(page);
+            int opened = 0;
+            while (figure.find()) {
+                String list = as(shop.office())
+                        .urlEncodingEnabled(false)
+                        .get(figure.group(1).replace("&amp;", "&"))
+                        .then()
+                        .statusCode(200)
+                        .extract()
+                        .asString();
+                if (list.contains("<tfoot>")) {
+                    String foot = list.substring(list.indexOf("<tfoot>"), list.indexOf("</tfoot>"));
+                    assertTrue(foot.contains(figure.group(2)), figure.group(2) + list);
+                    opened++;
+                } else {
+                    assertTrue(figure.group(2).contains(language.equals("fr") ? "0,00" : "0.00"), figure.group(2));
+                }
+            }
+            assertTrue(opened > 6, page);
         }
     }
 
@@ -116,6 +130,14 @@ class TaxReportPagesTest {
         as(UUID.randomUUID()).get(shop.api("tax-report")).then().statusCode(404);
         as(shop.office())
                 .get(shop.at("money/tax-report/documents?what=paid&region=CA-XX&tax=gst&percent=5&category=S"))
+                .then()
+                .statusCode(404);
+        as(shop.office())
+                .get(shop.at("money/tax-report/documents?what=paid&region=CA-QC"))
+                .then()
+                .statusCode(404);
+        as(shop.office())
+                .get(shop.at("money/tax-report/sales?what=paid"))
                 .then()
                 .statusCode(404);
     }
