@@ -44,8 +44,6 @@ public class DemoCloseOut {
     Clock clock;
 
     void close(UUID visit, DemoShop.Hand hand, LocalTime starts, int minutes) {
-        var day = clock.instant().atZone(businesses.current().zone()).toLocalDate();
-        Instant at = day.atTime(starts).atZone(businesses.current().zone()).toInstant();
         int luck = Math.floorMod(visit.hashCode(), 100);
         var said = new ArrayList<Operation>();
         said.add(new Operation.Arrive());
@@ -73,6 +71,22 @@ public class DemoCloseOut {
                         ? new Operation.Received(
                                 null, french ? "Absent, clé chez le voisin" : "Out, key with the neighbour")
                         : new Operation.Received(french ? "La personne de la maison" : "The household", null));
+        send(visit, hand, starts, said);
+    }
+
+    /** A repair that somebody called for: nothing was promised, and every minute is charged. */
+    void closeCall(UUID visit, DemoShop.Hand hand, LocalTime starts, int minutes) {
+        boolean french = businesses.current().language().equals("fr");
+        var said = new ArrayList<Operation>();
+        said.add(new Operation.Arrive());
+        said.add(new Operation.MinutesTold(minutes, 0, null));
+        said.add(new Operation.Received(french ? "La personne de la maison" : "The household", null));
+        send(visit, hand, starts, said);
+    }
+
+    private void send(UUID visit, DemoShop.Hand hand, LocalTime starts, List<Operation> said) {
+        var day = clock.instant().atZone(businesses.current().zone()).toLocalDate();
+        Instant at = day.atTime(starts).atZone(businesses.current().zone()).toInstant();
         said.add(new Operation.Leave());
         said.add(new Operation.Close(null));
         var sent = new ArrayList<SentOperation>();

@@ -70,6 +70,9 @@ public class DemoYear {
     DemoVisits visits;
 
     @Inject
+    DemoRepairs repairs;
+
+    @Inject
     DemoBilling billing;
 
     @Inject
@@ -133,6 +136,7 @@ public class DemoYear {
                 stayedAway = visits.stayAway(tenant, hands, now, vanStoodStill(shop));
             }
             visits.workOn(tenant, hands, now, today);
+            repairs.make(tenant, hands, entered, now, today, shop.language().equals("fr"));
             if (now.getDayOfMonth() % 5 == 0
                     || now.equals(today.minusDays(DemoBilling.LEFT))
                     || now.equals(today.minusDays(2))) {

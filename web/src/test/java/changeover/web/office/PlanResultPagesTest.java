@@ -82,8 +82,10 @@ class PlanResultPagesTest {
             while (figure.find()) {
                 String behind = read(shop, figure.group(1));
                 String said = figure.group(3);
-                if (!said.isBlank() && said.endsWith(french ? "$" : "0")) {
-                    assertTrue(foot(behind).contains(said), said + " " + behind);
+                if (said.contains("$")) {
+                    assertTrue(
+                            behind.contains("<tfoot>") ? foot(behind).contains(said) : said.matches("\\$?0[.,]00.*"),
+                            said + " " + behind);
                 }
                 opened++;
             }
