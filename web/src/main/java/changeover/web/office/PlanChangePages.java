@@ -65,6 +65,7 @@ public class PlanChangePages {
             int visits,
             int minutes,
             String price,
+            List<String> unkept,
             @Nullable Old old) {}
 
     /** @param stillToBill empty when nothing is */
