@@ -149,3 +149,9 @@ insert into sent_form (person_id, id, request_digest, location)
   select person_id, uuidv7(), 'x', '/shop' from membership limit 1;
 insert into plan_change (agreement_id, instead_of_id)
   select a.id, b.id from agreement a join agreement b on b.id <> a.id order by a.number desc, b.number limit 1;
+insert into filter_look (home_id, equipment_id, day, found, changed, told_by)
+  select home_id, id, '2026-03-02', 'grey', true, 'Mara Quill' from equipment where kind = 'filter-slot' and home_id is not null
+   limit 1;
+insert into accepted_chance (percent) values (12);
+insert into part_given (home_id, agreement_id, operation_id, part_code, part_kind, quantity, place_id, how, day)
+  select a.home_id, a.id, uuidv7(), 'pad-112', 'humidifier-pad', 1, p.id, 'posted', '2026-03-02' from agreement a, stock_place p limit 1;

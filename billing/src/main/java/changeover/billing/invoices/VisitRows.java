@@ -126,7 +126,10 @@ class VisitRows {
                               (select max(n.visit_version) from invoice_line n
                                 where n.tenant_id = l.tenant_id and n.visit_id = l.visit_id),
                               (select max(i.visit_version) from invoice i
-                                where i.tenant_id = l.tenant_id and i.visit_id = l.visit_id))), 0)
+                                where i.tenant_id = l.tenant_id and i.visit_id = l.visit_id))), 0) - coalesce((
+                         select sum(g.quantity) from part_given g
+                          where g.tenant_id = p.tenant_id and g.agreement_id = p.agreement_id
+                            and g.part_kind = p.part_kind), 0)
                   from agreement_part p where p.agreement_id = ?""")) {
             select.setObject(1, visit);
             select.setObject(2, agreement);

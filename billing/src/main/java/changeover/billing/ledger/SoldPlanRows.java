@@ -45,10 +45,10 @@ final class SoldPlanRows {
               from instalment_lessening x join invoice i on i.tenant_id = x.tenant_id and i.id = x.invoice_id
              where i.agreement_id is not null and (?::uuid is null or i.agreement_id = ?)""";
 
-    /** A task that was put off is done when the visit that answers its own does it. */
+    /** A task that was put off is done when the visit that answers its own does it, or a later one that took it up. */
     private static final String TASKS = """
             select v.agreement_id, t.id, t.minutes,
-                   coalesce(case when o.outcome is distinct from 'deferred' then coalesce(c.day, n.day) end, r.day)
+                   coalesce(case when o.outcome is distinct from 'deferred' then coalesce(c.day, n.day) end, r.day, j.day)
               from visit v
               join visit_task t on t.tenant_id = v.tenant_id and t.visit_id = v.id and t.who = 'technician'
               left join closure c on c.tenant_id = v.tenant_id and c.visit_id = v.id
@@ -64,7 +64,16 @@ final class SoldPlanRows {
                  group by b.tenant_id, b.answers_id, k.task_code, k.equipment_id) r
                 on r.tenant_id = v.tenant_id and r.answers_id = v.id and r.task_code = t.task_code
                and r.equipment_id is not distinct from t.equipment_id
-             where v.agreement_id is not null and v.kind = 'plan' and (?::uuid is null or v.agreement_id = ?)
+              left join (
+                select k.tenant_id, k.put_off_id, min(e.day) as day
+                  from visit_task k
+                  join closure e on e.tenant_id = k.tenant_id and e.visit_id = k.visit_id
+                  left join task_outcome p on p.tenant_id = k.tenant_id and p.visit_task_id = k.id
+                 where k.put_off_id is not null and p.outcome is distinct from 'deferred'
+                 group by k.tenant_id, k.put_off_id) j
+                on j.tenant_id = t.tenant_id and j.put_off_id = t.id
+             where v.agreement_id is not null and v.kind = 'plan' and t.put_off_id is null
+               and (?::uuid is null or v.agreement_id = ?)
              order by v.agreement_id, v.window_from, v.id, t.position, t.id""";
 
     private static final String PARTS = """
@@ -81,7 +90,11 @@ final class SoldPlanRows {
                  (select max(i.visit_version) from invoice i
                    where i.tenant_id = l.tenant_id and i.visit_id = l.visit_id))
                and (?::uuid is null or l.agreement_id = ?)
-             group by l.agreement_id, l.part_kind, l.day order by l.day""";
+             group by l.agreement_id, l.part_kind, l.day
+            union all
+            select g.agreement_id, g.part_kind, g.day, sum(g.quantity) from part_given g
+             where ?::uuid is null or g.agreement_id = ?
+             group by g.agreement_id, g.part_kind, g.day order by 3""";
 
     private final Map<UUID, List<SoldPlan.Asked>> asked = new HashMap<>();
     private final Map<UUID, List<StandAlone.Task>> tasks = new HashMap<>();
@@ -168,7 +181,7 @@ final class SoldPlanRows {
         Map<UUID, Map<String, BigDecimal>> promised = new HashMap<>();
         parts.forEach((agreement, list) -> list.forEach(part ->
                 promised.computeIfAbsent(agreement, one -> new HashMap<>()).put(part.kind(), part.quantity())));
-        try (PreparedStatement select = ask(USED, 1);
+        try (PreparedStatement select = ask(USED, 2);
                 ResultSet row = select.executeQuery()) {
             while (row.next()) {
                 UUID agreement = row.getObject(1, UUID.class);

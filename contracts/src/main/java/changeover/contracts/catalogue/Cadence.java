@@ -22,6 +22,7 @@ import java.util.List;
     @JsonSubTypes.Type(value = Cadence.EachSeason.class, name = "each-season"),
     @JsonSubTypes.Type(value = Cadence.TimesAYear.class, name = "times-a-year"),
     @JsonSubTypes.Type(value = Cadence.CheckThenReplace.class, name = "check-then-replace"),
+    @JsonSubTypes.Type(value = Cadence.LookThenChange.class, name = "look-then-change"),
     @JsonSubTypes.Type(value = Cadence.OnRequest.class, name = "on-request")
 })
 public sealed interface Cadence {
@@ -83,6 +84,15 @@ public sealed interface Cadence {
         }
     }
 
+    /** Looked at once so many days after the last change, and changed after so many at the latest: one home's own rhythm. */
+    record LookThenChange(int lookDays, int changeDays) implements Cadence {
+        public LookThenChange {
+            if (lookDays < 7 || changeDays < lookDays || changeDays > 1830) {
+                throw new IllegalArgumentException("days: " + lookDays + " " + changeDays);
+            }
+        }
+    }
+
     /** Only when somebody asks or a finding calls for it. */
     record OnRequest() implements Cadence {}
 
@@ -96,7 +106,16 @@ public sealed interface Cadence {
                 SeasonTurns.inEach(seasons, rules.climate()).duesIn(term, history, rules);
             case TimesAYear(int times) -> MonthClock.times(times, term);
             case CheckThenReplace(int check, int cap) -> MonthClock.checks(check, cap, term, history);
+            case LookThenChange(int look, int change) -> MonthClock.looks(look, change, term, history);
             case OnRequest() -> List.of();
+        };
+    }
+
+    /** Whether done early or late shifts the next time; what belongs to a season or to a part of the year stays there. */
+    default boolean countsFromLastTime() {
+        return switch (this) {
+            case EveryMonths _, CheckThenReplace _, LookThenChange _ -> true;
+            case BeforeSeason _, EachSeason _, TimesAYear _, OnRequest _ -> false;
         };
     }
 

@@ -35,8 +35,25 @@ final class CadenceSentence {
                 new Wording(
                         "look " + everyMonths(check) + ", replace after " + months(cap) + " at the latest",
                         "vérifier " + tousLesMois(check) + ", remplacer après " + cap + " mois au plus tard");
+            case Cadence.LookThenChange(int look, int change) ->
+                look == change
+                        ? new Wording(
+                                "change after " + time(change, "week", "day") + " at the latest",
+                                "remplacer après " + time(change, "semaine", "jour") + " au plus tard")
+                        : new Wording(
+                                "look after " + time(look, "week", "day") + ", change after "
+                                        + time(change, "week", "day") + " at the latest",
+                                "vérifier après " + time(look, "semaine", "jour") + ", remplacer après "
+                                        + time(change, "semaine", "jour") + " au plus tard");
             case Cadence.OnRequest() -> new Wording("on request", "sur demande");
         };
+    }
+
+    /** In weeks where it is whole weeks. */
+    private static String time(int days, String week, String day) {
+        int count = days % 7 == 0 ? days / 7 : days;
+        String unit = days % 7 == 0 ? week : day;
+        return count + "\u00a0" + unit + (count == 1 ? "" : "s");
     }
 
     private static String everyMonths(int months) {

@@ -29,8 +29,11 @@ public final class LabelInterval {
                 new Cadence.CheckThenReplace(Math.min(check, months), months);
             case Cadence.EveryMonths(int _, int min, int _) ->
                 new Cadence.EveryMonths(months, Math.min(min, months), months);
-            case Cadence.BeforeSeason _, Cadence.EachSeason _, Cadence.TimesAYear _, Cadence.OnRequest _ ->
-                task.cadence();
+            case Cadence.BeforeSeason _,
+                    Cadence.EachSeason _,
+                    Cadence.TimesAYear _,
+                    Cadence.LookThenChange _,
+                    Cadence.OnRequest _ -> task.cadence();
         };
         return labelled.equals(task.cadence())
                 ? Optional.empty()

@@ -65,6 +65,23 @@ final class MonthClock {
         return List.copyOf(dues);
     }
 
+    /** One look and one change in every round; an unknown or outlived last change begins with a change. */
+    static List<Due> looks(int look, int change, Term term, History history) {
+        List<Due> dues = new ArrayList<>();
+        LocalDate base = history.lastDone();
+        if (base == null || base.plusDays(change).isBefore(term.from())) {
+            base = term.from();
+            add(dues, base, Act.REPLACE, term);
+        }
+        for (LocalDate round = base; round.isBefore(term.until()); round = round.plusDays(change)) {
+            if (look < change) {
+                add(dues, round.plusDays(look), Act.CHECK, term);
+            }
+            add(dues, round.plusDays(change), Act.REPLACE, term);
+        }
+        return List.copyOf(dues);
+    }
+
     private static void add(List<Due> dues, LocalDate day, Act act, Term term) {
         if (term.contains(day)) {
             dues.add(new Due(Window.ofDay(day), day, act));

@@ -21,8 +21,11 @@ public record NoLongerThisYear(Season season, Window gone, Optional<Window> next
         SeasonTurns turns = switch (cadence) {
             case Cadence.BeforeSeason(var season, var lead) -> SeasonTurns.before(season, lead, rules.climate());
             case Cadence.EachSeason(var seasons) -> SeasonTurns.inEach(seasons, rules.climate());
-            case Cadence.EveryMonths _, Cadence.TimesAYear _, Cadence.CheckThenReplace _, Cadence.OnRequest _ ->
-                new SeasonTurns(List.of());
+            case Cadence.EveryMonths _,
+                    Cadence.TimesAYear _,
+                    Cadence.CheckThenReplace _,
+                    Cadence.LookThenChange _,
+                    Cadence.OnRequest _ -> new SeasonTurns(List.of());
         };
         List<NoLongerThisYear> gone = new ArrayList<>();
         for (SeasonTurns.Turn turn : turns.turns()) {

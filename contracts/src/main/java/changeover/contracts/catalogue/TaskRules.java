@@ -143,8 +143,11 @@ public final class TaskRules {
         return switch (cadence) {
             case Cadence.BeforeSeason(String season, var _) -> List.of(season);
             case Cadence.EachSeason(List<String> seasons) -> seasons;
-            case Cadence.EveryMonths _, Cadence.TimesAYear _, Cadence.CheckThenReplace _, Cadence.OnRequest _ ->
-                List.of();
+            case Cadence.EveryMonths _,
+                    Cadence.TimesAYear _,
+                    Cadence.CheckThenReplace _,
+                    Cadence.LookThenChange _,
+                    Cadence.OnRequest _ -> List.of();
         };
     }
 

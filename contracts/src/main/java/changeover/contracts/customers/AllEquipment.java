@@ -6,6 +6,7 @@ import changeover.contracts.words.FilledOn;
 import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Refused;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.LockModeType;
@@ -33,6 +34,9 @@ public class AllEquipment {
 
     @Inject
     OwnKinds kinds;
+
+    @Inject
+    Event<EquipmentEnded> ended;
 
     public Equipment addToHome(UUID homeId, Equipment.Facts facts) {
         return addToHome(Ids.next(), homeId, facts);
@@ -71,12 +75,24 @@ public class AllEquipment {
         return unit;
     }
 
+    /** The machine is taken out that day: what was promised for it goes with it. Empty when there is none of that id here. */
+    public Optional<Equipment> takeOut(UUID id, LocalDate day) {
+        Optional<Equipment> found = get(id);
+        found.ifPresent(unit -> end(unit, day));
+        return found;
+    }
+
+    private void end(Equipment unit, LocalDate day) {
+        unit.end(day);
+        rows.flush();
+        ended.fire(new EquipmentEnded(unit.id(), day));
+    }
+
     /** The machine is taken out that day and another takes its place; empty when there is none of that id here. */
     public Optional<Equipment> replace(UUID id, Equipment.Facts facts, LocalDate day) {
         check(facts);
         return get(id).map(old -> {
-            old.end(day);
-            rows.flush();
+            end(old, day);
             Equipment next = old.homeId()
                     .map(home -> Equipment.inHome(Ids.next(), home, facts, old.position()))
                     .orElseGet(() -> Equipment.inBuilding(old.buildingId().orElseThrow(), facts, old.position()));
@@ -97,7 +113,7 @@ public class AllEquipment {
                             .setParameter("id", id)
                             .getSingleResult();
             if (kept) {
-                unit.end(day);
+                end(unit, day);
             } else {
                 rows.remove(unit);
             }

@@ -36,6 +36,14 @@ class CadenceTest {
                 new CheckThenReplace(1, 3),
                 "look every month, replace after 3 months at the latest",
                 "vérifier tous les mois, remplacer après 3 mois au plus tard");
+        says(
+                new Cadence.LookThenChange(49, 56),
+                "look after 7\u00a0weeks, change after 8\u00a0weeks at the latest",
+                "vérifier après 7\u00a0semaines, remplacer après 8\u00a0semaines au plus tard");
+        says(
+                new Cadence.LookThenChange(31, 31),
+                "change after 31\u00a0days at the latest",
+                "remplacer après 31\u00a0jours au plus tard");
         says(new OnRequest(), "on request", "sur demande");
     }
 
@@ -48,6 +56,7 @@ class CadenceTest {
         json(new EveryMonths(12, 9, 15), "{\"how\":\"every-months\",\"months\":12,\"min\":9,\"max\":15}");
         json(new TimesAYear(2), "{\"how\":\"times-a-year\",\"times\":2}");
         json(new CheckThenReplace(1, 3), "{\"how\":\"check-then-replace\",\"checkMonths\":1,\"capMonths\":3}");
+        json(new Cadence.LookThenChange(49, 56), "{\"how\":\"look-then-change\",\"lookDays\":49,\"changeDays\":56}");
         json(new OnRequest(), "{\"how\":\"on-request\"}");
         for (String wrong : List.of(
                 "",

@@ -1,6 +1,8 @@
 package changeover.contracts.catalogue;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import changeover.contracts.calendar.Term;
 import changeover.contracts.catalogue.Cadence.CheckThenReplace;
@@ -8,6 +10,7 @@ import changeover.contracts.catalogue.Cadence.EveryMonths;
 import changeover.contracts.catalogue.Cadence.OnRequest;
 import changeover.contracts.catalogue.Cadence.TimesAYear;
 import java.time.LocalDate;
+import java.time.Period;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -94,6 +97,39 @@ class MonthCadenceTest {
                 "2026-05-31 REPLACE",
                 unknown.getFirst().on() + " " + unknown.getFirst().act());
         assertEquals(12, unknown.size());
+    }
+
+    /** By hand: 7 weeks after 2 February 2028 is 22 March, 8 weeks 29 March; then again from there. */
+    @Test
+    void aHomesOwnRhythmIsOneLookAndOneChange() {
+        Cadence own = new Cadence.LookThenChange(49, 56);
+        rhythm(own, "2028-01-15", "2028-02-02", 4, "03-22 CHECK", "03-29 REPLACE", "05-17 CHECK", "05-24 REPLACE");
+        rhythm(own, "2028-03-25", "2028-02-02", 3, "03-29 REPLACE", "05-17 CHECK", "05-24 REPLACE");
+        rhythm(own, "2028-06-01", "2028-02-02", 3, "06-01 REPLACE", "07-20 CHECK", "07-27 REPLACE");
+        rhythm(new Cadence.LookThenChange(56, 56), "2028-01-01", "2027-12-31", 2, "02-25 REPLACE", "04-21 REPLACE");
+    }
+
+    @Test
+    void onlyWhatCountsFromTheLastTimeMovesWithIt() {
+        for (Cadence moves :
+                List.of(EveryMonths.exactly(3), new CheckThenReplace(1, 3), new Cadence.LookThenChange(49, 56))) {
+            assertTrue(moves.countsFromLastTime(), moves.toString());
+        }
+        for (Cadence stays : List.of(
+                Cadence.EachSeason.of("heating"),
+                new Cadence.BeforeSeason("winter", Period.ofWeeks(6)),
+                new TimesAYear(2),
+                new OnRequest())) {
+            assertFalse(stays.countsFromLastTime(), stays.toString());
+        }
+    }
+
+    private static void rhythm(Cadence own, String from, String last, int most, String... expected) {
+        List<String> said = own.duesIn(year(from), History.doneOn(day(last)), CARRIES).stream()
+                .limit(most)
+                .map(due -> due.on().toString().substring(5) + " " + due.act())
+                .toList();
+        assertEquals(List.of(expected), said);
     }
 
     @Test

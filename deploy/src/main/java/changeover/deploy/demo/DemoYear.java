@@ -21,7 +21,6 @@ import changeover.contracts.plans.Plan;
 import changeover.contracts.plans.Plans;
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.tenants.SettableClock;
-import changeover.scheduling.visits.HouseholdTasks;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
@@ -55,7 +54,7 @@ public class DemoYear {
     private static final int NOT_KEPT = 12;
 
     private static final int OFFERED_OF_TEN = 8;
-    private static final int HOUSEHOLDS_OF_TEN = 8;
+    private static final int POSTED_BEFORE = 25;
 
     @Inject
     SettableClock clock;
@@ -112,7 +111,7 @@ public class DemoYear {
     Payments payments;
 
     @Inject
-    HouseholdTasks ownTasks;
+    DemoHouseholds ownTasks;
 
     @Inject
     DocumentsToMake papers;
@@ -121,6 +120,7 @@ public class DemoYear {
         UUID office = hands.get(1).person();
         List<DemoHomes.Entered> entered = homes.enter(tenant, office, shop, today);
         List<Sale> sales = sales(entered, opened, today);
+        Map<UUID, String> signers = sales.stream().collect(Collectors.toMap(Sale::home, Sale::by, (one, _) -> one));
         boolean knocked = shop.place().equals("CA-QC");
         boolean stayedAway = false;
         for (LocalDate day = opened.plusDays(1); !day.isAfter(today); day = day.plusDays(1)) {
@@ -137,13 +137,16 @@ public class DemoYear {
             }
             visits.workOn(tenant, hands, now, today);
             repairs.make(tenant, hands, entered, now, today, shop.language().equals("fr"));
+            if (now.equals(today.minusDays(POSTED_BEFORE))) {
+                current.run(tenant, office, () -> ownTasks.post(now));
+            }
             if (now.getDayOfMonth() % 5 == 0
                     || now.equals(today.minusDays(DemoBilling.LEFT))
                     || now.equals(today.minusDays(2))) {
                 current.run(tenant, office, () -> billing.issue(now, today));
                 current.run(tenant, office, () -> take(now));
                 current.run(tenant, office, () -> renew(now));
-                current.run(tenant, office, () -> households(now, sales));
+                ownTasks.tell(tenant, office, now, signers);
             }
         }
         current.run(tenant, office, () -> money.settle(shop, today));
@@ -195,16 +198,6 @@ public class DemoYear {
                 .filter(id -> Math.floorMod(id.hashCode(), 10) < OFFERED_OF_TEN)
                 .toList();
         mail.write(renewals.offerAll(due, day));
-    }
-
-    /** Most people do their own part and say so; some never do. */
-    private void households(LocalDate day, List<Sale> sales) {
-        Map<UUID, String> signers = sales.stream().collect(Collectors.toMap(Sale::home, Sale::by, (one, _) -> one));
-        for (HouseholdTasks.Open task : ownTasks.openBy(day)) {
-            if (Math.floorMod(task.homeId().hashCode(), 10) < HOUSEHOLDS_OF_TEN) {
-                ownTasks.done(task.homeId(), task.id(), task.dueOn(), signers.getOrDefault(task.homeId(), "Office"));
-            }
-        }
     }
 
     private void take(LocalDate day) {

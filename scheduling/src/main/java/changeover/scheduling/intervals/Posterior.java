@@ -1,5 +1,6 @@
 package changeover.scheduling.intervals;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -95,6 +96,22 @@ public final class Posterior {
         return IntStream.range(0, lives.length)
                 .mapToDouble(index -> weights[index] * lives[index].greyBy(days))
                 .sum();
+    }
+
+    /** So many lives, each as likely as the others: to play what may come. */
+    public List<Weibull> likely(int count) {
+        List<Weibull> drawn = new ArrayList<>();
+        double below = 0;
+        for (int index = 0; index < lives.length && drawn.size() < count; index++) {
+            below += weights[index];
+            while (drawn.size() < count && (drawn.size() + 0.5) / count <= below) {
+                drawn.add(lives[index]);
+            }
+        }
+        while (drawn.size() < count) {
+            drawn.add(lives[lives.length - 1]);
+        }
+        return List.copyOf(drawn);
     }
 
     /** The mean of the logarithm of the characteristic life, and of the shape. */

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** Times since a filter was put in, in the unit that people count them in: days to a fortnight, weeks to half a year, then months. */
-enum TimeInWords {
+public enum TimeInWords {
     DAYS(1, "day", "days", "jour", "jours"),
     WEEKS(7, "week", "weeks", "semaine", "semaines"),
     MONTHS(Limits.MONTH_DAYS, "month", "months", "mois", "mois");
@@ -22,6 +22,12 @@ enum TimeInWords {
         this.many = many;
         this.oneFr = oneFr;
         this.manyFr = manyFr;
+    }
+
+    /** {@code 7 weeks}, in the unit that suits a time of that length. */
+    public static Wording of(double days) {
+        TimeInWords unit = upTo(days);
+        return unit.times(List.of(unit.count(days)));
     }
 
     static TimeInWords upTo(double longestDays) {

@@ -98,6 +98,15 @@ public class Stock {
         }
     }
 
+    /** A part is left at a home or posted to it, without a visit. */
+    void give(UUID operation, UUID place, Amount amount, String how) {
+        SortedMap<String, BigDecimal> going = checked(List.of(amount));
+        if (isNew(operation, place)) {
+            refuseShort(place, going, null);
+            write(MovementKind.GIVE, place, negated(going), new Cause(operation, null, how));
+        }
+    }
+
     /** A part goes back to its place: it was not used after all, or was brought back from a visit. */
     public void giveBack(UUID operation, UUID place, Amount amount, @Nullable UUID visit, @Nullable String why) {
         SortedMap<String, BigDecimal> back = checked(List.of(amount));

@@ -4,12 +4,14 @@ import changeover.contracts.calendar.Window;
 import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Wording;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.Tuple;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -20,20 +22,28 @@ public class HouseholdTasks {
     @Inject
     EntityManager rows;
 
+    @Inject
+    Event<HouseholdTaskDone> done;
+
     /** A household's own task that nobody has written as done. */
-    public record Open(UUID id, UUID homeId, LocalDate dueOn) {}
+    public record Open(UUID id, UUID homeId, @Nullable UUID equipmentId, String act, LocalDate dueOn) {}
 
     /** Of the whole business, what was due by a day and is not written as done, the earliest first. */
     public List<Open> openBy(LocalDate day) {
         List<Open> open = new ArrayList<>();
         for (Object one : rows.createNativeQuery("""
-                        select id, home_id, due_on from household_task
+                        select id, home_id, equipment_id, act, due_on from household_task
                          where tenant_id = current_tenant() and done_on is null and due_on <= :day
                          order by due_on, id""", Tuple.class)
                 .setParameter("day", day)
                 .getResultList()) {
             Tuple row = (Tuple) one;
-            open.add(new Open(row.get(0, UUID.class), row.get(1, UUID.class), row.get(2, LocalDate.class)));
+            open.add(new Open(
+                    row.get(0, UUID.class),
+                    row.get(1, UUID.class),
+                    row.get(2, UUID.class),
+                    row.get(3, String.class),
+                    row.get(4, LocalDate.class)));
         }
         return open;
     }
@@ -98,16 +108,54 @@ public class HouseholdTasks {
         if (by.isBlank()) {
             throw Refusal.of("household.says-who").at("by").thrown();
         }
-        int known = rows.createNativeQuery("""
-                        update household_task set done_on = coalesce(done_on, :day), done_by = coalesce(done_by, :by)
+        Tuple task = task(homeId, taskId)
+                .orElseThrow(() -> Refusal.of("household.unknown").thrown());
+        if (task.get("done_on") != null) {
+            return;
+        }
+        rows.createNativeQuery("""
+                        update household_task set done_on = :day, done_by = :by
                          where tenant_id = current_tenant() and id = :task and home_id = :home""")
                 .setParameter("day", day)
                 .setParameter("by", by.strip())
                 .setParameter("task", taskId)
                 .setParameter("home", homeId)
                 .executeUpdate();
-        if (known == 0) {
-            throw Refusal.of("household.unknown").thrown();
+        UUID unit = task.get("equipment_id", UUID.class);
+        String code = task.get("task_code", String.class);
+        String act = task.get("act", String.class);
+        if (!act.equals("check")) {
+            count(homeId, unit, code, day);
         }
+        done.fire(new HouseholdTaskDone(
+                taskId, homeId, unit, code, act, task.get("due_on", LocalDate.class), day, by.strip()));
+    }
+
+    /** The next term counts from the day on which it was done, as from a technician's. */
+    public void count(UUID homeId, @Nullable UUID unit, String code, LocalDate day) {
+        rows.createNativeQuery("""
+                        insert into unit_history (home_id, equipment_id, task_code, day)
+                        values (:home, cast(:unit as uuid), :code, :day)""")
+                .setParameter("home", homeId)
+                .setParameter("unit", unit == null ? null : unit.toString())
+                .setParameter("code", code)
+                .setParameter("day", day)
+                .executeUpdate();
+    }
+
+    private Optional<Tuple> task(UUID homeId, UUID taskId) {
+        return rows.createNativeQuery("""
+                        select equipment_id, task_code, act, due_on, done_on from household_task
+                         where tenant_id = current_tenant() and id = :task and home_id = :home for update""", Tuple.class)
+                .setParameter("task", taskId)
+                .setParameter("home", homeId)
+                .getResultStream()
+                .map(Tuple.class::cast)
+                .findFirst();
+    }
+
+    /** The machine that a household's task is done to; empty for a task of the home as a whole, and for one that is not there. */
+    public Optional<UUID> machineOf(UUID homeId, UUID taskId) {
+        return task(homeId, taskId).map(row -> row.get("equipment_id", UUID.class));
     }
 }

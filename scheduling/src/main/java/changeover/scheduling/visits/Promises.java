@@ -77,7 +77,7 @@ public final class Promises {
 
     private static Wording lastTime(Alike alike) {
         return switch (alike.cadence) {
-            case Cadence.EveryMonths _, Cadence.CheckThenReplace _ -> {
+            case Cadence.EveryMonths _, Cadence.CheckThenReplace _, Cadence.LookThenChange _ -> {
                 LocalDate last = alike.history.lastDone();
                 if (last == null) {
                     yield new Wording(", the last time is not known", ", la dernière fois n’est pas connue");

@@ -3,7 +3,6 @@ package changeover.scheduling.visits;
 import changeover.contracts.calendar.DayInWords;
 import changeover.contracts.calendar.Term;
 import changeover.contracts.calendar.Window;
-import changeover.contracts.catalogue.Cadence;
 import changeover.contracts.catalogue.Due;
 import changeover.contracts.catalogue.SeasonRules;
 import changeover.contracts.catalogue.Who;
@@ -37,7 +36,7 @@ record PromisesLeft(List<Promise> ahead, List<Unkept> passed) {
         List<Unkept> passed = new ArrayList<>();
         Term rest = rest(term, day);
         for (PromisedTask task : tasks) {
-            boolean counted = isCounted(task.cadence());
+            boolean counted = task.cadence().countsFromLastTime();
             for (Promise promise : Promises.in(counted ? rest : term, List.of(task), rules)) {
                 Optional<Window> left = left(promise.window(), rest, counted);
                 if (left.isPresent()) {
@@ -53,13 +52,6 @@ record PromisesLeft(List<Promise> ahead, List<Unkept> passed) {
     /** What is left of a term on a day. */
     static Term rest(Term term, LocalDate day) {
         return new Term(day.isAfter(term.from()) ? day : term.from(), term.until());
-    }
-
-    private static boolean isCounted(Cadence cadence) {
-        return switch (cadence) {
-            case Cadence.EveryMonths _, Cadence.CheckThenReplace _ -> true;
-            case Cadence.EachSeason _, Cadence.BeforeSeason _, Cadence.TimesAYear _, Cadence.OnRequest _ -> false;
-        };
     }
 
     /** A count that starts anew would run on past the term: it is owed inside it. */

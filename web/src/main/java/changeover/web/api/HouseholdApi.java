@@ -1,6 +1,8 @@
 package changeover.web.api;
 
 import changeover.contracts.tenants.Today;
+import changeover.scheduling.households.FilterLooks;
+import changeover.scheduling.households.HouseholdRounds;
 import changeover.scheduling.visits.HouseholdTasks;
 import changeover.web.session.Once;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -24,6 +26,9 @@ public class HouseholdApi {
     HouseholdTasks tasks;
 
     @Inject
+    HouseholdRounds lists;
+
+    @Inject
     Today today;
 
     @Inject
@@ -32,7 +37,10 @@ public class HouseholdApi {
     @Inject
     ObjectMapper json;
 
-    /** A task of the year's household list was done today, {@code by} somebody. */
+    /**
+     * A task of the year's household list was done, {@code by} somebody; optionally {@code day} (today), and of a filter
+     * {@code found} (clean, grey) and {@code changed}.
+     */
     @POST
     @Path("{task}/doing")
     public Response done(
@@ -45,10 +53,10 @@ public class HouseholdApi {
                 throw new NotFoundException();
             }
             Asked asked = Asked.of(body, json);
-            String by = asked.text("by", 120);
+            FilterLooks.Telling told = RhythmsApi.told(asked, today.day());
             asked.nothingElse().understood();
-            tasks.done(home, task, today.day(), by);
-            return Once.Answer.done(Map.of("task", task, "done", today.day()));
+            lists.done(home, task, told);
+            return Once.Answer.done(Map.of("task", task, "done", told.day()));
         });
     }
 }

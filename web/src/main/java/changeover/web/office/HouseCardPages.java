@@ -9,6 +9,8 @@ import changeover.contracts.customers.AccessCodes;
 import changeover.contracts.customers.Home;
 import changeover.contracts.customers.Homes;
 import changeover.contracts.tenants.Today;
+import changeover.scheduling.households.FilterSlot;
+import changeover.scheduling.households.FilterSlots;
 import changeover.scheduling.visits.HouseholdTasks;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
@@ -59,6 +61,7 @@ public class HouseCardPages {
                 List<EstimateRowsInWords.Line> estimates,
                 Said form,
                 HouseholdList own,
+                List<FilterSlot> slots,
                 Said doing);
 
         static native TemplateInstance codes(Frame frame, Home home, List<AccessCodes.Shown> codes);
@@ -95,6 +98,9 @@ public class HouseCardPages {
 
     @Inject
     HouseholdTasks household;
+
+    @Inject
+    FilterSlots slots;
 
     @Inject
     Today today;
@@ -161,6 +167,7 @@ public class HouseCardPages {
                 estimates.ofHome(frame, home),
                 form,
                 HouseholdList.of(household.ofHome(home, year), frame),
+                slots.ofHomes(List.of(home)),
                 doing);
     }
 }

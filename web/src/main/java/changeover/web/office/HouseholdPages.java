@@ -3,6 +3,7 @@ package changeover.web.office;
 import changeover.contracts.customers.Homes;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Refusal;
+import changeover.scheduling.households.HouseholdRounds;
 import changeover.scheduling.visits.HouseholdTasks;
 import changeover.web.session.Desk;
 import changeover.web.session.Frames;
@@ -19,7 +20,6 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
-import java.time.LocalDate;
 import java.util.UUID;
 
 /** What the household tells us it did itself: written once, with the day and whoever did it, never ahead of the day. */
@@ -41,6 +41,9 @@ public class HouseholdPages {
     HouseholdTasks tasks;
 
     @Inject
+    HouseholdRounds lists;
+
+    @Inject
     HouseCardPages cards;
 
     @Inject
@@ -56,16 +59,12 @@ public class HouseholdPages {
                         throw new NotFoundException();
                     }
                     UUID task = typed.id("task");
-                    String by = typed.text("by", 120);
-                    LocalDate day = typed.day("day");
-                    if (day.isAfter(today.day())) {
-                        typed.refuse(Refusal.of("household.ahead").at("day"));
-                    }
+                    var told = FilterTelling.read(typed, today.day());
                     typed.understood();
                     if (!tasks.isOf(home, task)) {
                         throw Refusal.of("household.unknown").at("task").thrown();
                     }
-                    tasks.done(home, task, day, by);
+                    lists.done(home, task, told);
                     return SaidOnce.at("/" + slug + "/homes/" + home, "kept");
                 },
                 refusals -> cards.page(home, Said.blank(), Said.again(typed, refusals, frames.locale())));

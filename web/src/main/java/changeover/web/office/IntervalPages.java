@@ -8,6 +8,7 @@ import changeover.contracts.catalogue.Task;
 import changeover.contracts.customers.AllEquipment;
 import changeover.contracts.customers.Equipment;
 import changeover.contracts.words.Refusal;
+import changeover.scheduling.households.AcceptedChance;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
@@ -44,7 +45,7 @@ public class IntervalPages {
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
-        static native TemplateInstance intervals(Frame frame, OwnRowsView view, Said form);
+        static native TemplateInstance intervals(Frame frame, OwnRowsView view, int chance, Said form);
 
         private Pages() {}
     }
@@ -67,6 +68,9 @@ public class IntervalPages {
     @Inject
     OwnRowsViews views;
 
+    @Inject
+    AcceptedChance chance;
+
     @GET
     @Transactional
     public TemplateInstance list() {
@@ -88,6 +92,21 @@ public class IntervalPages {
                     String source = typed.line("source", 500);
                     typed.understood();
                     intervals.keep(new Interval(task, machine, cadence, basis, source));
+                    return SaidOnce.at("/" + slug + "/shop/intervals", "kept");
+                },
+                refusals -> page(Said.again(typed, refusals, frames.locale())));
+    }
+
+    /** How seldom a filter may run dirty: it counts from the next time a home's rhythm is reckoned. */
+    @POST
+    @Path("chance")
+    public Response accept(@PathParam("slug") String slug, MultivaluedMap<String, String> fields) {
+        var typed = new Typed(fields);
+        return desk.answer(
+                () -> {
+                    int percent = typed.whole("percent", AcceptedChance.LEAST, AcceptedChance.MOST);
+                    typed.understood();
+                    chance.accept(percent);
                     return SaidOnce.at("/" + slug + "/shop/intervals", "kept");
                 },
                 refusals -> page(Said.again(typed, refusals, frames.locale())));
@@ -140,6 +159,6 @@ public class IntervalPages {
 
     private TemplateInstance page(Said form) {
         Frame frame = frames.of(Tab.SHOP);
-        return Pages.intervals(frame, views.of(frame), form);
+        return Pages.intervals(frame, views.of(frame), chance.percent(), form);
     }
 }

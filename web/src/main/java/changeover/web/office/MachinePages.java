@@ -11,6 +11,7 @@ import changeover.contracts.customers.Equipment;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.FilledOn;
 import changeover.contracts.words.Wording;
+import changeover.scheduling.households.FilterSlot;
 import changeover.web.session.Desk;
 import changeover.web.session.FactFields;
 import changeover.web.session.Frame;
@@ -56,7 +57,8 @@ public class MachinePages {
                 Said form,
                 Equipment machine,
                 List<HowOften.Line> tasks,
-                boolean leftOut);
+                boolean leftOut,
+                boolean slot);
 
         static native TemplateInstance machineending(
                 Frame frame, MachinePlaces.Place place, Equipment machine, Said form);
@@ -152,9 +154,9 @@ public class MachinePages {
         var day = typed.day("day");
         return desk.answer(
                 () -> {
-                    Equipment machine = known(id);
+                    UUID machine = known(id).id();
                     typed.understood();
-                    machine.end(day);
+                    equipment.takeOut(machine, day);
                     return SaidOnce.at("/" + slug + "/" + place().path(), "machine-out");
                 },
                 refusals -> ending(id, Said.again(typed, refusals, frames.locale())));
@@ -177,7 +179,10 @@ public class MachinePages {
                 howOften.of(machine, own, frame.locale()),
                 machine.homeId()
                         .filter(home -> agreements.leftOut(home, frame.today()).contains(machine.id()))
-                        .isPresent());
+                        .isPresent(),
+                place().isHome()
+                        && FilterSlot.KIND.equals(machine.kind())
+                        && machine.endedOn().isEmpty());
     }
 
     /** The machine's own label outranks the catalogue, with what it rests on. */

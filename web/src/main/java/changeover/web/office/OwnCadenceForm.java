@@ -62,7 +62,7 @@ final class OwnCadenceForm {
                 put(fields, "check", String.valueOf(check));
                 put(fields, "cap", String.valueOf(cap));
             }
-            case Cadence.OnRequest() -> put(fields, "how", "on-request");
+            case Cadence.LookThenChange _, Cadence.OnRequest _ -> put(fields, "how", "on-request");
         }
     }
 

@@ -132,4 +132,13 @@ public interface OwnRowsWords {
 
     @Message("kind of equipment")
     String a_kind();
+
+    @Message("How seldom a filter may run dirty")
+    String chance();
+
+    @Message("Times in a hundred that it may have turned grey before somebody looks")
+    String percent();
+
+    @Message("From 1 to 50; 15 if you say nothing. Each home’s own look comes earlier for a smaller number.")
+    String percent_hint();
 }

@@ -23,7 +23,12 @@ enum Recorded {
             told("hazard", "home_id", "kind"),
             told("access_code", "home_id", "label"),
             kept("household_task", "home_id", "wording_*")),
-    MACHINES("equipment", "id", "name", told("own_interval", "equipment_id", "task_code")),
+    MACHINES(
+            "equipment",
+            "id",
+            "name",
+            told("own_interval", "equipment_id", "task_code"),
+            told("filter_look", "equipment_id", "day")),
     PLANS(
             "plan",
             "id",
@@ -107,7 +112,7 @@ enum Recorded {
             told("on_call", "", "from_day"),
             told("task_need", "", "task_code")),
     SEASONS("season", "", "name_*"),
-    INTERVALS("own_interval", "", "task_code"),
+    INTERVALS("own_interval", "", "task_code", told("accepted_chance", "", "percent")),
     KINDS("own_kind", "", "code", told("own_task", "", "code"));
 
     /**

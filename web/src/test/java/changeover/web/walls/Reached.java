@@ -28,6 +28,8 @@ class Reached {
             Map.entry("reports", "visit.id"),
             Map.entry("tasks", "visit_task.id"),
             Map.entry("household", "household_task.id"),
+            Map.entry("looks", "filter_look.id"),
+            Map.entry("rhythms", "equipment.id"),
             Map.entry("photos", "photo_bytes.sha256"),
             Map.entry("invoices", "invoice.id"),
             Map.entry("payments", "payment.id"),

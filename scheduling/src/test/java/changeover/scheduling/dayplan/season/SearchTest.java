@@ -27,13 +27,13 @@ class SearchTest {
     private static final UUID BEN = new UUID(1, 2);
     private static final boolean DEEP = Boolean.getBoolean("changeover.deep");
 
-    private static Wanted visit(int number, Window window, int minutes, int people, String... tickets) {
+    static Wanted visit(int number, Window window, int minutes, int people, String... tickets) {
         return new Wanted(
                 new UUID(2, number), window, minutes, Set.of(tickets), people, 0, Wanted.MIDNIGHT, Roads.UNKNOWN);
     }
 
     /** A week of days from eight to four, each road half an hour. */
-    private static SeasonCase week(List<Wanted> wanted, Hand... crew) {
+    static SeasonCase week(List<Wanted> wanted, Hand... crew) {
         var shifts = new ArrayList<Shift>();
         var open = new HashMap<LocalDate, SeasonCase.Open>();
         WEEK.from().datesUntil(WEEK.until()).forEach(day -> {
@@ -45,7 +45,7 @@ class SearchTest {
         return new SeasonCase(wanted, List.of(crew), shifts, Roads.of(null), open, Roads.UNKNOWN, MONDAY);
     }
 
-    private static Hand hand(UUID id, String... tickets) {
+    static Hand hand(UUID id, String... tickets) {
         var held = new HashMap<String, LocalDate>();
         for (String kind : tickets) {
             held.put(kind, LocalDate.MAX);
@@ -53,7 +53,7 @@ class SearchTest {
         return new Hand(id, held, Roads.UNKNOWN, 30, false);
     }
 
-    private static SeasonAnswer answer(SeasonCase asked) {
+    static SeasonAnswer answer(SeasonCase asked) {
         var search = new Search(asked);
         search.begin();
         while (!search.isOver()) {
