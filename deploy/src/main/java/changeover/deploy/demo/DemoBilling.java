@@ -11,6 +11,7 @@ import changeover.billing.payments.InvoiceFilter;
 import changeover.billing.payments.InvoiceLists;
 import changeover.billing.payments.InvoiceRow;
 import changeover.billing.payments.Standing;
+import changeover.billing.tax.ContractForm;
 import changeover.billing.tax.Work;
 import changeover.contracts.Examples;
 import changeover.contracts.money.Money;
@@ -70,7 +71,8 @@ class DemoBilling {
                             BigDecimal.ONE,
                             "C62",
                             nought,
-                            Work.REPAIR)));
+                            Work.REPAIR,
+                            ContractForm.SEPARATE)));
         }
     }
 
