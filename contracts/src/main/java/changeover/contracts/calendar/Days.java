@@ -8,13 +8,15 @@ import jakarta.enterprise.event.Event;
 import jakarta.inject.Inject;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Days pass for a business one by one, in order, each once, however many machines are asked to let them pass. A day's
- * work and the note that it passed are one transaction; a day that fails stands open and is tried again.
+ * work and the note that it passed, with how long it took, are one transaction; a day that fails stands open and is tried
+ * again, and so does one whose machine died.
  */
 @ApplicationScoped
 public class Days {
@@ -55,11 +57,13 @@ public class Days {
             if (next.isAfter(until)) {
                 return false;
             }
-            try (var insert = connection.prepareStatement("insert into day_passed (day) values (?)")) {
+            long from = System.nanoTime();
+            passed.fire(new DayPassed(tenant.toString(), next));
+            try (var insert = connection.prepareStatement("insert into day_passed (day, took_ms) values (?, ?)")) {
                 insert.setObject(1, next);
+                insert.setLong(2, Duration.ofNanos(System.nanoTime() - from).toMillis());
                 insert.executeUpdate();
             }
-            passed.fire(new DayPassed(tenant.toString(), next));
             return true;
         }
     }

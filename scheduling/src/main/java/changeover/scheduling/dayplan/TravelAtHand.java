@@ -13,6 +13,7 @@ public class TravelAtHand {
     @Inject
     Instance<Travel> installed;
 
+    /** By a table where one is installed and knows these roads. */
     public Travel travel() {
         return installed.isResolvable() ? installed.get() : AsTheCrowFlies.USUAL;
     }

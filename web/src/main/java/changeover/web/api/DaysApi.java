@@ -47,6 +47,7 @@ public class DaysApi {
      * @param better whether any hour would move by it
      * @param road minutes on the road in this order
      * @param before minutes on the road as it stands
+     * @param roads crow, table, or crow_for_table where the table of roads has not answered
      */
     public record Order(
             UUID technician,
@@ -54,6 +55,7 @@ public class DaysApi {
             boolean better,
             int road,
             int before,
+            String roads,
             @Nullable LocalTime leaves,
             @Nullable LocalTime lunch,
             @Nullable LocalTime back,
@@ -155,7 +157,16 @@ public class DaysApi {
         Ordered ordered = one.ordered().orElse(null);
         if (ordered == null) {
             return new Order(
-                    one.day().technician(), null, false, one.before(), one.before(), null, null, null, List.of());
+                    one.day().technician(),
+                    null,
+                    false,
+                    one.before(),
+                    one.before(),
+                    one.roads().code(),
+                    null,
+                    null,
+                    null,
+                    List.of());
         }
         Integer lunch = ordered.lunch();
         return new Order(
@@ -164,6 +175,7 @@ public class DaysApi {
                 one.isBetter(),
                 ordered.road(),
                 one.before(),
+                one.roads().code(),
                 Minutes.time(ordered.leaves()),
                 lunch == null ? null : Minutes.time(lunch),
                 Minutes.time(ordered.back()),

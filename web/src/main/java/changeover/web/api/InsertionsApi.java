@@ -42,7 +42,8 @@ public class InsertionsApi {
 
     public record Moved(UUID visit, LocalTime from, LocalTime to) {}
 
-    public record WaysDocument(UUID visit, LocalDate day, List<Way> ways) {}
+    /** @param roads crow, table, or crow_for_table where the table of roads has not answered */
+    public record WaysDocument(UUID visit, LocalDate day, String roads, List<Way> ways) {}
 
     public record TakenDocument(HourDocument appointment, List<Moved> moved) {}
 
@@ -70,10 +71,12 @@ public class InsertionsApi {
     public WaysDocument ways(@PathParam("id") UUID id, @Nullable @QueryParam("day") String said) {
         known(id);
         LocalDate day = said == null ? today.day() : AskedInQuery.day("day", said);
+        FittingIn.Ways ways = fitting.ways(id, day);
         return new WaysDocument(
                 id,
                 day,
-                fitting.offers(id, day).stream().map(InsertionsApi::way).toList());
+                ways.roads().code(),
+                ways.offers().stream().map(InsertionsApi::way).toList());
     }
 
     /**

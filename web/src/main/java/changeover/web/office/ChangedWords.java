@@ -134,4 +134,8 @@ public interface ChangedWords {
 
     @Message("Ill")
     String why_ill();
+
+    @Message(
+            "Roads are reckoned as the crow flies: the table of roads has not answered yet. It is being asked; look again in a moment.")
+    String crow_for_table();
 }

@@ -8,6 +8,7 @@ import changeover.scheduling.dayplan.DayPlans;
 import changeover.scheduling.dayplan.Minutes;
 import changeover.scheduling.dayplan.change.DaysInOrder;
 import changeover.scheduling.dayplan.change.Ordered;
+import changeover.scheduling.dayplan.routes.Drives;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
@@ -48,6 +49,7 @@ public class DayOrderPages {
      *
      * @param found whether an order was found that keeps every hour that stays
      * @param better whether any hour would change by it
+     * @param crow whether roads are as the crow flies since the table of roads has not answered
      * @param shown tells this order from any other; it comes back with the yes
      */
     public record Round(
@@ -61,6 +63,7 @@ public class DayOrderPages {
             String leaves,
             String back,
             String lunch,
+            boolean crow,
             List<Stop> stops) {}
 
     @CheckedTemplate(basePath = "office")
@@ -136,6 +139,7 @@ public class DayOrderPages {
                 hour(ordered.leaves()),
                 hour(ordered.back()),
                 lunch == null ? "" : hour(lunch),
+                one.roads() == Drives.By.CROW_FOR_TABLE,
                 ordered.arrivals().stream().map(arrival -> stop(arrival, homes)).toList());
     }
 

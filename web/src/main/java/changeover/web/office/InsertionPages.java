@@ -9,6 +9,7 @@ import changeover.scheduling.dayplan.Moving;
 import changeover.scheduling.dayplan.change.FittingIn;
 import changeover.scheduling.dayplan.change.HoursTold;
 import changeover.scheduling.dayplan.change.Insertions;
+import changeover.scheduling.dayplan.routes.Drives;
 import changeover.scheduling.visits.VisitLists;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
@@ -56,8 +57,11 @@ public class InsertionPages {
         }
     }
 
-    /** @param told whether the customer was told the hour that the visit has, so that it moves for a reason only */
-    public record View(UUID visit, String home, String day, boolean told, List<Way> ways) {}
+    /**
+     * @param told whether the customer was told the hour that the visit has, so that it moves for a reason only
+     * @param crow whether roads are as the crow flies since the table of roads has not answered
+     */
+    public record View(UUID visit, String home, String day, boolean told, boolean crow, List<Way> ways) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
@@ -130,6 +134,7 @@ public class InsertionPages {
         Map<UUID, String> homes = plans.of(day).stream()
                 .flatMap(plan -> plan.stops().stream())
                 .collect(Collectors.toMap(DayPlan.Stop::visitId, DayPlan.Stop::home, (one, _) -> one));
+        FittingIn.Ways ways = fitting.ways(id, day);
         return Pages.insertion(
                 frame,
                 new View(
@@ -137,7 +142,8 @@ public class InsertionPages {
                         row.street() + ", " + row.city(),
                         frame.inWords(day),
                         told.isTold(id),
-                        fitting.offers(id, day).stream()
+                        ways.roads() == Drives.By.CROW_FOR_TABLE,
+                        ways.offers().stream()
                                 .map(offer -> way(offer, names, homes))
                                 .toList()),
                 form);

@@ -187,4 +187,10 @@ public interface PlanningWords {
 
     @Message("Driving that these days add: {hours} h")
     String driving(String hours);
+
+    @Message("Roads are those of the table of roads.")
+    String roads_table();
+
+    @Message("The table of roads did not answer: roads are reckoned as the crow flies.")
+    String roads_crow_for_table();
 }

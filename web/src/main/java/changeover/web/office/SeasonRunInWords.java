@@ -40,6 +40,7 @@ class SeasonRunInWords {
             int allRounds,
             int without,
             String driving,
+            String roads,
             int accepted) {}
 
     /** Days or tickets more, with how many visits each would keep. */
@@ -78,6 +79,7 @@ class SeasonRunInWords {
                 run.allRounds(),
                 run.without(),
                 String.format(frame.locale(), "%.1f", run.driving() / 60.0),
+                run.roads(),
                 run.accepted());
     }
 

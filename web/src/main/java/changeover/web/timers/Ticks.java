@@ -3,16 +3,17 @@ package changeover.web.timers;
 import changeover.billing.documents.DocumentsToMake;
 import changeover.billing.notices.OutboxMail;
 import changeover.billing.runs.RunWork;
-import changeover.contracts.calendar.Days;
+import changeover.contracts.calendar.Nights;
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.tenants.Doors;
-import changeover.contracts.tenants.Today;
+import changeover.scheduling.dayplan.change.RoadsAhead;
 import changeover.scheduling.dayplan.season.SeasonWork;
+import changeover.web.roads.RoadTable;
+import io.micrometer.core.instrument.MeterRegistry;
 import io.quarkus.scheduler.Scheduled;
 import io.quarkus.scheduler.Scheduled.ConcurrentExecution;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
-import java.time.LocalDate;
 import java.util.UUID;
 import java.util.function.Consumer;
 import org.jboss.logging.Logger;
@@ -29,13 +30,19 @@ class Ticks {
     Doors doors;
 
     @Inject
+    Nights nights;
+
+    @Inject
     CurrentTenant current;
 
     @Inject
-    Today today;
+    RoadTable roads;
 
     @Inject
-    Days days;
+    RoadsAhead ahead;
+
+    @Inject
+    MeterRegistry meters;
 
     @Inject
     DocumentsToMake papers;
@@ -49,13 +56,20 @@ class Ticks {
     @Inject
     SeasonWork seasons;
 
-    /** Days pass once for each business, in order, whichever machine notices first. */
+    /** Days pass once for each business, in order, whichever machine notices first; how long it took is said. */
     @Scheduled(every = "{changeover.ticks.days:10m}", delayed = "20s", concurrentExecution = ConcurrentExecution.SKIP)
     void days() {
-        each("days", tenant -> {
-            LocalDate day = current.run(tenant, CurrentTenant.NOBODY, () -> today.day());
-            days.letPass(tenant, day);
-        });
+        Nights.Night night = nights.pass();
+        if (night.businesses() > 0) {
+            meters.timer("changeover.nights").record(night.took());
+            meters.counter("changeover.days.passed").increment(night.days());
+            LOG.infof(
+                    "the night: %d days passed here of %d businesses that waited, %d failed, in %d ms",
+                    night.days(),
+                    night.businesses(),
+                    night.failed(),
+                    night.took().toMillis());
+        }
     }
 
     /** Papers wanted by what was issued and closed, then the mail that waited for them. */
@@ -77,6 +91,14 @@ class Ticks {
     @Scheduled(every = "{changeover.ticks.seasons:2s}", delayed = "6s", concurrentExecution = ConcurrentExecution.SKIP)
     void seasons() {
         seasons.goOn();
+    }
+
+    /** The roads of the coming days are asked for before anybody looks at them; nothing where no table is installed. */
+    @Scheduled(every = "{changeover.ticks.roads:10m}", delayed = "45s", concurrentExecution = ConcurrentExecution.SKIP)
+    void roads() {
+        if (roads.isInstalled()) {
+            each("roads", tenant -> roads.prepare(current.run(tenant, CurrentTenant.NOBODY, ahead::places)));
+        }
     }
 
     private void each(String what, Consumer<UUID> work) {

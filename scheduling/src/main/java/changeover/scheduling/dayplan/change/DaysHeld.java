@@ -14,6 +14,7 @@ import changeover.scheduling.dayplan.Rosters;
 import changeover.scheduling.dayplan.TechnicianBase;
 import changeover.scheduling.dayplan.TechnicianBases;
 import changeover.scheduling.dayplan.TravelAtHand;
+import changeover.scheduling.dayplan.routes.Travel;
 import changeover.scheduling.dayplan.season.PlacesOnMap;
 import changeover.scheduling.dayplan.season.Roads;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -107,6 +108,20 @@ public class DaysHeld {
         return day.isBefore(today.day()) ? A_DAY : Minutes.of(today.time().toLocalTime());
     }
 
+    /** The places of a day and of every technician who works then, so that their roads can be asked for ahead. */
+    public List<Travel.Place> places(LocalDate day) {
+        var map = new PlacesOnMap();
+        shop(map);
+        var _ = held(day, 0, Optional.empty(), map);
+        bases.all().values().forEach(base -> map.number(base.latitude(), base.longitude()));
+        return map.places();
+    }
+
+    private int shop(PlacesOnMap map) {
+        var profile = businesses.profile();
+        return map.number(profile.latitude().orElse(null), profile.longitude().orElse(null));
+    }
+
     /** @param begun minute of the day before which everything has begun and stays; nought for a day to come */
     public Held on(LocalDate day, int begun) {
         return on(day, begun, Optional.empty());
@@ -119,9 +134,7 @@ public class DaysHeld {
 
     private Held on(LocalDate day, int begun, Optional<UUID> visit) {
         var map = new PlacesOnMap();
-        var profile = businesses.profile();
-        int shop =
-                map.number(profile.latitude().orElse(null), profile.longitude().orElse(null));
+        int shop = shop(map);
         Roster roster = rosters.of(Window.ofDay(day));
         Map<UUID, List<HeldDay.Held>> held = held(day, begun, visit, map);
         Map<UUID, TechnicianBase.Facts> begin = bases.all();

@@ -2,6 +2,7 @@ package changeover.scheduling.dayplan.change;
 
 import changeover.contracts.words.Refusal;
 import changeover.scheduling.dayplan.Minutes;
+import changeover.scheduling.dayplan.routes.Drives;
 import changeover.scheduling.dayplan.routes.InsertedRoutes;
 import changeover.scheduling.dayplan.routes.Routes;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -24,8 +25,9 @@ public class DaysInOrder {
      *
      * @param ordered empty where the hours that stay cannot all be driven to
      * @param before minutes on the road as it stands
+     * @param roads how they were reckoned
      */
-    public record Proposed(HeldDay day, Optional<Ordered> ordered, int before) {
+    public record Proposed(HeldDay day, Optional<Ordered> ordered, int before, Drives.By roads) {
 
         public boolean isBetter() {
             return ordered.stream()
@@ -50,7 +52,11 @@ public class DaysInOrder {
         DaysHeld.Held all = held.on(day, held.begun(day));
         return all.days().stream()
                 .filter(one -> !one.held().isEmpty())
-                .map(one -> new Proposed(one, Ordered.of(one, all.roads(), ROUTES), one.road(all.roads())))
+                .map(one -> new Proposed(
+                        one,
+                        Ordered.of(one, all.roads(), ROUTES),
+                        one.road(all.roads()),
+                        all.roads().by()))
                 .toList();
     }
 

@@ -4,6 +4,7 @@ import changeover.contracts.words.Refusal;
 import changeover.scheduling.dayplan.Appointments;
 import changeover.scheduling.dayplan.Minutes;
 import changeover.scheduling.dayplan.Moving;
+import changeover.scheduling.dayplan.routes.Drives;
 import changeover.scheduling.visits.Visits;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
@@ -31,16 +32,25 @@ public class FittingIn {
     @Inject
     Visits visits;
 
+    /** @param roads how they were reckoned */
+    public record Ways(List<Insertions.Offer> offers, Drives.By roads) {}
+
     /** Not before now, rounded up to five minutes; none for a visit that has ended. */
-    public List<Insertions.Offer> offers(UUID visit, LocalDate day) {
+    public Ways ways(UUID visit, LocalDate day) {
         if (visits.ending(visit).isPresent()) {
-            return List.of();
+            return new Ways(List.of(), Drives.By.CROW);
         }
         int from = (held.begun(day) + FIVE - 1) / FIVE * FIVE;
         DaysHeld.Held all = held.with(visit, day, from);
-        return all.wanted()
-                .map(wanted -> Insertions.offers(all.days(), wanted, all.roads(), WAYS))
-                .orElse(List.of());
+        return new Ways(
+                all.wanted()
+                        .map(wanted -> Insertions.offers(all.days(), wanted, all.roads(), WAYS))
+                        .orElse(List.of()),
+                all.roads().by());
+    }
+
+    public List<Insertions.Offer> offers(UUID visit, LocalDate day) {
+        return ways(visit, day).offers();
     }
 
     /** Tells one way from any other, so that a yes is to what was shown. */

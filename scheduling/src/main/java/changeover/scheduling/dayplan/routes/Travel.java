@@ -6,8 +6,15 @@ import java.util.List;
 @FunctionalInterface
 public interface Travel {
 
-    /** @return drives that number the places as they stand in the list */
+    /**
+     * At once, from what is known here: somebody outside is never asked, since a business transaction may be open.
+     *
+     * @return drives that number the places as they stand in the list
+     */
     Drives between(List<Place> places);
+
+    /** Asks outside for what is not known yet, for some seconds at most; never called inside a transaction. */
+    default void prepare(List<Place> places) {}
 
     /**
      * A point of the earth, in degrees.

@@ -34,6 +34,10 @@ public final class PlacesOnMap {
         });
     }
 
+    public List<Travel.Place> places() {
+        return List.copyOf(places);
+    }
+
     public Roads roads(Travel travel) {
         return Roads.of(places.isEmpty() ? null : travel.between(places));
     }

@@ -13,9 +13,11 @@ public final class Roads {
     public static final int FROM_UNKNOWN = 30;
 
     private final int[][] minutes;
+    private final Drives.By by;
 
-    private Roads(int[][] minutes) {
+    private Roads(int[][] minutes, Drives.By by) {
         this.minutes = minutes;
+        this.by = by;
     }
 
     /** @param drives null where no place is known */
@@ -27,7 +29,11 @@ public final class Roads {
                 minutes[from][to] = drives == null ? 0 : (drives.seconds(from, to) + 59) / 60;
             }
         }
-        return new Roads(minutes);
+        return new Roads(minutes, drives == null ? Drives.By.CROW : drives.by());
+    }
+
+    public Drives.By by() {
+        return by;
     }
 
     public int minutes(int from, int to) {

@@ -23,6 +23,11 @@ final class SearchesAtHand {
         return search;
     }
 
+    boolean has(UUID tenant, UUID run) {
+        Begun before = begun.get(tenant);
+        return before != null && before.run().equals(run);
+    }
+
     void forget(UUID tenant) {
         begun.remove(tenant);
     }

@@ -35,7 +35,8 @@ class SeasonAnswers {
                 return false;
             }
             SeasonAnswer answer = search.answer();
-            if (end(connection, run, search.isOver() ? "done" : "halted", answer)) {
+            String roads = search.asked().roads().by().code();
+            if (end(connection, run, search.isOver() ? "done" : "halted", answer, roads)) {
                 visits(connection, run, answer);
                 more(connection, run, answer);
                 weeks(connection, run, search.asked());
@@ -65,14 +66,15 @@ class SeasonAnswers {
         }
     }
 
-    private static boolean end(Connection connection, SeasonRun run, String how, SeasonAnswer answer)
+    private static boolean end(Connection connection, SeasonRun run, String how, SeasonAnswer answer, String roads)
             throws SQLException {
         try (PreparedStatement insert = connection.prepareStatement("""
-                insert into season_run_end (run_id, how, driving) values (?, ?, ?)
+                insert into season_run_end (run_id, how, driving, roads) values (?, ?, ?, ?)
                 on conflict on constraint a_season_run_ends_once do nothing""")) {
             insert.setObject(1, run.id());
             insert.setString(2, how);
             insert.setInt(3, Math.toIntExact(answer.driving()));
+            insert.setString(4, roads);
             return insert.executeUpdate() > 0;
         }
     }

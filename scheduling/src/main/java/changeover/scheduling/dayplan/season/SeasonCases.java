@@ -11,6 +11,7 @@ import changeover.scheduling.dayplan.Rosters;
 import changeover.scheduling.dayplan.TechnicianBase;
 import changeover.scheduling.dayplan.TechnicianBases;
 import changeover.scheduling.dayplan.TravelAtHand;
+import changeover.scheduling.dayplan.routes.Travel;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
@@ -49,6 +50,17 @@ public class SeasonCases {
     TravelAtHand travel;
 
     private record At(UUID hand, LocalDate day) {}
+
+    /** The places of a question, so that their roads can be asked for before a transaction is open. */
+    public List<Travel.Place> places(SeasonQuestion asked) {
+        var map = new PlacesOnMap();
+        var profile = businesses.profile();
+        map.number(profile.latitude().orElse(null), profile.longitude().orElse(null));
+        var _ = facts.wanted(asked.days(), map);
+        var _ = facts.booked(asked.days(), map);
+        bases.all().values().forEach(base -> map.number(base.latitude(), base.longitude()));
+        return map.places();
+    }
 
     public SeasonCase of(SeasonQuestion asked) {
         var map = new PlacesOnMap();

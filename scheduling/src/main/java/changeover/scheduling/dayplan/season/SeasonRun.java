@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param rounds of the search that are behind it
  * @param without how many have no day in the best answer so far
  * @param driving minutes on the road that its days add; nought while it runs
+ * @param roads how they were reckoned: crow, table, or crow_for_table where the table of roads did not answer
  * @param accepted how many of its days were given
  */
 public record SeasonRun(
@@ -25,6 +26,7 @@ public record SeasonRun(
         int allRounds,
         int without,
         int driving,
+        String roads,
         int accepted) {
 
     /** How a run stands. */

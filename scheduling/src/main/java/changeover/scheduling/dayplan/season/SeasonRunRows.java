@@ -25,6 +25,7 @@ final class SeasonRunRows {
     private static final String READ = """
             select r.id, r.season_id, r.from_day, r.until_day, r.first_day, r.without, r.more, r.more_from, r.more_until,
               r.more_tickets, r.idle_weekdays, r.visits, r.made_by, r.made_at, e.how, e.made_at as ended_at, e.driving,
+              coalesce(e.roads, 'crow') as roads,
               coalesce(s.rounds, 0) as rounds, coalesce(s.all_rounds, 0) as all_rounds,
               coalesce(s.without_day, r.visits) as without_day,
               coalesce((select sum(a.visits) from season_run_acceptance a
@@ -68,6 +69,7 @@ final class SeasonRunRows {
                 row.getInt("all_rounds"),
                 row.getInt("without_day"),
                 row.getInt("driving"),
+                row.getString("roads"),
                 row.getInt("accepted"));
     }
 

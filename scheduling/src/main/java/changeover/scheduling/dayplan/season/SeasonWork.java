@@ -1,6 +1,8 @@
 package changeover.scheduling.dayplan.season;
 
 import changeover.contracts.tenants.CurrentTenant;
+import changeover.scheduling.dayplan.TravelAtHand;
+import changeover.scheduling.dayplan.routes.Travel;
 import io.agroal.api.AgroalDataSource;
 import io.quarkus.agroal.DataSource;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -43,6 +45,9 @@ public class SeasonWork {
     SeasonCases cases;
 
     @Inject
+    TravelAtHand travel;
+
+    @Inject
     SeasonAnswers answers;
 
     private final SearchesAtHand searches = new SearchesAtHand();
@@ -73,6 +78,10 @@ public class SeasonWork {
             return false;
         }
         SeasonRun run = open.get();
+        if (!searches.has(tenant, run.id())) {
+            List<Travel.Place> places = current.run(tenant, run.startedBy(), () -> cases.places(run.question()));
+            travel.travel().prepare(places);
+        }
         Search search = searches.of(tenant, run.id(), () -> current.run(tenant, run.startedBy(), () -> begun(run)));
         int few = Math.clamp(A_LOOK / Math.max(1, run.visits()), 5, 500);
         long until = System.nanoTime() + A_TURN;
