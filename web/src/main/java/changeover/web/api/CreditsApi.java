@@ -48,13 +48,17 @@ public class CreditsApi {
     @Inject
     ObjectMapper json;
 
-    /** Credits an issued invoice: {@code invoice} and {@code why}; with {@code lines} (position, net) only in part. */
+    /**
+     * Credits an issued invoice: {@code invoice} and {@code why}, optionally in French beside it, {@code whyFr}; with
+     * {@code lines} (position, net) only in part.
+     */
     @POST
     public Response credit(@PathParam("slug") String slug, @HeaderParam("Operation-Id") String operation, String body) {
         return once.answer(operation, "credits " + body, () -> {
             Asked asked = Asked.of(body, json);
             UUID invoice = asked.id("invoice");
             String why = asked.text("why", 500);
+            String french = asked.value("whyFr") == null ? why : asked.text("whyFr", 500);
             Currency currency = businesses.current().currency();
             Map<Integer, Money> parts = new LinkedHashMap<>();
             for (Asked line : asked.each("lines")) {
@@ -68,7 +72,7 @@ public class CreditsApi {
             }
             asked.nothingElse().understood();
             var _ = invoices.view(invoice).orElseThrow(NotFoundException::new);
-            var reason = new Wording(why, why);
+            var reason = new Wording(why, french);
             UUID draft = parts.isEmpty()
                     ? credits.inFull(invoice, today.day(), reason)
                     : credits.inPart(invoice, today.day(), parts, reason);

@@ -5,6 +5,8 @@ import changeover.billing.invoices.InvoiceView;
 import changeover.billing.invoices.Invoices;
 import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Today;
+import changeover.contracts.tenants.BusinessProfile;
+import changeover.contracts.tenants.Businesses;
 import changeover.contracts.words.Wording;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
@@ -39,7 +41,7 @@ public class CreditPages {
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
-        static native TemplateInstance credit(Frame frame, InvoicesInWords.Sheet sheet, Said form);
+        static native TemplateInstance credit(Frame frame, InvoicesInWords.Sheet sheet, boolean alsoFrench, Said form);
 
         private Pages() {}
     }
@@ -49,6 +51,9 @@ public class CreditPages {
 
     @Inject
     Desk desk;
+
+    @Inject
+    Businesses businesses;
 
     @Inject
     Invoices invoices;
@@ -77,6 +82,7 @@ public class CreditPages {
                 () -> {
                     InvoiceView view = invoices.view(id).orElseThrow(NotFoundException::new);
                     String why = typed.text("why", 500);
+                    String french = typed.line("whyFr", 500);
                     Map<Integer, Money> parts = new LinkedHashMap<>();
                     for (InvoiceView.Line line : view.lines()) {
                         String field = "line" + line.position();
@@ -85,7 +91,7 @@ public class CreditPages {
                         }
                     }
                     typed.understood();
-                    var reason = new Wording(why, why);
+                    var reason = new Wording(why, french == null ? why : french);
                     UUID draft = parts.isEmpty()
                             ? credits.inFull(id, today.day(), reason)
                             : credits.inPart(id, today.day(), parts, reason);
@@ -97,6 +103,14 @@ public class CreditPages {
     private TemplateInstance creditPage(UUID id, Said form) {
         Frame frame = frames.of(Tab.MONEY);
         InvoiceView view = invoices.view(id).orElseThrow(NotFoundException::new);
-        return Pages.credit(frame, words.of(view, frame), form);
+        return Pages.credit(frame, words.of(view, frame), alsoFrench(view), form);
+    }
+
+    /** In Quebec the French of a paper counts, whatever its reader asked for: then the reason is asked for in both. */
+    private boolean alsoFrench(InvoiceView view) {
+        BusinessProfile.Facts seller = businesses.profile().facts();
+        return seller.country().equals("CA")
+                && seller.region().equals("QC")
+                && !view.language().getLanguage().equals("fr");
     }
 }

@@ -93,6 +93,12 @@ public interface PayingWords {
     @Message("Choose none to pay the oldest first; what is left is kept as a credit.")
     String choose_some();
 
+    @Message("The same reason in French")
+    String why_french();
+
+    @Message("The credit note is French first; left empty, it says the reason as written above.")
+    String why_french_hint();
+
     @Message("Not issued yet")
     String drafts();
 
