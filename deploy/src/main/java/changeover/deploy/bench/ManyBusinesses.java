@@ -93,7 +93,7 @@ final class ManyBusinesses {
             ResultSet row = ask.executeQuery();
             row.next();
             statement.execute("insert into " + table + " (" + row.getString(1) + ") select " + row.getString(2)
-                    + " from " + table + " t, newcomer n where t.tenant_id = '" + pattern + "'");
+                    + " from " + table + " t, newcomer n where t.tenant_id = '" + pattern + "' on conflict do nothing");
         }
     }
 
