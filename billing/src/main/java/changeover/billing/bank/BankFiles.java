@@ -103,6 +103,9 @@ public class BankFiles {
         List<ReadLine> fresh = new ArrayList<>();
         for (ReadLine line : lines) {
             BigInteger minor = minor(line.amount(), digits);
+            if (known.containsKey(line.key() + "=" + minor)) {
+                continue;
+            }
             BigInteger before = known.putIfAbsent(line.key(), minor);
             if (before == null) {
                 fresh.add(line);

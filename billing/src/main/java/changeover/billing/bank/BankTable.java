@@ -54,7 +54,7 @@ public final class BankTable {
             if (number > columns.headRows() && !blank) {
                 inOurs(row, columns, number, inCurrency);
                 ReadLine line = line(row, columns, number, alike);
-                ending.next(row.size(), line.amount());
+                ending.next(row.size(), line.amount(), endsWithAmount(row, columns));
                 if (line.amount().signum() != 0) {
                     lines.add(line);
                 }
@@ -64,6 +64,11 @@ public final class BankTable {
             throw Refusal.of("bank.table-cut", Map.of("row", number)).at("file").thrown();
         }
         return List.copyOf(lines);
+    }
+
+    private static boolean endsWithAmount(CSVRecord row, Columns columns) {
+        @Nullable Integer out = columns.outColumn();
+        return row.size() <= Math.max(columns.amountColumn(), out == null ? 0 : out);
     }
 
     private static void inOurs(CSVRecord row, Columns columns, int number, String ours) {

@@ -3,8 +3,8 @@ package changeover.billing.bank;
 import java.math.BigDecimal;
 
 /**
- * Whether a table stops in the middle of its last row: no end of line after it, and fewer cells than every other row, or fewer
- * decimals of the amount where all others have the same.
+ * Whether a table stops in the middle of its last row: no end of line after it, and fewer cells than every other row, or, where
+ * the amount ends the row, fewer decimals of it than all others have.
  */
 final class Ending {
 
@@ -15,9 +15,14 @@ final class Ending {
     private int decimals;
     private int lastCells;
     private int lastDecimals;
+    private boolean lastEndsSo;
 
-    /** The next row, after which the one before is no longer the last. */
-    void next(int cells, BigDecimal amount) {
+    /**
+     * The next row, after which the one before is no longer the last.
+     *
+     * @param endsSo nothing stands behind its amount
+     */
+    void next(int cells, BigDecimal amount, boolean endsSo) {
         if (rows > 0) {
             fewestCells = Math.min(fewestCells, lastCells);
             decimals = rows == 1 || decimals == lastDecimals ? lastDecimals : MIXED;
@@ -25,10 +30,13 @@ final class Ending {
         rows++;
         lastCells = cells;
         lastDecimals = amount.scale();
+        lastEndsSo = endsSo;
     }
 
     boolean isCut(String text) {
         boolean ends = text.endsWith("\n") || text.endsWith("\r");
-        return !ends && rows > 2 && (lastCells < fewestCells || decimals != MIXED && lastDecimals < decimals);
+        return !ends
+                && rows > 2
+                && (lastCells < fewestCells || lastEndsSo && decimals != MIXED && lastDecimals < decimals);
     }
 }

@@ -28,8 +28,10 @@ import java.util.stream.Collectors;
 @ApplicationScoped
 public class DraftsToPay {
 
-    /** A year of instalments and what was drafted beside them. */
+    /** A year of instalments and what was drafted beside them, of those that come next. */
     private static final int MOST = 24;
+
+    private static final int READ = 500;
 
     @Inject
     InvoiceLists lists;
@@ -51,8 +53,11 @@ public class DraftsToPay {
     /** Those of a customer, the next one first. */
     public List<ToPay> of(UUID customer, LocalDate today) {
         var filter =
-                new InvoiceFilter(Set.of(Standing.READY, Standing.LATER), customer, null, null, null, null, 0, MOST);
-        List<InvoiceRow> drafts = lists.rows(filter, today);
+                new InvoiceFilter(Set.of(Standing.READY, Standing.LATER), customer, null, null, null, null, 0, READ);
+        List<InvoiceRow> drafts = lists.rows(filter, today).stream()
+                .sorted(Comparator.comparing(InvoiceRow::day))
+                .limit(MOST)
+                .toList();
         Map<UUID, Money> totals = totals(drafts, today);
         Map<UUID, Long> paid = paid(totals.keySet());
         List<ToPay> toPay = new ArrayList<>();

@@ -57,6 +57,9 @@ class BankTableTest {
                         .size());
         String uneven = "Date,What,Amount\n2026-04-02,Ida,286.29\n2026-04-03,Fee,-12.5\n2026-04-04,Jo,7";
         assertEquals(3, BankTable.read(bytes(uneven), columns, "CAD").size(), "a bank that drops noughts");
+        Columns between = new Columns(',', 1, 1, DayStyle.YEAR_MONTH_DAY, 2, null, false, List.of(3), null, null);
+        String whole = "Date,Amount,What\n2026-04-02,45.99,Ida\n2026-04-03,120.49,Jo\n2026-04-04,75,Rent";
+        assertEquals(3, BankTable.read(bytes(whole), between, "CAD").size(), "more stands behind the amount");
         String wide = "Date,Amount,What,Reference\n2026-04-02,5.00,Ida,1\n2026-04-03,6.00,Jo,2\n2026-04-04,7.00,Ma";
         Columns others = new Columns(',', 1, 1, DayStyle.YEAR_MONTH_DAY, 2, null, false, List.of(3), 4, null);
         assertEquals("bank.table-cut", refused(wide, others));

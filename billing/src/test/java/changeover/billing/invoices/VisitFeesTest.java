@@ -88,11 +88,15 @@ class VisitFeesTest {
             assertEquals("hour 9600", closed("call", home("G0A 1A0"), 60));
             UUID draft = UUID.fromString(business.one("select id from invoice"));
             invoices.issue(draft, DAY);
-            price(ItemKind.LABOUR, PriceBook.HOUR, "120.00");
+            assertEquals(
+                    "price.charged",
+                    assertThrows(Refused.class, () -> price(ItemKind.LABOUR, PriceBook.HOUR, "120.00"))
+                            .first()
+                            .code());
             rules.set(new LabourTerms(DAY, 60, 120));
             assertEquals("9600 11038", business.one("select subtotal_minor || ' ' || total_minor from invoice_issue"));
             assertEquals("hour 9600", business.one("select item_code || ' ' || net_minor from invoice_line"));
-            assertEquals("hour 24000", closed("call", home("G0A 1A0"), 10));
+            assertEquals("hour 19200", closed("call", home("G0A 1A0"), 10));
         });
     }
 

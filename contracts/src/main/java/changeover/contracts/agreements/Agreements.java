@@ -110,8 +110,24 @@ public class Agreements {
         }
         rows.flush();
         store(acceptances);
+        refuseChanged(agreements);
         endChanged(agreements);
         sold.fire(new AgreementSold(facts));
+    }
+
+    /** Whoever changed plan in mid-term has a term that goes on: the next one of the old plan is not sold beside it. */
+    private void refuseChanged(Map<UUID, Agreement> accepted) {
+        boolean changed = (boolean) rows.createNativeQuery("""
+                        select exists (
+                          select from agreement a
+                            join plan_change c on c.tenant_id = a.tenant_id and c.instead_of_id = a.renews_id
+                            join agreement_acceptance y on y.tenant_id = c.tenant_id and y.agreement_id = c.agreement_id
+                           where a.id in (:accepted))""")
+                .setParameter("accepted", accepted.keySet())
+                .getSingleResult();
+        if (changed) {
+            throw Refusal.of("agreement.renewal-changed").thrown();
+        }
     }
 
     /** What these take the place of ends on their first day, and with it what was still to come, before anything new is laid out. */

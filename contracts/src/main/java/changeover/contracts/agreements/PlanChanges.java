@@ -41,6 +41,17 @@ public class PlanChanges {
                 || agreements.ending(agreement).isPresent()) {
             throw Refusal.of("agreement.change-in-force").thrown();
         }
+        ids(
+                        "select r.id from agreement r join agreement_acceptance y on y.tenant_id = r.tenant_id and y.agreement_id = r.id"
+                                + " where r.renews_id = :agreement",
+                        agreement)
+                .stream()
+                .flatMap(id -> agreements.find(id).stream())
+                .findFirst()
+                .ifPresent(next -> {
+                    throw Refusal.of("agreement.change-renewed", Map.of("number", next.number()))
+                            .thrown();
+                });
         if (old.planId().equals(plan)) {
             throw Refusal.of("agreement.change-same").at("plan").thrown();
         }

@@ -100,7 +100,7 @@ public class DeferredReadings {
         Optional<Season> warm = own.seasons().climate().find(Climate.WARM);
         int joined = 0;
         for (Tuple one : waiting) {
-            if (warm.isPresent() && needsWarmth(one, own)) {
+            if (warm.isPresent() && wasCold(one, warm.get()) && needsWarmth(one, own)) {
                 Optional<NextWarmVisit> next = NextWarmVisit.of(
                         open(home, one),
                         warm.get(),
@@ -112,6 +112,11 @@ public class DeferredReadings {
             }
         }
         return joined;
+    }
+
+    /** In the warm season something else stood in the way, and a trip of its own may be owed. */
+    private static boolean wasCold(Tuple one, Season warm) {
+        return !warm.contains(one.get("opened_on", LocalDate.class));
     }
 
     private static boolean needsWarmth(Tuple one, OwnCatalogue.Own own) {

@@ -5,6 +5,7 @@ import changeover.contracts.catalogue.Due;
 import changeover.contracts.catalogue.OwnCatalogue;
 import changeover.contracts.catalogue.Task;
 import changeover.contracts.tenants.Today;
+import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Wording;
 import changeover.scheduling.visits.HouseholdAgain;
 import changeover.scheduling.visits.HouseholdTaskDone;
@@ -57,6 +58,9 @@ public class HouseholdRounds {
 
     /** The household did a task of its list; of a filter it may say how it looked and whether it was changed. */
     public void done(UUID home, UUID task, FilterLooks.Telling told) {
+        if (told.found() != null && !told.changed() && tasks.replaces(home, task)) {
+            throw Refusal.of("household.look-or-new").at("changed").thrown();
+        }
         tasks.machineOf(home, task)
                 .filter(_ -> told.found() != null || told.changed())
                 .flatMap(slots::find)

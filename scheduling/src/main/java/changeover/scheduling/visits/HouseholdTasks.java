@@ -158,4 +158,11 @@ public class HouseholdTasks {
     public Optional<UUID> machineOf(UUID homeId, UUID taskId) {
         return task(homeId, taskId).map(row -> row.get("equipment_id", UUID.class));
     }
+
+    /** Whether the task asks for a new part rather than a look. */
+    public boolean replaces(UUID homeId, UUID taskId) {
+        return task(homeId, taskId)
+                .filter(row -> row.get("act", String.class).equals("replace"))
+                .isPresent();
+    }
 }

@@ -3,6 +3,7 @@ package changeover.scheduling.visits;
 import changeover.contracts.catalogue.Catalogue;
 import changeover.contracts.catalogue.OwnCatalogue;
 import changeover.contracts.catalogue.Task;
+import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Refusal;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Event;
@@ -23,6 +24,9 @@ public class Visits {
 
     @Inject
     OwnCatalogue trade;
+
+    @Inject
+    Today today;
 
     @Inject
     Event<VisitEnded> ended;
@@ -83,13 +87,19 @@ public class Visits {
         end(visitId, VisitEnd.NOT_KEPT, day, why);
     }
 
-    /** The agreement promises nothing more: its open visits are cancelled, the household's open tasks from that day on go. */
+    /**
+     * The agreement promises nothing more from that day on: its open visits are cancelled, but for those that have a day before it
+     * that has not gone by, and the household's open tasks from that day on go.
+     */
     void letFall(UUID agreementId, LocalDate day, String why) {
         List<Visit> open = rows.createQuery("""
                         from Visit v where agreementId = :agreement
                         and not exists (from VisitEnding e where e.visitId = v.id)
+                        and not exists (from Appointment a where a.visitId = v.id and a.day >= :today and a.day < :day)
                         """, Visit.class)
                 .setParameter("agreement", agreementId)
+                .setParameter("today", today.day())
+                .setParameter("day", day)
                 .getResultList();
         open.forEach(visit -> rows.persist(VisitEnding.of(visit.id(), VisitEnd.CANCELLED, day, why)));
         rows.createNativeQuery(

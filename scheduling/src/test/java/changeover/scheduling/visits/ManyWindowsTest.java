@@ -25,7 +25,8 @@ class ManyWindowsTest {
     void theTimeGrowsAsTheWindowsDo() {
         long few = quickest(12_500);
         long many = quickest(200_000);
-        // n log n: 16 times log 200,000 by log 12,500 is 20.7; a square would be 256. Between them lies what a full cache costs.
+        // n log n: 16 times log 200,000 by log 12,500 is 20.7; a square would be 256. Between them lies what a full
+        // cache costs.
         assertTrue(many < 100 * few, many + " ns of " + few);
     }
 
