@@ -155,3 +155,12 @@ insert into filter_look (home_id, equipment_id, day, found, changed, told_by)
 insert into accepted_chance (percent) values (12);
 insert into part_given (home_id, agreement_id, operation_id, part_code, part_kind, quantity, place_id, how, day)
   select a.home_id, a.id, uuidv7(), 'pad-112', 'humidifier-pad', 1, p.id, 'posted', '2026-03-02' from agreement a, stock_place p limit 1;
+insert into part_order (visit_id, home_id, part_code, quantity, supplier, ordered_on, expected_on)
+  select id, home_id, 'pad-112', 2, 'Tannery Supply', '2026-03-02', '2026-03-05' from visit limit 1;
+insert into part_arrival (order_id, place_id, quantity, day) select o.id, p.id, 1, '2026-03-04' from part_order o, stock_place p limit 1;
+insert into part_told (order_id, at, how, who, here) select id, now(), 'call', 'Anselm Birk', false from part_order limit 1;
+insert into part_second_visit (order_id, visit_id) select o.id, v.id from part_order o, visit v where v.id <> o.visit_id limit 1;
+insert into part_order_ending (order_id, day, why) select id, '2026-03-09', 'No longer made' from part_order limit 1;
+insert into part_return (order_id, from_place_id, quantity, day, why, credit_minor, currency)
+  select o.id, p.id, 1, '2026-03-09', 'wrong', 2500, 'CAD' from part_order o, stock_place p limit 1;
+insert into part_credit (return_id, day, amount_minor, currency) select id, '2026-03-10', 2500, 'CAD' from part_return limit 1;

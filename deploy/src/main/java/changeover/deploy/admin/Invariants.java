@@ -12,6 +12,7 @@ final class Invariants {
                         HouseInvariants.ALL.stream(),
                         PromiseInvariants.ALL.stream(),
                         VisitInvariants.ALL.stream(),
+                        PartInvariants.ALL.stream(),
                         OwedInvariants.ALL.stream(),
                         PaperInvariants.ALL.stream())
                 .flatMap(invariants -> invariants)

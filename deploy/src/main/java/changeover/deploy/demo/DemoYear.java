@@ -81,6 +81,9 @@ public class DemoYear {
     DemoEstimates estimates;
 
     @Inject
+    DemoParts parts;
+
+    @Inject
     DemoBank bank;
 
     @Inject
@@ -151,6 +154,7 @@ public class DemoYear {
         }
         current.run(tenant, office, () -> money.settle(shop, today));
         current.run(tenant, office, () -> estimates.write(shop, today));
+        parts.waitFor(tenant, office, shop, today);
         current.run(tenant, office, () -> bank.bring(shop, today));
         current.run(tenant, office, () -> late.settle(shop, today));
         current.run(tenant, office, () -> billing.leave(shop, today));

@@ -115,6 +115,15 @@ public class Stock {
         }
     }
 
+    /** A part leaves a place for whom it was bought from. */
+    public void sendBack(UUID operation, UUID place, Amount amount) {
+        SortedMap<String, BigDecimal> back = checked(List.of(amount));
+        if (isNew(operation, place)) {
+            refuseShort(place, back, null);
+            write(MovementKind.RETURN, place, negated(back), new Cause(operation, null, null));
+        }
+    }
+
     /** What lies at a place, by part; what is at nought is left out. */
     public Map<String, BigDecimal> onHand(UUID place) {
         Map<String, BigDecimal> there = new LinkedHashMap<>();

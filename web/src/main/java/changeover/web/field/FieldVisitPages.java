@@ -57,6 +57,7 @@ public class FieldVisitPages {
                 VisitView view,
                 Unpaid unpaid,
                 List<Accepted> accepted,
+                List<FieldParts.Ordered> ordered,
                 List<AccessCodes.Shown> shown,
                 Said form,
                 UUID made);
@@ -96,6 +97,9 @@ public class FieldVisitPages {
 
     @Inject
     Estimates estimates;
+
+    @Inject
+    FieldParts parts;
 
     @Inject
     Businesses businesses;
@@ -148,7 +152,14 @@ public class FieldVisitPages {
     private TemplateInstance page(VisitLists.Row row, List<AccessCodes.Shown> shown, Said form) {
         Frame frame = frames.of(null);
         return Pages.visit(
-                frame, views.of(row, frame), unpaid(row, frame), accepted(row, frame), shown, form, UUID.randomUUID());
+                frame,
+                views.of(row, frame),
+                unpaid(row, frame),
+                accepted(row, frame),
+                parts.ordered(row.id(), frame),
+                shown,
+                form,
+                UUID.randomUUID());
     }
 
     private List<Accepted> accepted(VisitLists.Row row, Frame frame) {

@@ -27,6 +27,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -39,6 +40,7 @@ public class StopsPages {
     /**
      * @param how how it ended; empty while it is open
      * @param unpaid ask or not, where the office decided so; empty elsewhere
+     * @param part whether it waits for a part
      */
     public record Stop(
             UUID visit,
@@ -49,7 +51,8 @@ public class StopsPages {
             int tasks,
             String how,
             String note,
-            String unpaid) {}
+            String unpaid,
+            boolean part) {}
 
     public record Load(String quantity, String part, String size, boolean eachTime) {}
 
@@ -89,6 +92,9 @@ public class StopsPages {
     @Inject
     Servings servings;
 
+    @Inject
+    FieldParts parts;
+
     @GET
     @Transactional
     public TemplateInstance stops(
@@ -102,6 +108,8 @@ public class StopsPages {
                 .orElseGet(() -> all.isEmpty() ? plans.of(current.person(), day) : all.getFirst());
         Map<UUID, Word> words = servings.at(
                 plan.stops().stream().map(DayPlan.Stop::homeId).distinct().toList(), frame.today());
+        Set<UUID> waiting =
+                parts.waiting(plan.stops().stream().map(DayPlan.Stop::visitId).toList(), frame.today());
         List<Other> others = all.stream()
                 .map(one -> new Other(
                         one.technicianId(), one.technician(), one.stops().size()))
@@ -115,7 +123,7 @@ public class StopsPages {
                         day.minusDays(1).toString(),
                         day.plusDays(1).toString(),
                         plan.stops().stream()
-                                .map(stop -> stop(stop, words.get(stop.homeId())))
+                                .map(stop -> stop(stop, words.get(stop.homeId()), waiting.contains(stop.visitId())))
                                 .toList(),
                         plan.load().stream()
                                 .map(one -> load(one, frame.locale()))
@@ -133,7 +141,7 @@ public class StopsPages {
         }
     }
 
-    private static Stop stop(DayPlan.Stop stop, @Nullable Word word) {
+    private static Stop stop(DayPlan.Stop stop, @Nullable Word word, boolean part) {
         VisitEnd ended = stop.ended();
         return new Stop(
                 stop.visitId(),
@@ -144,7 +152,8 @@ public class StopsPages {
                 stop.tasks(),
                 ended == null ? "" : ended.code(),
                 stop.note() == null ? "" : stop.note(),
-                ended != null || word == null || word == Word.SERVE ? "" : word.code());
+                ended != null || word == null || word == Word.SERVE ? "" : word.code(),
+                part);
     }
 
     private static Load load(DayPlan.Load load, Locale locale) {

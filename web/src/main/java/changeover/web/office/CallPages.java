@@ -93,7 +93,11 @@ public class CallPages {
                 Frame frame, List<CallRows.Line> waiting, List<CallRows.Line> over, int from, boolean more);
 
         static native TemplateInstance call(
-                Frame frame, View view, List<EstimateRowsInWords.Line> estimates, Said form);
+                Frame frame,
+                View view,
+                List<EstimateRowsInWords.Line> estimates,
+                List<OrderRows.Line> orders,
+                Said form);
 
         private Pages() {}
     }
@@ -109,6 +113,9 @@ public class CallPages {
 
     @Inject
     EstimateRowsInWords estimates;
+
+    @Inject
+    OrderRows orders;
 
     @Inject
     Calls calls;
@@ -188,10 +195,14 @@ public class CallPages {
     private TemplateInstance page(Call call, Said form) {
         Frame frame = frames.of(Tab.TODAY);
         Home home = homes.get(call.homeId()).orElseThrow(NotFoundException::new);
+        CallOutcome outcome = calls.outcome(call.id()).orElse(null);
+        List<UUID> visit =
+                outcome == null ? List.of() : outcome.visitId().stream().toList();
         return Pages.call(
                 frame,
-                view(call, home, calls.outcome(call.id()).orElse(null), frame),
+                view(call, home, outcome, frame),
                 estimates.ofCall(frame, call.id()),
+                orders.ofVisits(frame, visit),
                 form);
     }
 

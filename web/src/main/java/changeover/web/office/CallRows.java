@@ -6,6 +6,9 @@ import changeover.scheduling.calls.Became;
 import changeover.scheduling.calls.CallLists;
 import changeover.scheduling.calls.Risk;
 import changeover.scheduling.calls.Urgency;
+import changeover.scheduling.orders.OrderLists;
+import changeover.scheduling.orders.OrderStanding;
+import changeover.scheduling.orders.PartOrder;
 import changeover.web.session.Frame;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
@@ -19,6 +22,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Calls in a line, for the list and for the house card. */
@@ -27,6 +31,9 @@ public class CallRows {
 
     @Inject
     CallLists lists;
+
+    @Inject
+    OrderLists orders;
 
     @Inject
     Businesses businesses;
@@ -40,6 +47,7 @@ public class CallRows {
      * @param risks who is at risk, or empty
      * @param late whether it waits past its promise
      * @param became empty while nobody has answered it
+     * @param part whether its visit waits for a part
      * @param day of the visit it became, or empty
      */
     public record Line(
@@ -60,6 +68,7 @@ public class CallRows {
             boolean waits,
             String became,
             @Nullable UUID visitId,
+            boolean part,
             String day,
             String technician) {}
 
@@ -78,10 +87,22 @@ public class CallRows {
     private List<Line> lines(List<CallLists.Row> rows, Frame frame) {
         ZoneId zone = businesses.current().zone();
         Instant now = today.now();
-        return rows.stream().map(row -> line(row, frame, zone, now)).toList();
+        Set<UUID> waiting =
+                orders
+                        .ofVisits(rows.stream()
+                                .flatMap(row -> Stream.ofNullable(row.visitId()))
+                                .toList())
+                        .stream()
+                        .filter(order ->
+                                OrderStanding.of(order.facts(), frame.today()).isAwaited())
+                        .map(PartOrder::visitId)
+                        .collect(Collectors.toSet());
+        return rows.stream()
+                .map(row -> line(row, waiting.contains(row.visitId()), frame, zone, now))
+                .toList();
     }
 
-    private static Line line(CallLists.Row row, Frame frame, ZoneId zone, Instant now) {
+    private static Line line(CallLists.Row row, boolean part, Frame frame, ZoneId zone, Instant now) {
         String phone = row.phone() == null ? "" : row.phone();
         Became became = row.became();
         return new Line(
@@ -102,6 +123,7 @@ public class CallRows {
                 row.waits(),
                 became == null ? "" : became.wording().in(frame.locale()),
                 row.visitId(),
+                part,
                 row.day() == null ? "" : frame.brief(row.day()) + (row.starts() == null ? "" : ", " + row.starts()),
                 row.technician() == null ? "" : row.technician());
     }

@@ -59,6 +59,7 @@ public class HouseCardPages {
                 List<InvoiceRow> invoices,
                 List<CallRows.Line> calls,
                 List<EstimateRowsInWords.Line> estimates,
+                List<OrderRows.Line> orders,
                 Said form,
                 HouseholdList own,
                 List<FilterSlot> slots,
@@ -95,6 +96,9 @@ public class HouseCardPages {
 
     @Inject
     EstimateRowsInWords estimates;
+
+    @Inject
+    OrderRows orders;
 
     @Inject
     HouseholdTasks household;
@@ -165,6 +169,7 @@ public class HouseCardPages {
                 invoices.rows(InvoiceFilter.ofHome(home), today.day()),
                 calls.ofHome(frame, home, CALLS),
                 estimates.ofHome(frame, home),
+                orders.ofHome(frame, home),
                 form,
                 HouseholdList.of(household.ofHome(home, year), frame),
                 slots.ofHomes(List.of(home)),

@@ -54,6 +54,7 @@ enum Recorded {
             told("visit_need", "visit_id", "why"),
             told("visit_ending", "visit_id", "how"),
             told("closure", "visit_id", "day"),
+            told("part_order", "visit_id", "part_code"),
             told("finding", "visit_id", "level"),
             told("amendment", "visit_id", "why"),
             told("follow_up", "visit_id", "kind"),

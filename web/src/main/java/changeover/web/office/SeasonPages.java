@@ -24,6 +24,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -56,7 +57,9 @@ public class SeasonPages {
             String phone,
             int minutes,
             int tasks,
-            HoursInWords.Hour hour) {}
+            HoursInWords.Hour hour,
+            String note,
+            boolean part) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
@@ -88,6 +91,9 @@ public class SeasonPages {
 
     @Inject
     WordInWords word;
+
+    @Inject
+    OrderRows orders;
 
     @GET
     @Transactional
@@ -130,20 +136,20 @@ public class SeasonPages {
 
     private TemplateInstance page(Frame frame, LocalDate day, Said form) {
         List<DayPlan> plans = days.of(day);
-        Map<UUID, HoursInWords.Hour> known = hours.of(
-                plans.stream()
-                        .flatMap(plan -> plan.stops().stream())
-                        .map(DayPlan.Stop::visitId)
-                        .toList(),
-                frame);
+        List<UUID> visits = plans.stream()
+                .flatMap(plan -> plan.stops().stream())
+                .map(DayPlan.Stop::visitId)
+                .toList();
+        Map<UUID, HoursInWords.Hour> known = hours.of(visits, frame);
+        Set<UUID> waiting = orders.waiting(visits, frame);
         List<Round> rounds =
-                plans.stream().map(plan -> round(plan, frame, known)).toList();
+                plans.stream().map(plan -> round(plan, frame, known, waiting)).toList();
         boolean toTell =
                 !day.isBefore(frame.today()) && known.values().stream().anyMatch(HoursInWords.Hour::isProposed);
         return Pages.seasonday(frame, DayWords.of(frame.locale()).withWeekday(day), day, rounds, toTell, form);
     }
 
-    private static Round round(DayPlan plan, Frame frame, Map<UUID, HoursInWords.Hour> known) {
+    private static Round round(DayPlan plan, Frame frame, Map<UUID, HoursInWords.Hour> known, Set<UUID> waiting) {
         return new Round(
                 plan.technicianId(),
                 plan.technician(),
@@ -157,7 +163,9 @@ public class SeasonPages {
                                 stop.phone() == null ? "" : stop.phone(),
                                 stop.minutes(),
                                 stop.tasks(),
-                                Objects.requireNonNull(known.get(stop.visitId()))))
+                                Objects.requireNonNull(known.get(stop.visitId())),
+                                stop.note() == null ? "" : stop.note(),
+                                waiting.contains(stop.visitId())))
                         .toList(),
                 plan.load().stream()
                         .map(load -> load.part().in(frame.locale())

@@ -14,6 +14,7 @@ import changeover.scheduling.calls.CallLists;
 import changeover.scheduling.dayplan.Due;
 import changeover.scheduling.dayplan.DueCounts;
 import changeover.scheduling.dayplan.DueVisit;
+import changeover.scheduling.orders.OrderLists;
 import changeover.scheduling.visits.StillUnread;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
@@ -69,6 +70,7 @@ public class TodayPages {
             String weekday,
             CallLists.Counts calls,
             Estimates.Counts estimates,
+            OrderLists.Counts orders,
             DueCounts counts,
             List<Visit> late,
             List<Visit> due,
@@ -99,6 +101,9 @@ public class TodayPages {
 
     @Inject
     Estimates estimates;
+
+    @Inject
+    OrderLists orders;
 
     @Inject
     Today today;
@@ -149,6 +154,7 @@ public class TodayPages {
                         words.withWeekday(day),
                         calls.counts(today.now()),
                         estimates.counts(),
+                        orders.counts(day),
                         counts,
                         due.late(day, 0, SHOWN).stream()
                                 .map(visit -> visit(visit, frame))

@@ -4,6 +4,7 @@ import changeover.contracts.calendar.Window;
 import changeover.scheduling.dayplan.DayPlan;
 import changeover.scheduling.dayplan.NeededParts;
 import changeover.scheduling.dayplan.VanNeeds;
+import changeover.scheduling.orders.OrderNeeds;
 import changeover.scheduling.stock.Held;
 import changeover.scheduling.stock.KnownPart;
 import changeover.scheduling.stock.Loading;
@@ -30,6 +31,9 @@ public class VanLoads {
 
     @Inject
     VanNeeds needs;
+
+    @Inject
+    OrderNeeds ordered;
 
     @Inject
     Parts parts;
@@ -63,6 +67,7 @@ public class VanLoads {
         Map<UUID, Map<String, BigDecimal>> least = supplies.minimums();
         List<KnownPart> carried = parts.all();
         Map<UUID, List<DayPlan.Load>> asked = needs.in(days);
+        Map<UUID, Map<String, BigDecimal>> ofOrders = ordered.in(days);
         Map<UUID, List<DayPlan.Load>> notCarried = new HashMap<>();
         List<Loading.Asked> vans = new ArrayList<>();
         for (StockPlace van : inUse) {
@@ -71,13 +76,15 @@ public class VanLoads {
                 continue;
             }
             NeededParts needed = NeededParts.of(asked.getOrDefault(person, List.of()), carried);
+            Map<String, BigDecimal> quantities = new TreeMap<>(needed.quantities());
+            ofOrders.getOrDefault(person, Map.of())
+                    .forEach((part, quantity) -> quantities.merge(part, quantity, BigDecimal::add));
             Map<String, BigDecimal> minimum = least.getOrDefault(van.id(), Map.of());
             notCarried.put(van.id(), needed.notCarried());
-            if (!needed.quantities().isEmpty()
+            if (!quantities.isEmpty()
                     || !minimum.isEmpty()
                     || !needed.notCarried().isEmpty()) {
-                vans.add(new Loading.Asked(
-                        van.id(), needed.quantities(), minimum, held.getOrDefault(van.id(), Map.of())));
+                vans.add(new Loading.Asked(van.id(), quantities, minimum, held.getOrDefault(van.id(), Map.of())));
             }
         }
         Optional<StockPlace> shelf = inUse.stream().filter(StockPlace::isShelf).findFirst();

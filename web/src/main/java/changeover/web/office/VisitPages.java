@@ -50,6 +50,7 @@ public class VisitPages {
                 AskedOfVisit.Asks asks,
                 HoursInWords.Hour hour,
                 List<EstimateRowsInWords.Line> estimates,
+                List<OrderRows.Line> orders,
                 String beyond,
                 List<Technician> technicians,
                 Said form);
@@ -94,6 +95,9 @@ public class VisitPages {
 
     @Inject
     EstimateRowsInWords estimates;
+
+    @Inject
+    OrderRows orders;
 
     @GET
     @Transactional
@@ -205,6 +209,7 @@ public class VisitPages {
                 asks.of(row.id(), frame),
                 hours.of(row.id(), frame),
                 estimated.lines(),
+                orders.ofVisits(frame, List.of(row.id())),
                 estimated.beyond(),
                 technicians,
                 form);
