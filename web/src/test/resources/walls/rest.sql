@@ -164,3 +164,10 @@ insert into part_order_ending (order_id, day, why) select id, '2026-03-09', 'No 
 insert into part_return (order_id, from_place_id, quantity, day, why, credit_minor, currency)
   select o.id, p.id, 1, '2026-03-09', 'wrong', 2500, 'CAD' from part_order o, stock_place p limit 1;
 insert into part_credit (return_id, day, amount_minor, currency) select id, '2026-03-10', 2500, 'CAD' from part_return limit 1;
+insert into return_visit (visit_id, cause, words) select id, 'setting', 'Again no heat' from visit limit 1;
+insert into labour_guarantee (work, from_day, months) values ('repair', '2026-01-05', 12);
+insert into part_warranty (part_code, from_day, months, basis) values ('pad-112', '2026-01-05', 12, 'The box');
+insert into legal_warranty (region, from_day, months, source) values ('CA-YT', '2026-01-05', 12, 'The territory''s own page');
+insert into part_claim (visit_id, home_id, part_code, maker, claimed_on) select id, home_id, 'pad-112', 'Norrland', '2026-03-09'
+  from visit limit 1;
+insert into claim_answer (claim_id, day, amount_minor, currency) select id, '2026-03-20', 6450, 'CAD' from part_claim limit 1;

@@ -2,6 +2,7 @@ package changeover.billing.invoices;
 
 import changeover.billing.pricing.ClosedVisit.UsedPart;
 import changeover.billing.pricing.Coverage;
+import changeover.billing.pricing.Warranty;
 import changeover.contracts.words.Wording;
 import changeover.scheduling.closeout.VisitClosed;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -11,6 +12,7 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +33,9 @@ class VisitRows {
 
     @Inject
     HomeZones zones;
+
+    @Inject
+    WarrantyRows warranties;
 
     /** Empty when nobody is known who could be asked to pay. */
     Optional<VisitFacts> of(Connection connection, VisitClosed closed) throws SQLException {
@@ -54,7 +59,7 @@ class VisitRows {
                 coverage,
                 nights.minutes(connection, closed),
                 zones.of(connection, closed.homeId(), closed.day()).orElse(null),
-                parts(connection, closed, coverage)));
+                parts(connection, closed, coverage, warranties.of(connection, closed))));
     }
 
     /** The visit's own agreement, or the one in force at the home that day: a call gets its discount too. */
@@ -141,7 +146,8 @@ class VisitRows {
         return caps;
     }
 
-    private static List<UsedPart> parts(Connection connection, VisitClosed closed, Coverage coverage)
+    private static List<UsedPart> parts(
+            Connection connection, VisitClosed closed, Coverage coverage, List<Warranty> warranties)
             throws SQLException {
         Map<String, UsedPart> known = new HashMap<>();
         try (PreparedStatement select = connection.prepareStatement(
@@ -159,13 +165,14 @@ class VisitRows {
                 known.put(code, new UsedPart(code, kind, name, BigDecimal.ONE, row.getString(5), false));
             }
         }
-        return closed.partsUsed().stream()
-                .map(used -> used(used, known.get(used.partCode())))
-                .toList();
+        List<UsedPart> all = new ArrayList<>();
+        for (VisitClosed.Part used : closed.partsUsed()) {
+            all.add(used(used, known.get(used.partCode()), warranties.get(all.size())));
+        }
+        return all;
     }
 
-    private static UsedPart used(VisitClosed.Part used, @Nullable UsedPart known) {
-        boolean warranty = used.why().equals("warranty");
+    private static UsedPart used(VisitClosed.Part used, @Nullable UsedPart known, Warranty warranty) {
         return known == null
                 ? new UsedPart(
                         used.partCode(),

@@ -14,10 +14,12 @@ import org.jspecify.annotations.Nullable;
 /**
  * Every part and minute of a closed visit is included, discounted or billable, and the line says why.
  *
- * <p>What the plan promised is included; other minutes use up the plan's included ones first; a part is included up to
+ * <p>A warranty is asked first: a part that its maker, we or the law answer for costs nothing and uses up nothing of the plan; where
+ * every part of a visit is one that we or the law answer for, its labour and trip cost nothing either. Then
+ * what the plan promised is included; other minutes use up the plan's included ones first; a part is included up to
  * its cap; the rest is billed less the plan's discount. Labour is counted up to the business's step, and a visit that no
  * plan promised has the business's minimum, towards which the plan's minutes count. A return visit for our own work costs
- * nothing, nor does a part under its maker's warranty. On a call the minutes outside working hours cost their own rate where
+ * nothing. On a call the minutes outside working hours cost their own rate where
  * one is set. A trip costs its zone's fee, else the ordinary one. An item without a price gives a line that waits for one.
  */
 public final class Charges {
@@ -54,7 +56,8 @@ public final class Charges {
             give(ItemKind.LABOUR, "promised", null, Reasons.LABOUR, Reasons.RETURN, minutes(minutes), "MIN");
         }
         for (UsedPart part : visit.parts()) {
-            give(ItemKind.PART, part.code(), null, part.name(), Reasons.RETURN, part.quantity(), part.unit());
+            Wording why = part.warranty().covers() ? part.warranty().reason() : Reasons.RETURN;
+            give(ItemKind.PART, part.code(), null, part.name(), why, part.quantity(), part.unit());
         }
     }
 
@@ -71,7 +74,26 @@ public final class Charges {
         }
     }
 
+    /** Whether the visit was for nothing but parts that we or the law answer for. */
+    private boolean isGuaranteed() {
+        return !visit.parts().isEmpty()
+                && visit.parts().stream().allMatch(part -> part.warranty().coversLabour());
+    }
+
     private void extraWork() {
+        if (isGuaranteed()) {
+            if (visit.extraMinutes() > 0) {
+                give(
+                        ItemKind.LABOUR,
+                        "promised",
+                        null,
+                        Reasons.LABOUR,
+                        Reasons.GUARANTEED,
+                        minutes(visit.extraMinutes()),
+                        "MIN");
+            }
+            return;
+        }
         int included = Math.min(visit.extraMinutes(), Math.max(coverage.minutes(), 0));
         if (included > 0) {
             give(
@@ -104,8 +126,9 @@ public final class Charges {
     private void parts() {
         Map<String, BigDecimal> usedHere = new HashMap<>();
         for (UsedPart part : visit.parts()) {
-            if (part.warranty()) {
-                give(ItemKind.PART, part.code(), null, part.name(), Reasons.WARRANTY, part.quantity(), part.unit());
+            if (part.warranty().covers()) {
+                Wording why = part.warranty().reason();
+                give(ItemKind.PART, part.code(), null, part.name(), why, part.quantity(), part.unit());
                 continue;
             }
             BigDecimal before = usedHere.getOrDefault(part.kind(), BigDecimal.ZERO);
@@ -119,7 +142,7 @@ public final class Charges {
             }
             BigDecimal rest = part.quantity().subtract(included);
             if (rest.signum() > 0) {
-                Wording why = Reasons.notIncluded(coverage, cap);
+                Wording why = part.warranty().before(Reasons.notIncluded(coverage, cap));
                 bill(ItemKind.PART, part.code(), part.kind(), part.name(), why, rest, part.unit());
             }
         }
@@ -127,7 +150,7 @@ public final class Charges {
 
     /** A trip that the plan did not promise costs the fee of its zone, else the ordinary one, where the business asks one. */
     private void travel() {
-        if (visit.kind() == VisitKind.PLAN) {
+        if (visit.kind() == VisitKind.PLAN || isGuaranteed()) {
             return;
         }
         ZoneOfHome home = visit.zone();

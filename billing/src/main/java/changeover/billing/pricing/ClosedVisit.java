@@ -26,8 +26,14 @@ public record ClosedVisit(
     /**
      * @param kind what of a machine it fits (filter, pad…), as the plan's included parts name it
      * @param unit UN/ECE Recommendation 20
-     * @param warranty the maker replaces it: nobody pays
+     * @param warranty who answers for it before the plan and the price are asked
      */
     public record UsedPart(
-            String code, String kind, Wording name, BigDecimal quantity, String unit, boolean warranty) {}
+            String code, String kind, Wording name, BigDecimal quantity, String unit, Warranty warranty) {
+
+        /** @param warranty the maker replaces it, as whoever was there said */
+        public UsedPart(String code, String kind, Wording name, BigDecimal quantity, String unit, boolean warranty) {
+            this(code, kind, name, quantity, unit, warranty ? Warranty.SAID : Warranty.NONE);
+        }
+    }
 }

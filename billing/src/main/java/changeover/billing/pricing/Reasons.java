@@ -12,8 +12,9 @@ final class Reasons {
     static final Wording TRAVEL = new Wording("Travel to the home", "Déplacement au domicile");
     static final Wording RETURN = new Wording(
             "No charge: we came back for our own work.", "Sans frais : nous sommes revenus pour notre propre travail.");
-    static final Wording WARRANTY =
-            new Wording("No charge: under the maker’s warranty.", "Sans frais : sous la garantie du fabricant.");
+    static final Wording GUARANTEED = new Wording(
+            "No charge: labour and trip go with the part under guarantee.",
+            "Sans frais : la main-d’œuvre et le déplacement suivent la pièce sous garantie.");
     static final Wording NO_PLAN = new Wording("Not covered by a plan.", "Non couvert par une formule.");
 
     private Reasons() {}

@@ -41,6 +41,17 @@ final class PartInvariants {
                       left join (select tenant_id, visit_id, part_code, sum(quantity) as quantity
                                    from part_used group by 1, 2, 3) p
                         on p.tenant_id = m.tenant_id and p.visit_id = m.visit_id and p.part_code = m.part_code"""),
+            new Invariant("free-returns", "return_visit", """
+                    select count(*), count(*) filter (where v.kind <> 'return' or b.home_id is distinct from v.home_id)
+                      from return_visit r
+                      join visit v on v.tenant_id = r.tenant_id and v.id = r.visit_id
+                      left join visit b on b.tenant_id = v.tenant_id and b.id = v.answers_id"""),
+            new Invariant("claims", "part_claim", """
+                    select count(*), count(*) filter (where v.home_id <> l.home_id or not exists (
+                        select 1 from part_used u
+                         where u.tenant_id = l.tenant_id and u.visit_id = l.visit_id and u.part_code = l.part_code))
+                      from part_claim l
+                      join visit v on v.tenant_id = l.tenant_id and v.id = l.visit_id"""),
             new Invariant("second-visits", "part_second_visit", """
                     select count(*), count(*) filter (where v.answers_id is distinct from o.visit_id
                         or v.home_id <> o.home_id or v.kind not in ('extra', 'return'))

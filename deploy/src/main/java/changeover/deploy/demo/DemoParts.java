@@ -1,8 +1,10 @@
 package changeover.deploy.demo;
 
+import changeover.contracts.Examples;
 import changeover.contracts.calendar.Window;
 import changeover.contracts.money.Money;
 import changeover.contracts.tenants.CurrentTenant;
+import changeover.contracts.tenants.SettableClock;
 import changeover.contracts.words.Wording;
 import changeover.scheduling.orders.NewOrder;
 import changeover.scheduling.orders.NewReturn;
@@ -10,6 +12,9 @@ import changeover.scheduling.orders.PartOrders;
 import changeover.scheduling.orders.PartReturns;
 import changeover.scheduling.orders.ReturnWhy;
 import changeover.scheduling.orders.ToldHow;
+import changeover.scheduling.returns.NewReturnVisit;
+import changeover.scheduling.returns.ReturnCause;
+import changeover.scheduling.returns.ReturnVisits;
 import changeover.scheduling.stock.KnownPart;
 import changeover.scheduling.stock.Parts;
 import changeover.scheduling.stock.StockPlaces;
@@ -50,6 +55,9 @@ public class DemoParts {
     @Inject
     PartReturns returns;
 
+    @Inject
+    ReturnVisits comebacks;
+
     void waitFor(UUID tenant, UUID office, Examples.Shop shop, LocalDate today) {
         LocalDate ordered = today.minusDays(DAYS_AGO);
         boolean french = shop.language().equals("fr");
@@ -85,11 +93,19 @@ public class DemoParts {
                             ReturnWhy.WRONG,
                             french ? "Pour un autre modèle" : "For another model",
                             Money.of("186.00", "CAD")));
+            comebacks.make(new NewReturnVisit(
+                    waiting.get(0),
+                    ReturnCause.SETTING,
+                    null,
+                    null,
+                    french ? "Le thermostat clignote encore" : "The thermostat blinks again",
+                    45,
+                    today.plusDays(4)));
             return here;
         });
     }
 
-    /** The last visits that were kept, each of another home. */
+    /** The last visits that were kept. */
     private List<UUID> waiting(LocalDate today) {
         return visits.between(Window.ofDays(today.minusDays(60), today), null, 0, 200).stream()
                 .filter(row -> "closed".equals(row.how()))

@@ -17,6 +17,8 @@ class MachineRows {
             select exists (select from visit_task where tenant_id = current_tenant() and equipment_id = :id)
                 or exists (select from finding where tenant_id = current_tenant() and equipment_id = :id)
                 or exists (select from part_used where tenant_id = current_tenant() and equipment_id = :id)
+                or exists (select from return_visit where tenant_id = current_tenant() and equipment_id = :id)
+                or exists (select from part_claim where tenant_id = current_tenant() and equipment_id = :id)
                 or exists (select from part_order where tenant_id = current_tenant() and equipment_id = :id)
                 or exists (select from reading where tenant_id = current_tenant() and equipment_id = :id)
             """;

@@ -41,6 +41,6 @@ final class SecondVisit {
                 .map(order -> order.part().in(locale) + " ("
                         + order.quantity().stripTrailingZeros().toPlainString().replace('.', french ? ',' : '.') + ")")
                 .collect(Collectors.joining(", "));
-        return (french ? "Deuxième visite, avec : " : "Second visit, with: ") + parts;
+        return (french ? "Deuxième visite, avec : " : "Second visit, with: ") + parts;
     }
 }

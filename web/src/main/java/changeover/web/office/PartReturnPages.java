@@ -110,8 +110,8 @@ public class PartReturnPages {
                     var _ = order(id);
                     UUID operation = typed.id("operation");
                     BigDecimal quantity = typed.number("quantity", LEAST, MOST);
-                    UUID from = typed.id("from");
-                    UUID to = typed.idOrNone("to");
+                    UUID from = typed.id("fromPlace");
+                    UUID to = typed.idOrNone("toPlace");
                     ReturnWhy why = ReturnWhy.of(typed.oneOf("why", ReturnWhy.codes()));
                     String words = typed.line("words", 500);
                     @Nullable

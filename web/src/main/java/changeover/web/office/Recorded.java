@@ -55,6 +55,7 @@ enum Recorded {
             told("visit_ending", "visit_id", "how"),
             told("closure", "visit_id", "day"),
             told("part_order", "visit_id", "part_code"),
+            told("part_claim", "visit_id", "part_code"),
             told("finding", "visit_id", "level"),
             told("amendment", "visit_id", "why"),
             told("follow_up", "visit_id", "kind"),

@@ -51,6 +51,8 @@ public class VisitPages {
                 HoursInWords.Hour hour,
                 List<EstimateRowsInWords.Line> estimates,
                 List<OrderRows.Line> orders,
+                List<ReturnsOfVisits.Line> returns,
+                List<ClaimRows.Line> claims,
                 String beyond,
                 List<Technician> technicians,
                 Said form);
@@ -98,6 +100,12 @@ public class VisitPages {
 
     @Inject
     OrderRows orders;
+
+    @Inject
+    ReturnsOfVisits returns;
+
+    @Inject
+    ClaimRows claims;
 
     @GET
     @Transactional
@@ -210,6 +218,8 @@ public class VisitPages {
                 hours.of(row.id(), frame),
                 estimated.lines(),
                 orders.ofVisits(frame, List.of(row.id())),
+                returns.of(row.id(), frame),
+                claims.ofVisit(row.id(), frame),
                 estimated.beyond(),
                 technicians,
                 form);

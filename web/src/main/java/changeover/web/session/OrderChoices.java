@@ -3,6 +3,7 @@ package changeover.web.session;
 import changeover.contracts.customers.AllEquipment;
 import changeover.contracts.customers.Equipment;
 import changeover.contracts.customers.Homes;
+import changeover.scheduling.returns.ReturnVisits;
 import changeover.scheduling.stock.KnownPart;
 import changeover.scheduling.stock.Parts;
 import changeover.scheduling.stock.StockPlaces;
@@ -31,6 +32,9 @@ public class OrderChoices {
     @Inject
     StockPlaces places;
 
+    @Inject
+    ReturnVisits returns;
+
     public List<Choice> parts(Locale locale) {
         return parts.all().stream()
                 .map(part -> new Choice(part.code(), words(part, locale)))
@@ -40,6 +44,13 @@ public class OrderChoices {
     private static String words(KnownPart part, Locale locale) {
         String name = part.name().in(locale);
         return part.size() == null || name.contains(part.size()) ? name : name + ", " + part.size();
+    }
+
+    /** The parts that a visit used. */
+    public List<Choice> used(UUID visit, Locale locale) {
+        return returns.partsUsed(visit).entrySet().stream()
+                .map(part -> new Choice(part.getKey(), part.getValue().in(locale)))
+                .toList();
     }
 
     /** Those of the home, then those of its building. */

@@ -61,6 +61,8 @@ class Reached {
             Map.entry("estimates", "estimate.id"),
             Map.entry("orders", "part_order.id"),
             Map.entry("part-orders", "part_order.id"),
+            Map.entry("claims/claim", "part_claim.id"),
+            Map.entry("part-claims", "part_claim.id"),
             Map.entry("returns/back", "part_return.id"),
             Map.entry("part-returns", "part_return.id"),
             Map.entry("on-call", "on_call.id"),
