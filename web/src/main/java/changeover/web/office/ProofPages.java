@@ -72,7 +72,7 @@ public class ProofPages {
                         sheet,
                         sheet.days().stream()
                                 .map(day -> new Row(
-                                        days.full(day.day()),
+                                        days.briefWithYear(day.day()),
                                         day.by() == null ? "" : day.by(),
                                         day.household(),
                                         day.works()))
