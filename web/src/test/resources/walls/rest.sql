@@ -171,3 +171,7 @@ insert into legal_warranty (region, from_day, months, source) values ('CA-YT', '
 insert into part_claim (visit_id, home_id, part_code, maker, claimed_on) select id, home_id, 'pad-112', 'Norrland', '2026-03-09'
   from visit limit 1;
 insert into claim_answer (claim_id, day, amount_minor, currency) select id, '2026-03-20', 6450, 'CAD' from part_claim limit 1;
+insert into whole_day (day, cause, why) values ('2099-02-02', 'storm', 'Ice');
+insert into whole_day_visit (whole_day_id, visit_id, was_technician_id, was_starts, told, standing)
+  select w.id, v.id, m.person_id, '08:00', true, 'open' from whole_day w, visit v, membership m limit 1;
+insert into whole_day_letter (whole_day_id, customer_id) select w.id, c.id from whole_day w, customer c limit 1;

@@ -13,6 +13,7 @@ import java.time.LocalTime;
 import java.util.Collection;
 import java.util.List;
 import java.util.UUID;
+import java.util.function.Function;
 
 /** Writes what becomes of a day: hours that move together, and days that are given back. */
 @ApplicationScoped
@@ -67,6 +68,39 @@ public class DayChanges {
         } catch (SQLException cause) {
             throw new IllegalStateException("the hours could not be moved", cause);
         }
+    }
+
+    /** A visit that goes to another day. */
+    public record Elsewhere(UUID visit, UUID technician, LocalDate day, LocalTime starts, LocalTime ends) {}
+
+    /** Visits that go to other days, all at once; refused as a whole where somebody would be in two places. */
+    public void elsewhere(List<Elsewhere> moves) {
+        if (moves.isEmpty()) {
+            return;
+        }
+        try (Connection connection = database.getConnection();
+                PreparedStatement move = connection.prepareStatement("""
+                        update appointment a set technician_id = m.technician, day = m.day, starts = m.starts, ends = m.ends,
+                            version = a.version + 1
+                          from unnest(?::uuid[], ?::uuid[], ?::date[], ?::time[], ?::time[])
+                            as m (visit, technician, day, starts, ends)
+                         where a.tenant_id = current_tenant() and a.visit_id = m.visit""")) {
+            set(connection, move, 1, "uuid", moves, Elsewhere::visit);
+            set(connection, move, 2, "uuid", moves, Elsewhere::technician);
+            set(connection, move, 3, "date", moves, Elsewhere::day);
+            set(connection, move, 4, "time", moves, Elsewhere::starts);
+            set(connection, move, 5, "time", moves, Elsewhere::ends);
+            move.executeUpdate();
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the visits could not be moved", cause);
+        }
+    }
+
+    private static <T> void set(
+            Connection connection, PreparedStatement to, int at, String type, List<T> rows, Function<T, Object> which)
+            throws SQLException {
+        Object[] texts = rows.stream().map(which).map(Object::toString).toArray();
+        to.setArray(at, connection.createArrayOf(type, texts));
     }
 
     /** These visits have no day any more. */

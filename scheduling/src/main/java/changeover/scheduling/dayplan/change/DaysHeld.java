@@ -7,8 +7,6 @@ import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Ticket;
 import changeover.contracts.tenants.Today;
 import changeover.scheduling.dayplan.Minutes;
-import changeover.scheduling.dayplan.Need;
-import changeover.scheduling.dayplan.Needs;
 import changeover.scheduling.dayplan.Roster;
 import changeover.scheduling.dayplan.Rosters;
 import changeover.scheduling.dayplan.TechnicianBase;
@@ -66,8 +64,8 @@ public class DaysHeld {
             where a.day = :day order by a.starts
             """;
 
-    /** The days of everybody who works then, the roads, and the visit that is to come in, if one was named. */
-    public record Held(List<HeldDay> days, Roads roads, Optional<Insertions.Wanted> wanted) {
+    /** The days of everybody who works then, the roads, and the visits that are to come in, if any were named. */
+    public record Held(List<HeldDay> days, Roads roads, List<Insertions.Wanted> wanted) {
 
         public Optional<HeldDay> of(UUID technician) {
             return days.stream()
@@ -92,7 +90,7 @@ public class DaysHeld {
     TechnicianBases bases;
 
     @Inject
-    Needs needs;
+    VisitsWanted wanted;
 
     @Inject
     TravelAtHand travel;
@@ -112,7 +110,7 @@ public class DaysHeld {
     public List<Travel.Place> places(LocalDate day) {
         var map = new PlacesOnMap();
         shop(map);
-        var _ = held(day, 0, Optional.empty(), map);
+        var _ = held(day, 0, Set.of(), map);
         bases.all().values().forEach(base -> map.number(base.latitude(), base.longitude()));
         return map.places();
     }
@@ -124,19 +122,15 @@ public class DaysHeld {
 
     /** @param begun minute of the day before which everything has begun and stays; nought for a day to come */
     public Held on(LocalDate day, int begun) {
-        return on(day, begun, Optional.empty());
+        return with(Set.of(), day, begun);
     }
 
-    /** With a visit that is to be fitted in, from a minute of the day on. */
-    public Held with(UUID visit, LocalDate day, int from) {
-        return on(day, from, Optional.of(visit));
-    }
-
-    private Held on(LocalDate day, int begun, Optional<UUID> visit) {
+    /** With the visits that are to be fitted in, from a minute of the day on. */
+    public Held with(Set<UUID> visits, LocalDate day, int begun) {
         var map = new PlacesOnMap();
         int shop = shop(map);
         Roster roster = rosters.of(Window.ofDay(day));
-        Map<UUID, List<HeldDay.Held>> held = held(day, begun, visit, map);
+        Map<UUID, List<HeldDay.Held>> held = held(day, begun, visits, map);
         Map<UUID, TechnicianBase.Facts> begin = bases.all();
         Map<UUID, Set<String>> tickets = tickets(day);
         List<HeldDay> days = new ArrayList<>();
@@ -154,8 +148,8 @@ public class DaysHeld {
                             held.getOrDefault(id, List.of())))
                     .ifPresent(days::add);
         }
-        Optional<Insertions.Wanted> wanted = visit.flatMap(id -> wanted(id, begun, map));
-        return new Held(days, map.roads(travel.travel()), wanted);
+        List<Insertions.Wanted> coming = wanted.of(visits, day, begun, map);
+        return new Held(days, map.roads(travel.travel()), coming);
     }
 
     private Map<UUID, Set<String>> tickets(LocalDate day) {
@@ -165,13 +159,12 @@ public class DaysHeld {
     }
 
     @SuppressWarnings("unchecked")
-    private Map<UUID, List<HeldDay.Held>> held(LocalDate day, int begun, Optional<UUID> but, PlacesOnMap map) {
+    private Map<UUID, List<HeldDay.Held>> held(LocalDate day, int begun, Set<UUID> but, PlacesOnMap map) {
         List<Tuple> found = rows.createNativeQuery(HELD, Tuple.class)
                 .setParameter("day", day)
                 .getResultList();
         return found.stream()
-                .filter(row ->
-                        but.filter(row.get("visit_id", UUID.class)::equals).isEmpty())
+                .filter(row -> !but.contains(row.get("visit_id", UUID.class)))
                 .collect(Collectors.groupingBy(
                         row -> row.get("technician_id", UUID.class),
                         Collectors.mapping(row -> one(row, begun, map), Collectors.toList())));
@@ -192,26 +185,6 @@ public class DaysHeld {
                 told,
                 minute(row.get("earliest", LocalTime.class), 0),
                 minute(row.get("latest", LocalTime.class), A_DAY));
-    }
-
-    @SuppressWarnings("unchecked")
-    private Optional<Insertions.Wanted> wanted(UUID visit, int from, PlacesOnMap map) {
-        Need need = needs.of(visit);
-        List<Tuple> found = rows.createNativeQuery(
-                        "select v.minutes, h.latitude, h.longitude from visit v"
-                                + " join home h on h.tenant_id = v.tenant_id and h.id = v.home_id where v.id = :visit",
-                        Tuple.class)
-                .setParameter("visit", visit)
-                .getResultList();
-        return found.stream()
-                .findFirst()
-                .map(row -> new Insertions.Wanted(
-                        visit,
-                        Math.max(15, row.get("minutes", Integer.class)),
-                        need.tickets(),
-                        map.number(row.get("latitude", BigDecimal.class), row.get("longitude", BigDecimal.class)),
-                        Math.max(from, minute(need.earliest(), 0)),
-                        minute(need.latest(), A_DAY)));
     }
 
     private static int minute(@Nullable LocalTime time, int otherwise) {

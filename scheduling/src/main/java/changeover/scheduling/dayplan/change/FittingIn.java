@@ -10,6 +10,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -41,9 +42,10 @@ public class FittingIn {
             return new Ways(List.of(), Drives.By.CROW);
         }
         int from = (held.begun(day) + FIVE - 1) / FIVE * FIVE;
-        DaysHeld.Held all = held.with(visit, day, from);
+        DaysHeld.Held all = held.with(Set.of(visit), day, from);
         return new Ways(
-                all.wanted()
+                all.wanted().stream()
+                        .findFirst()
                         .map(wanted -> Insertions.offers(all.days(), wanted, all.roads(), WAYS))
                         .orElse(List.of()),
                 all.roads().by());

@@ -9,6 +9,7 @@ import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.UUID;
 
 /** Hours that customers were told: a told hour is confirmed while the visit has it, and no plan moves it. */
@@ -47,6 +48,19 @@ public class HoursTold {
                 .setParameter("starts", given.starts())
                 .setParameter("at", clock.instant())
                 .executeUpdate();
+    }
+
+    /** The customers of these visits were told the hours that they have. */
+    void tellThese(Collection<UUID> visits) {
+        if (!visits.isEmpty()) {
+            rows.createNativeQuery("insert into hour_told (visit_id, day, starts, at)"
+                            + " select a.visit_id, a.day, a.starts, :at from appointment a"
+                            + " where a.tenant_id = current_tenant() and a.visit_id in (:visits)"
+                            + " on conflict on constraint an_hour_is_told_once do nothing")
+                    .setParameter("visits", visits)
+                    .setParameter("at", clock.instant())
+                    .executeUpdate();
+        }
     }
 
     /**
