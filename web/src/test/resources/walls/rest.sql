@@ -175,3 +175,5 @@ insert into whole_day (day, cause, why) values ('2099-02-02', 'storm', 'Ice');
 insert into whole_day_visit (whole_day_id, visit_id, was_technician_id, was_starts, told, standing)
   select w.id, v.id, m.person_id, '08:00', true, 'open' from whole_day w, visit v, membership m limit 1;
 insert into whole_day_letter (whole_day_id, customer_id) select w.id, c.id from whole_day w, customer c limit 1;
+insert into home_shut (home_id, from_day, heat_off, water_drained) select id, '2099-11-15', true, true from home limit 1;
+insert into home_opening (shut_id, day) select id, '2099-12-15' from home_shut limit 1;

@@ -2,6 +2,7 @@ package changeover.scheduling.dayplan;
 
 import changeover.contracts.calendar.DayInWords;
 import changeover.contracts.calendar.Window;
+import changeover.contracts.customers.HomesShut;
 import changeover.contracts.tenants.Membership;
 import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Ticket;
@@ -46,6 +47,9 @@ public class Appointments {
 
     @Inject
     HourMoves moves;
+
+    @Inject
+    HomesShut shut;
 
     /**
      * When a visit is to be.
@@ -110,6 +114,7 @@ public class Appointments {
                     "This day is outside the visit’s window, " + from.en() + " to " + last.en() + ".",
                     "Ce jour est hors de la période de la visite, du " + from.fr() + " au " + last.fr() + "."));
         }
+        shut.on(visit.homeId(), slot.day()).map(Appointments::isShut).ifPresent(notes::add);
         if (rosters.of(Window.ofDay(slot.day()))
                 .on(technician.personId(), slot.day())
                 .isEmpty()) {
@@ -131,6 +136,13 @@ public class Appointments {
                                         .fr() + " valable ce jour-là."))
                 .forEach(notes::add);
         return List.copyOf(notes);
+    }
+
+    private static Wording isShut(HomesShut.Shut time) {
+        String en = (time.heatOff() ? ", heat off" : "") + (time.waterDrained() ? ", water drained" : "");
+        String fr = (time.heatOff() ? ", chauffage coupé" : "") + (time.waterDrained() ? ", eau vidangée" : "");
+        return new Wording(
+                "The home is shut on that day" + en + ".", "La maison est fermée ce jour-là" + fr + ".");
     }
 
     private static final Map<String, Wording> TICKETS = Map.of(

@@ -1,6 +1,7 @@
 package changeover.scheduling.dayplan;
 
 import changeover.contracts.calendar.Window;
+import changeover.contracts.customers.ShutTimes;
 import changeover.contracts.tenants.Membership;
 import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Ticket;
@@ -51,6 +52,9 @@ public class SeasonPlans {
     @Inject
     Rosters rosters;
 
+    @Inject
+    VisitsShutOut shutOut;
+
     /** @param first the first day on which anything may be given */
     public SeasonPlan suggest(Window season, LocalDate first) {
         return SeasonPlan.of(waiting(season), crew(first), rosters.of(season), taken(season), first);
@@ -95,18 +99,27 @@ public class SeasonPlans {
                 .setParameter("from", season.from())
                 .setParameter("until", season.until())
                 .getResultList();
+        Map<UUID, ShutTimes> shut = shutOut.inSeason(season);
         return found.stream()
-                .map(row -> new SeasonPlan.Waiting(
-                        row.get("id", UUID.class),
-                        new Window(row.get("window_from", LocalDate.class), row.get("window_until", LocalDate.class)),
-                        row.get("minutes", Integer.class),
-                        new Need(
-                                row.get("people", Integer.class),
-                                tickets(row.get("tickets", String.class)),
-                                row.get("earliest", LocalTime.class),
-                                row.get("latest", LocalTime.class)),
-                        row.get("address", String.class)))
+                .flatMap(row -> shut.getOrDefault(row.get("id", UUID.class), ShutTimes.NEVER)
+                        .longestOpen(new Window(
+                                row.get("window_from", LocalDate.class), row.get("window_until", LocalDate.class)))
+                        .map(open -> waiting(row, open))
+                        .stream())
                 .toList();
+    }
+
+    private static SeasonPlan.Waiting waiting(Tuple row, Window open) {
+        return new SeasonPlan.Waiting(
+                row.get("id", UUID.class),
+                open,
+                row.get("minutes", Integer.class),
+                new Need(
+                        row.get("people", Integer.class),
+                        tickets(row.get("tickets", String.class)),
+                        row.get("earliest", LocalTime.class),
+                        row.get("latest", LocalTime.class)),
+                row.get("address", String.class));
     }
 
     private static HashSet<String> tickets(String together) {

@@ -27,6 +27,7 @@ public record VisitView(
         int found,
         boolean codes,
         List<Danger> hazards,
+        List<String> shut,
         List<Who> people,
         List<Open> findings,
         List<Line> tasks,

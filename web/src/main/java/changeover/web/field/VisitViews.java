@@ -14,6 +14,7 @@ import changeover.scheduling.closeout.DaySheet;
 import changeover.scheduling.closeout.StopLines;
 import changeover.scheduling.visits.VisitLists;
 import changeover.web.session.Frame;
+import changeover.web.session.ShutInWords;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
@@ -56,6 +57,9 @@ class VisitViews {
     Hazards hazards;
 
     @Inject
+    ShutInWords shut;
+
+    @Inject
     AccessCodes codes;
 
     /** The visit's tasks, machines and what was said, for whoever's day it stands in. */
@@ -85,6 +89,7 @@ class VisitViews {
                         .filter(hazard -> hazard.clearedOn().isEmpty())
                         .map(hazard -> new VisitView.Danger(hazard.kind(), hazard.note()))
                         .toList(),
+                shut.of(row.homeId(), frame.locale()),
                 people(row.homeId(), frame.today()),
                 lines.openFindings().stream()
                         .map(finding -> new VisitView.Open(

@@ -31,6 +31,7 @@ public record HouseCard(
         @Nullable String gettingIn,
         List<PeopleOfHomes.Who> people,
         List<Danger> dangers,
+        List<String> shut,
         List<AccessCodes.Listed> codes,
         @Nullable Deal deal,
         List<Open> findings,

@@ -16,6 +16,7 @@ import changeover.contracts.words.Wording;
 import changeover.scheduling.visits.YearOfHome;
 import changeover.scheduling.visits.YearsOfHomes;
 import changeover.web.session.MachineInWords;
+import changeover.web.session.ShutInWords;
 import changeover.web.session.YearOfTheHome;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
@@ -46,6 +47,9 @@ public class HouseCards {
 
     @Inject
     Hazards hazards;
+
+    @Inject
+    ShutInWords shut;
 
     @Inject
     AccessCodes codes;
@@ -105,6 +109,7 @@ public class HouseCards {
                 hazards.of(home.id()).stream()
                         .map(one -> new HouseCard.Danger(one.id(), one.kind(), one.note(), one.seenOn()))
                         .toList(),
+                shut.of(home.id(), locale),
                 codes.list(home.id()),
                 deal,
                 findings.openIn(home.id(), named(machines, common, gone), own.catalogue(), locale),

@@ -1,5 +1,6 @@
 package changeover.web.office;
 
+import changeover.contracts.customers.HomesShut;
 import changeover.contracts.tenants.Membership;
 import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Today;
@@ -61,7 +62,7 @@ public class InsertionPages {
      * @param told whether the customer was told the hour that the visit has, so that it moves for a reason only
      * @param crow whether roads are as the crow flies since the table of roads has not answered
      */
-    public record View(UUID visit, String home, String day, boolean told, boolean crow, List<Way> ways) {}
+    public record View(UUID visit, String home, String day, boolean told, boolean crow, List<Way> ways, boolean shut) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
@@ -90,6 +91,9 @@ public class InsertionPages {
 
     @Inject
     People people;
+
+    @Inject
+    HomesShut shut;
 
     @Inject
     Today today;
@@ -145,7 +149,8 @@ public class InsertionPages {
                         ways.roads() == Drives.By.CROW_FOR_TABLE,
                         ways.offers().stream()
                                 .map(offer -> way(offer, names, homes))
-                                .toList()),
+                                .toList(),
+                        shut.on(row.homeId(), day).isPresent()),
                 form);
     }
 

@@ -8,6 +8,7 @@ import changeover.scheduling.visits.VisitLists;
 import changeover.scheduling.visits.VisitTask;
 import changeover.scheduling.visits.Visits;
 import changeover.web.session.Frame;
+import changeover.web.session.ShutInWords;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.util.List;
@@ -38,6 +39,7 @@ public class VisitInWords {
             String why,
             String seen,
             String note,
+            List<String> shut,
             List<Task> tasks) {}
 
     /**
@@ -69,6 +71,9 @@ public class VisitInWords {
     @Inject
     OwnCatalogue catalogue;
 
+    @Inject
+    ShutInWords shut;
+
     View of(VisitLists.Row row, Frame frame) {
         List<VisitTask> tasks = visits.tasksOf(row.id());
         Map<UUID, String> machines =
@@ -98,6 +103,7 @@ public class VisitInWords {
                 why,
                 SeenDay.of(row).text(),
                 visits.find(row.id()).flatMap(visit -> visit.note()).orElse(""),
+                row.how() == null ? shut.of(row.homeId(), frame.locale()) : List.of(),
                 tasks.stream().map(task -> task(task, machines, own, frame)).toList());
     }
 

@@ -1,5 +1,6 @@
 package changeover.web.office;
 
+import changeover.contracts.customers.HomesShut;
 import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Today;
 import changeover.scheduling.dayplan.Appointments;
@@ -87,6 +88,9 @@ public class VisitPages {
     SecondHands seconds;
 
     @Inject
+    HomesShut shut;
+
+    @Inject
     AskedOfVisit asks;
 
     @Inject
@@ -147,7 +151,7 @@ public class VisitPages {
                         seconds.give(id, second);
                     }
                     return SaidOnce.at(
-                            "/" + slug + "/visits/" + id, given.notes().isEmpty() ? "day-kept" : "day-kept-outside");
+                            "/" + slug + "/visits/" + id, keptHow(id, day, given));
                 },
                 refusals -> page(found(id), frames.of(Tab.SEASON), Said.again(typed, refusals, frames.locale())));
     }
@@ -200,6 +204,13 @@ public class VisitPages {
                     return Pages.visitending(
                             frame, inWords.of(found(id), frame), Said.again(typed, refusals, frame.locale()));
                 });
+    }
+
+    private String keptHow(UUID visit, LocalDate day, Appointments.Given given) {
+        if (shut.on(found(visit).homeId(), day).isPresent()) {
+            return "day-kept-shut";
+        }
+        return given.notes().isEmpty() ? "day-kept" : "day-kept-outside";
     }
 
     private VisitLists.Row found(UUID id) {

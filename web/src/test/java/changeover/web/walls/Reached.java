@@ -67,6 +67,7 @@ class Reached {
             Map.entry("part-returns", "part_return.id"),
             Map.entry("on-call", "on_call.id"),
             Map.entry("hazards", "hazard.id"),
+            Map.entry("shut", "home_shut.id"),
             Map.entry("seasons", "season.id"),
             Map.entry("loading", "stock_place.id"),
             Map.entry("parts", "part.code"));

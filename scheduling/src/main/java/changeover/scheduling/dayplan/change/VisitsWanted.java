@@ -1,5 +1,6 @@
 package changeover.scheduling.dayplan.change;
 
+import changeover.contracts.customers.HomesShut;
 import changeover.scheduling.dayplan.Minutes;
 import changeover.scheduling.dayplan.season.PlacesOnMap;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -16,7 +17,10 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** Visits of the current business that are to come into a day, with all that they ask of it, by one statement. */
+/**
+ * Visits of the current business that are to come into a day, with all that they ask of it, by one statement; one whose home is
+ * shut on that day does not come.
+ */
 @ApplicationScoped
 class VisitsWanted {
 
@@ -34,7 +38,9 @@ class VisitsWanted {
               select string_agg(distinct t.ticket, ' ') as tickets, max(k.earliest) as earliest, min(k.latest) as latest
                 from visit_task t left join task_need k on k.tenant_id = t.tenant_id and k.task_code = t.task_code
                where t.tenant_id = v.tenant_id and t.visit_id = v.id) t on true
-            where v.id in (:visits)
+            where v.id in (:visits) and not exists (select 1 from """ + HomesShut.TIMES + """
+               s where s.tenant_id = v.tenant_id and s.home_id = v.home_id and s.from_day <= :day
+                and (s.until_day is null or s.until_day > :day))
             """;
 
     @Inject
@@ -48,6 +54,7 @@ class VisitsWanted {
         }
         List<Tuple> found = rows.createNativeQuery(WANTED, Tuple.class)
                 .setParameter("visits", visits)
+                .setParameter("day", day)
                 .getResultList();
         return found.stream()
                 .map(row -> new Insertions.Wanted(

@@ -1,7 +1,9 @@
 package changeover.scheduling.dayplan.season;
 
 import changeover.contracts.calendar.Window;
+import changeover.contracts.customers.ShutTimes;
 import changeover.scheduling.dayplan.Minutes;
+import changeover.scheduling.dayplan.VisitsShutOut;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
@@ -12,6 +14,7 @@ import java.time.LocalTime;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -58,18 +61,31 @@ class SeasonFacts {
     @Inject
     EntityManager rows;
 
+    @Inject
+    VisitsShutOut shutOut;
+
+    /** The days of a window on which the home is shut are none; a visit that has no other waits for none. */
     List<Wanted> wanted(Window season, PlacesOnMap map) {
+        Map<UUID, ShutTimes> shut = shutOut.inSeason(season);
         return ask(WANTED, season).stream()
-                .map(row -> new Wanted(
+                .flatMap(row -> shut.getOrDefault(row.get("id", UUID.class), ShutTimes.NEVER)
+                        .longestOpen(new Window(
+                                row.get("window_from", LocalDate.class), row.get("window_until", LocalDate.class)))
+                        .map(open -> wanted(row, open, map))
+                        .stream())
+                .toList();
+    }
+
+    private static Wanted wanted(Tuple row, Window open, PlacesOnMap map) {
+        return new Wanted(
                         row.get("id", UUID.class),
-                        new Window(row.get("window_from", LocalDate.class), row.get("window_until", LocalDate.class)),
+                        open,
                         Math.max(SHORTEST, row.get("minutes", Integer.class)),
                         tickets(row.get("tickets", String.class), row.get("ticket", String.class)),
                         row.get("people", Integer.class),
                         minute(row.get("earliest", LocalTime.class), 0),
                         latest(row),
-                        map.number(row.get("latitude", BigDecimal.class), row.get("longitude", BigDecimal.class))))
-                .toList();
+                        map.number(row.get("latitude", BigDecimal.class), row.get("longitude", BigDecimal.class)));
     }
 
     /** Hours of two tasks that no hour meets: the earlier one is kept to. */
