@@ -177,3 +177,7 @@ insert into whole_day_visit (whole_day_id, visit_id, was_technician_id, was_star
 insert into whole_day_letter (whole_day_id, customer_id) select w.id, c.id from whole_day w, customer c limit 1;
 insert into home_shut (home_id, from_day, heat_off, water_drained) select id, '2099-11-15', true, true from home limit 1;
 insert into home_opening (shut_id, day) select id, '2099-12-15' from home_shut limit 1;
+insert into home_handover (home_id, kind, customer_id, day) select h.id, 'let', c.id, '2026-07-01' from home h, customer c limit 1;
+insert into agreement_takeover (agreement_id, day, was_signer_id, was_payer_id, customer_id)
+  select id, '2099-07-01', signer_id, payer_id, payer_id from agreement limit 1;
+insert into key_return (home_id, kind, label, given_to, day) select id, 'key', 'cellar', 'Anselm Birk', '2026-07-01' from home limit 1;

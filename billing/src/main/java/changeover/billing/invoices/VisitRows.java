@@ -106,7 +106,10 @@ class VisitRows {
                   from customer c
                   left join home_part p on p.tenant_id = c.tenant_id and p.customer_id = c.id and p.home_id = ?
                    and p.from_day <= ? and (p.until_day is null or p.until_day > ?)
-                  left join agreement a on a.tenant_id = c.tenant_id and a.payer_id = c.id and a.id = ?
+                  left join agreement a on a.tenant_id = c.tenant_id and a.id = ? and c.id = coalesce((
+                    select t.was_payer_id from agreement_takeover t
+                     where t.tenant_id = a.tenant_id and t.agreement_id = a.id and t.day > ? order by t.day limit 1),
+                    a.payer_id)
                  where p.id is not null or a.id is not null
                  order by (a.id is not null) desc, array_position(
                    array['pays', 'signs', 'lives', 'gets_report', 'lets_in'], p.part) nulls last limit 1""")) {
@@ -114,6 +117,7 @@ class VisitRows {
             select.setObject(2, closed.day());
             select.setObject(3, closed.day());
             select.setObject(4, agreement);
+            select.setObject(5, closed.day());
             ResultSet row = select.executeQuery();
             return row.next() ? new Payer(row.getObject(1, UUID.class), row.getString(2), row.getString(3)) : null;
         }

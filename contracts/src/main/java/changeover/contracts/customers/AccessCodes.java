@@ -6,6 +6,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
@@ -73,6 +74,37 @@ public class AccessCodes {
         rows.remove(found);
         rows.flush();
         return true;
+    }
+
+    /** A key or a code that is in our hands no more: to whom it went back, and when. */
+    public record GivenBack(String kind, String label, String to, LocalDate day) {}
+
+    /** A key goes back, or a code is handed over: it is kept here no longer. False when there is none of that id in the home. */
+    public boolean giveBack(UUID homeId, UUID id, String to, LocalDate day) {
+        AccessCode found = rows.find(AccessCode.class, id);
+        if (found == null || !found.homeId().equals(homeId)) {
+            return false;
+        }
+        var checks = new Checks();
+        String who = checks.line("to", to);
+        checks.orRefuse();
+        rows.createNativeQuery("insert into key_return (home_id, kind, label, given_to, day)"
+                        + " values (:home, :kind, :label, :to, :day)")
+                .setParameter("home", homeId)
+                .setParameter("kind", found.kind())
+                .setParameter("label", found.label())
+                .setParameter("to", who)
+                .setParameter("day", day)
+                .executeUpdate();
+        return remove(id);
+    }
+
+    /** What went back, the latest first. */
+    public List<GivenBack> givenBack(UUID homeId) {
+        return rows.createNativeQuery("select kind, label, given_to, day from key_return"
+                        + " where home_id = :home order by day desc, id desc", GivenBack.class)
+                .setParameter("home", homeId)
+                .getResultList();
     }
 
     public List<Listed> list(UUID homeId) {

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -37,6 +38,19 @@ public class HomeParts {
             played.end(day);
         } else {
             rows.remove(played);
+        }
+    }
+
+    /** Parts pass to a customer on a day: whoever had them until then has them no more. */
+    public void pass(UUID homeId, UUID customerId, Set<PartInHome> passing, LocalDate day) {
+        on(homeId, day).stream()
+                .filter(played -> passing.contains(played.part()))
+                .forEach(played -> stop(played, day));
+        rows.flush();
+        for (PartInHome part : PartInHome.values()) {
+            if (passing.contains(part)) {
+                begin(homeId, customerId, part, day, null);
+            }
         }
     }
 

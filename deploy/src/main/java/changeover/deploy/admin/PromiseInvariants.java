@@ -36,7 +36,9 @@ final class PromiseInvariants {
                        group by a.tenant_id, a.payer_id
                       having not exists (
                         select 1 from agreement e join agreement_ending n on n.tenant_id = e.tenant_id and n.agreement_id = e.id
-                         where e.tenant_id = a.tenant_id and e.payer_id = a.payer_id)) payer"""),
+                         where e.tenant_id = a.tenant_id and e.payer_id = a.payer_id)
+                        and not exists (select 1 from agreement_takeover t where t.tenant_id = a.tenant_id
+                          and a.payer_id in (t.was_payer_id, t.customer_id))) payer"""),
             new Invariant("terms-apart", "agreement_acceptance", """
                     select count(*), count(*) filter (where exists (
                         select 1 from agreement b join agreement_acceptance yb

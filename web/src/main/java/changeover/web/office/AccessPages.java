@@ -45,8 +45,10 @@ public class AccessPages {
                 Home home,
                 List<HouseCard.Danger> dangers,
                 List<AccessCodes.Listed> codes,
+                List<AccessCodes.GivenBack> returned,
                 Said danger,
-                Said code);
+                Said code,
+                Said back);
 
         private Pages() {}
     }
@@ -142,6 +144,30 @@ public class AccessPages {
                 refusals -> page(id, Said.blank(), Said.blank()));
     }
 
+    /** A key or a code is in our hands no more: to whom it went, and when. */
+    @POST
+    @Path("{home}/codes/{code}/return")
+    public Response giveBack(
+            @PathParam("slug") String slug,
+            @PathParam("home") UUID id,
+            @PathParam("code") UUID code,
+            MultivaluedMap<String, String> fields) {
+        var typed = new Typed(fields);
+        return desk.answer(
+                () -> {
+                    known(id);
+                    String to = typed.text("to", 200);
+                    var day = typed.day("day");
+                    typed.understood();
+                    if (!codes.giveBack(id, code, to, day)) {
+                        throw new NotFoundException();
+                    }
+                    return SaidOnce.at(path(slug, id), "kept");
+                },
+                refusals -> page(
+                        id, Said.blank(), Said.blank(), Said.again(typed, refusals, frames.locale())));
+    }
+
     /** What was typed comes back, but never a secret. */
     private static Said withoutSecret(Said said) {
         var values = new LinkedHashMap<>(said.values());
@@ -150,6 +176,10 @@ public class AccessPages {
     }
 
     private TemplateInstance page(UUID id, Said danger, Said code) {
+        return page(id, danger, code, Said.blank());
+    }
+
+    private TemplateInstance page(UUID id, Said danger, Said code, Said back) {
         return Pages.access(
                 frames.of(Tab.HOMES),
                 known(id),
@@ -157,8 +187,10 @@ public class AccessPages {
                         .map(one -> new HouseCard.Danger(one.id(), one.kind(), one.note(), one.seenOn()))
                         .toList(),
                 codes.list(id),
+                codes.givenBack(id),
                 danger,
-                code);
+                code,
+                back);
     }
 
     private Home known(UUID id) {

@@ -23,6 +23,7 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
@@ -65,9 +66,17 @@ public class EndingPages {
 
     @GET
     @Transactional
-    public TemplateInstance ending(@PathParam("id") UUID id) {
+    public TemplateInstance ending(
+            @PathParam("id") UUID id,
+            @QueryParam("day") @Nullable String day,
+            @QueryParam("cause") @Nullable String cause) {
         return page(
-                id, Said.filled(Map.of("day", frames.of(Tab.AGREEMENTS).today().toString())));
+                id,
+                Said.filled(Map.of(
+                        "day",
+                        day == null ? frames.of(Tab.AGREEMENTS).today().toString() : day,
+                        "cause",
+                        cause == null ? "" : cause)));
     }
 
     @POST

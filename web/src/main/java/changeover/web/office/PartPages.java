@@ -1,7 +1,6 @@
 package changeover.web.office;
 
 import changeover.contracts.customers.Customer;
-import changeover.contracts.customers.Customers;
 import changeover.contracts.customers.Home;
 import changeover.contracts.customers.HomeParts;
 import changeover.contracts.customers.Homes;
@@ -47,9 +46,6 @@ import org.jspecify.annotations.Nullable;
 @RolesAllowed({"owner", "office"})
 public class PartPages {
 
-    /** As many customers are offered to choose from. */
-    private static final int FOUND = 12;
-
     private static final Set<String> PARTS =
             Arrays.stream(PartInHome.values()).map(PartInHome::code).collect(Collectors.toUnmodifiableSet());
 
@@ -79,7 +75,7 @@ public class PartPages {
     HomeParts parts;
 
     @Inject
-    Customers customers;
+    ChosenCustomer chosen;
 
     @Inject
     PeopleOfHomes people;
@@ -124,10 +120,9 @@ public class PartPages {
                     }
                     LocalDate from = typed.day("from");
                     String order = typed.line("purchaseOrder", 60);
-                    UUID key = typed.idOrNone("known");
-                    Customer customer = customer(key, typed);
+                    Customer customer = chosen.read(typed);
                     typed.understood();
-                    UUID who = customer == null ? added(typed) : customer.id();
+                    UUID who = chosen.written(customer, typed);
                     for (String part : wanted) {
                         parts.begin(home.id(), who, PartInHome.of(part), from, order);
                     }
@@ -158,38 +153,10 @@ public class PartPages {
                 refusals -> page(id, Said.again(typed, refusals, frames.locale()), ""));
     }
 
-    private @Nullable Customer customer(@Nullable UUID key, Typed typed) {
-        if (key == null) {
-            typed.text("name", 200);
-            return null;
-        }
-        return customers.get(key).orElseThrow(NotFoundException::new);
-    }
-
-    private UUID added(Typed typed) {
-        Customer.Facts facts = Customer.Facts.of(
-                typed.text("name", 200),
-                typed.oneOf("language", Set.of("en", "fr")),
-                typed.line("phone", 40),
-                typed.line("email", 200));
-        typed.understood();
-        return customers.add(facts).id();
-    }
-
     private TemplateInstance page(UUID id, Said form, String asked) {
         Home home = known(id);
-        String chosen = form.value("known");
-        List<Customer> found =
-                asked.isEmpty() ? customers.get(idOf(chosen)).stream().toList() : customers.find(asked, FOUND);
+        List<Customer> found = chosen.found(form, asked);
         return Pages.parts(frames.of(Tab.HOMES), home, people.ever(id, today.day()), form, asked, found);
-    }
-
-    private static UUID idOf(String text) {
-        try {
-            return UUID.fromString(text);
-        } catch (IllegalArgumentException notAnId) {
-            return new UUID(0, 0);
-        }
     }
 
     private Home known(UUID id) {
