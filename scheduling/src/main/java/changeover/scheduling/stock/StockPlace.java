@@ -46,6 +46,11 @@ public class StockPlace extends Owned {
         name = newName;
     }
 
+    /** In use no longer; what moved here stays in the books. */
+    void close(LocalDate day) {
+        closedOn = day;
+    }
+
     public boolean isShelf() {
         return kind.equals("shelf");
     }

@@ -36,7 +36,7 @@ public class Absences {
     /** What has begun or ended stays with them; to what they only go along is left with whoever leads. */
     public List<SharedOut.Share> shares(LocalDate day, UUID person) {
         int begun = held.begun(day);
-        DaysHeld.Held all = held.on(day, begun);
+        DaysHeld.Held all = held.onWith(person, day, begun);
         List<UUID> over = plans.of(day).stream()
                 .flatMap(plan -> plan.stops().stream())
                 .filter(stop -> stop.ended() != null)
@@ -58,6 +58,13 @@ public class Absences {
 
     /** @param why in the words of who writes it: it is kept with every visit that is not as it was */
     public List<SharedOut.Share> share(LocalDate day, UUID person, String why) {
+        List<SharedOut.Share> shares = shareOut(day, person, why);
+        rosters.takeOff(person, day, why);
+        return shares;
+    }
+
+    /** The same of somebody whose hours need not be taken off: they work here no more. */
+    List<SharedOut.Share> shareOut(LocalDate day, UUID person, String why) {
         List<SharedOut.Share> shares = shares(day, person);
         changes.toRing(day, person, shares, why);
         moves.write(shares.stream().map(one -> moved(one, day, person)).toList(), new Moving(Moving.By.US, why));
@@ -66,7 +73,6 @@ public class Absences {
                 .map(SharedOut.Share::visit)
                 .toList());
         changes.move(day, shares.stream().flatMap(Absences::move).toList());
-        rosters.takeOff(person, day, why);
         return shares;
     }
 

@@ -24,6 +24,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -125,8 +126,17 @@ public class DaysHeld {
         return with(Set.of(), day, begun);
     }
 
+    /** With somebody's visits too who does not work then, or works here no more. */
+    Held onWith(UUID person, LocalDate day, int begun) {
+        return with(Set.of(), day, begun, Optional.of(person));
+    }
+
     /** With the visits that are to be fitted in, from a minute of the day on. */
     public Held with(Set<UUID> visits, LocalDate day, int begun) {
+        return with(visits, day, begun, Optional.empty());
+    }
+
+    private Held with(Set<UUID> visits, LocalDate day, int begun, Optional<UUID> gone) {
         var map = new PlacesOnMap();
         int shop = shop(map);
         Roster roster = rosters.of(Window.ofDay(day));
@@ -134,10 +144,13 @@ public class DaysHeld {
         Map<UUID, TechnicianBase.Facts> begin = bases.all();
         Map<UUID, Set<String>> tickets = tickets(day);
         List<HeldDay> days = new ArrayList<>();
-        for (Membership member : people.technicians(day)) {
-            UUID id = member.personId();
+        var crew = new LinkedHashSet<UUID>();
+        people.technicians(day).stream().map(Membership::personId).forEach(crew::add);
+        gone.ifPresent(crew::add);
+        for (UUID id : crew) {
             TechnicianBase.Facts base = begin.get(id);
-            roster.on(id, day)
+            Optional<Roster.Hours> works = roster.on(id, day);
+            works.or(() -> gone.filter(id::equals).map(_ -> Roster.USUAL.getFirst()))
                     .map(hours -> new HeldDay(
                             id,
                             tickets.getOrDefault(id, Set.of()),
