@@ -181,4 +181,7 @@ public interface Messages {
 
     @Message("Print")
     String print();
+
+    @Message("You read here what the books rest on; nothing can be written.")
+    String reads_only();
 }

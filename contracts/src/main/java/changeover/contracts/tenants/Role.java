@@ -4,7 +4,9 @@ package changeover.contracts.tenants;
 public enum Role {
     OWNER,
     OFFICE,
-    TECHNICIAN;
+    TECHNICIAN,
+    /** Reads the money and writes nothing. */
+    ACCOUNTANT;
 
     /** The word kept in the database and said to the door. */
     public String code() {

@@ -36,7 +36,7 @@ import java.util.stream.Collectors;
 @RolesAllowed({"owner", "office", "technician"})
 public class PeopleApi {
 
-    private static final Set<String> ROLES = Set.of("owner", "office", "technician");
+    private static final Set<String> ROLES = Set.of("owner", "office", "technician", "accountant");
     private static final Set<String> LANGUAGES = Set.of("en", "fr");
 
     @Inject

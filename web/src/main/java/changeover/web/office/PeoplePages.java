@@ -89,7 +89,7 @@ public class PeoplePages {
         var typed = new Typed(fields);
         String name = typed.text("name", 120);
         String email = typed.text("email", 200);
-        String role = typed.oneOf("role", Set.of("owner", "office", "technician"));
+        String role = typed.oneOf("role", Set.of("owner", "office", "technician", "accountant"));
         String language = typed.oneOf("language", Set.of("en", "fr"));
         if (!Invitations.Invitation.isMail(email)) {
             typed.refuse(Refusal.of("people.mail").at("email"));

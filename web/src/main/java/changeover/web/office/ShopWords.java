@@ -111,6 +111,12 @@ public interface ShopWords {
     @Message("technician")
     String technician();
 
+    @Message("accountant")
+    String accountant();
+
+    @Message("An accountant reads the money, the documents and the exports, and writes nothing.")
+    String accountant_means();
+
     @Message("Language")
     String language();
 

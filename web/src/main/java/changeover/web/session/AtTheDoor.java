@@ -3,6 +3,7 @@ package changeover.web.session;
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.tenants.Door;
 import changeover.contracts.tenants.Doors;
+import changeover.contracts.tenants.Role;
 import io.quarkus.security.identity.SecurityIdentity;
 import io.quarkus.security.runtime.QuarkusPrincipal;
 import io.quarkus.security.runtime.QuarkusSecurityIdentity;
@@ -12,6 +13,7 @@ import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 
 /**
@@ -42,7 +44,7 @@ class AtTheDoor implements HttpSecurityPolicy {
             case MACHINE_ROOM -> fromThisMachine(request) ? CheckResult.permit() : nowhere(request);
             case DOORSTEP -> identity.map(who -> new CheckResult(!who.isAnonymous()));
             case CUSTOMER -> context.runBlocking(request, identity, (asked, who) -> customer(address));
-            case BUSINESS, API -> context.runBlocking(request, identity, (asked, who) -> member(address, who));
+            case BUSINESS, API -> context.runBlocking(request, identity, (asked, who) -> member(asked, address, who));
         };
     }
 
@@ -75,12 +77,12 @@ class AtTheDoor implements HttpSecurityPolicy {
                 .orElse(CheckResult.DENY);
     }
 
-    private CheckResult member(Address address, SecurityIdentity who) {
+    private CheckResult member(RoutingContext request, Address address, SecurityIdentity who) {
         if (who.isAnonymous()) {
             return CheckResult.DENY;
         }
         return person(who)
-                .flatMap(person -> doors.of(address.slug(), person).map(door -> inside(who, person, door)))
+                .flatMap(person -> doors.of(address.slug(), person).map(door -> inside(request, who, person, door)))
                 .orElse(CheckResult.DENY);
     }
 
@@ -93,18 +95,27 @@ class AtTheDoor implements HttpSecurityPolicy {
     }
 
     /** The person as known in this business: the token's own roles are left outside. */
-    private static CheckResult inside(SecurityIdentity who, UUID person, Door door) {
+    private static CheckResult inside(RoutingContext request, SecurityIdentity who, UUID person, Door door) {
         return new CheckResult(
                 true,
                 QuarkusSecurityIdentity.builder()
                         .setPrincipal(who.getPrincipal())
                         .addCredentials(who.getCredentials())
                         .addAttributes(who.getAttributes())
-                        .addRole(door.role().code())
+                        .addRoles(roles(request, door))
                         .addAttribute(TENANT, door.tenantId())
                         .addAttribute(PERSON, person)
                         .addAttribute(DOOR, door)
                         .addAttribute(LANGUAGE, door.personLanguage())
                         .build());
+    }
+
+    /** An accountant reads where the owner and the office read money, and is nobody anywhere else. */
+    private static Set<String> roles(RoutingContext request, Door door) {
+        boolean reads = door.role() == Role.ACCOUNTANT
+                && AccountantsReach.reads(request.request().method().name(), request.normalizedPath());
+        return reads
+                ? Set.of(Role.ACCOUNTANT.code(), Role.OFFICE.code(), Role.OWNER.code())
+                : Set.of(door.role().code());
     }
 }

@@ -135,7 +135,12 @@ class DoorPages {
     }
 
     private static String firstPage(Door door) {
-        return "/" + door.slug() + (door.role() == Role.TECHNICIAN ? "/field" : "/today");
+        return "/" + door.slug()
+                + switch (door.role()) {
+                    case OWNER, OFFICE -> "/today";
+                    case TECHNICIAN -> "/field";
+                    case ACCOUNTANT -> "/money";
+                };
     }
 
     private String language() {

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param tagline what the shop does and where, or empty
  * @param person the name of who is signed in, or empty on a page that needs no sign-in
- * @param role owner, office, technician, or empty
+ * @param role owner, office, technician, accountant, or empty
  * @param language the language of the page, as a tag: {@code en} or {@code fr-CA}
  * @param open the tab this page stands under, or none
  * @param theme {@code system}, {@code day} or {@code night}

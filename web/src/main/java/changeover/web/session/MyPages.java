@@ -14,7 +14,7 @@ import jakarta.ws.rs.core.Response;
 
 /** What a person chooses for themselves: the language of the pages. */
 @Path("/{slug}/language")
-@RolesAllowed({"owner", "office", "technician"})
+@RolesAllowed({"owner", "office", "technician", "accountant"})
 class MyPages {
 
     @Inject
