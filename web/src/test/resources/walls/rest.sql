@@ -181,3 +181,9 @@ insert into home_handover (home_id, kind, customer_id, day) select h.id, 'let', 
 insert into agreement_takeover (agreement_id, day, was_signer_id, was_payer_id, customer_id)
   select id, '2099-07-01', signer_id, payer_id, payer_id from agreement limit 1;
 insert into key_return (home_id, kind, label, given_to, day) select id, 'key', 'cellar', 'Anselm Birk', '2026-07-01' from home limit 1;
+insert into business_paper (kind, name, expires_on, remind_days)
+  select 'licence', 'Licence ' || n, '2099-01-01', 60 from generate_series(1, 3) n;
+insert into business_paper_end (paper_id, day) select id, '2026-03-01' from business_paper order by id limit 1;
+insert into business_paper_sent (paper_id, customer_id, day) select p.id, c.id, '2026-03-01' from business_paper p, customer c limit 1;
+insert into document (of_kind, of_id, version, media_type, file_name, language, sha256, bytes)
+  select 'paper', id, 1, 'application/pdf', 'licence.pdf', 'en', sha256('x'), 'x' from business_paper;

@@ -105,6 +105,15 @@ public class Documents {
         }
     }
 
+    /** Keeps a PDF that was brought and is never drawn. */
+    public void keepFile(Wanted wanted, String name, String language, byte[] pdf) {
+        try {
+            keep(Map.of(wanted, DrawnPaper.pdf(name, language, pdf)));
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the file could not be kept", cause);
+        }
+    }
+
     private Optional<Document> first(String sql, String... values) {
         List<Document> found = new ArrayList<>(1);
         try (var connection = database.getConnection();

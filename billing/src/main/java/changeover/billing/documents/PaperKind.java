@@ -11,7 +11,9 @@ public enum PaperKind {
     ESTIMATE,
     STATEMENT,
     /** Of a deposit. */
-    RECEIPT;
+    RECEIPT,
+    /** A paper of the business itself, as it was brought. */
+    PAPER;
 
     public static PaperKind of(String code) {
         return valueOf(code.toUpperCase(Locale.ROOT));

@@ -1,12 +1,30 @@
 package changeover.billing.notices;
 
+import changeover.billing.documents.DayInPaper;
 import changeover.billing.documents.Wanted;
+import changeover.contracts.tenants.Locales;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /** A message in the business's own words: greeted by name, closed by the business, to one customer. */
 public record FreeLetter(String kind, UUID aboutId, String subject, String body) {
+
+    /** A paper of the business goes to a customer. @param expiresOn its last day; null where it has none */
+    public static FreeLetter ofPaper(String language, UUID aboutId, String paper, @Nullable LocalDate expiresOn) {
+        String name = OneLine.of(paper);
+        String until = expiresOn == null
+                ? ""
+                : MailWords.say(
+                        language, "paper.until", Map.of("day", DayInPaper.of(expiresOn, Locales.of(language))));
+        return new FreeLetter(
+                "paper",
+                aboutId,
+                MailWords.say(language, "paper.subject", Map.of("paper", name)),
+                MailWords.say(language, "paper.body", Map.of("paper", name, "until", until)));
+    }
 
     /** @param business its name, then its telephone where it has one */
     NewMessage to(Recipient reader, List<String> business, List<Wanted> papers) {

@@ -7,6 +7,7 @@ import changeover.billing.payments.InvoiceLists;
 import changeover.billing.payments.Owed;
 import changeover.billing.payments.OwedBy;
 import changeover.billing.payments.Standing;
+import changeover.billing.papers.BusinessPapers;
 import changeover.contracts.customers.Homes;
 import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.Today;
@@ -77,6 +78,7 @@ public class TodayPages {
             List<AnswersWaiting.Answer> answers,
             List<Unread> unread,
             List<TicketsOut.Row> tickets,
+            List<OwnPaperPages.Line> papers,
             SeasonChart.Weeks weeks,
             String weeksFrom,
             String weeksUntil,
@@ -119,6 +121,9 @@ public class TodayPages {
 
     @Inject
     TicketsOut tickets;
+
+    @Inject
+    BusinessPapers papers;
 
     @Inject
     SeasonChart season;
@@ -168,6 +173,9 @@ public class TodayPages {
                                         home.homeId(), home.home(), home.customer(), frame.brief(home.visited())))
                                 .toList(),
                         tickets.rows(frame),
+                        papers.runningOut(day).stream()
+                                .map(one -> OwnPaperPages.line(one, frame))
+                                .toList(),
                         season.of(frame, title),
                         from,
                         until,
