@@ -187,3 +187,7 @@ insert into business_paper_end (paper_id, day) select id, '2026-03-01' from busi
 insert into business_paper_sent (paper_id, customer_id, day) select p.id, c.id, '2026-03-01' from business_paper p, customer c limit 1;
 insert into document (of_kind, of_id, version, media_type, file_name, language, sha256, bytes)
   select 'paper', id, 1, 'application/pdf', 'licence.pdf', 'en', sha256('x'), 'x' from business_paper;
+insert into instrument (name, serial) select 'Manometer', 'M-' || n from generate_series(1, 3) n;
+insert into instrument_calibration (instrument_id, day, until_day) select id, '2026-01-05', '2027-01-05' from instrument;
+insert into instrument_holder (instrument_id, person_id, day) select i.id, m.person_id, '2026-01-05' from instrument i, membership m limit 1;
+insert into instrument_end (instrument_id, day) select id, '2026-03-01' from instrument order by id limit 1;

@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -18,7 +19,7 @@ final class ReportReadings {
 
     private static final String SQL = """
             select e.name, t.task_code, t.wording_en, t.wording_fr, r.code, r.entered_value, r.entered_unit, r.unit,
-              r.running_state, r.low, r.high, r.standing, r.visit_task_id, r.value
+              r.running_state, r.low, r.high, r.standing, r.visit_task_id, r.value, r.instrument, r.instrument_until, r.day
             from reading r
             join visit_task t on t.tenant_id = r.tenant_id and t.id = r.visit_task_id
             left join equipment e on e.tenant_id = r.tenant_id and e.id = r.equipment_id
@@ -68,7 +69,7 @@ final class ReportReadings {
             return new ReportSheet.Reading(
                     row.getString(1),
                     what,
-                    state(row.getString(9), spec),
+                    state(row, spec),
                     said(typed),
                     null,
                     null,
@@ -82,7 +83,7 @@ final class ReportReadings {
         return new ReportSheet.Reading(
                 row.getString(1),
                 what,
-                state(row.getString(9), spec),
+                state(row, spec),
                 figures.number(shown) + (symbol.isEmpty() ? "" : "\u00a0" + symbol),
                 shown,
                 symbol.isEmpty() ? null : symbol,
@@ -98,6 +99,23 @@ final class ReportReadings {
             case "yes", "no" -> words.say("answer." + typed);
             default -> typed;
         };
+    }
+
+    /** How the machine ran, and what it was taken with; said where its calibration was over. */
+    private @Nullable String state(ResultSet row, @Nullable ReadingSpec spec) throws SQLException {
+        String state = state(row.getString(9), spec);
+        String instrument = row.getString(15);
+        if (instrument == null) {
+            return state;
+        }
+        LocalDate until = row.getObject(16, LocalDate.class);
+        String with = words.say("reading.with", "instrument", instrument);
+        String flag = until == null
+                ? ", " + words.say("reading.never")
+                : until.isBefore(row.getObject(17, LocalDate.class))
+                        ? ", " + words.say("reading.over", "day", figures.day(until))
+                        : "";
+        return (state == null || state.isBlank() ? "" : state + ", ") + with + flag;
     }
 
     private @Nullable String state(@Nullable String kept, @Nullable ReadingSpec spec) {

@@ -39,7 +39,8 @@ record JudgedReading(
         @Nullable BigDecimal high,
         String standing,
         boolean actOn,
-        @Nullable Wording beyond) {
+        @Nullable Wording beyond,
+        @Nullable UUID instrument) {
 
     private static final int DECIMALS = 6;
 
@@ -92,7 +93,8 @@ record JudgedReading(
                 expected == null || expected.high() == null ? null : kept(own.convert(expected.high(), base)),
                 judgement.standing().code(),
                 judgement.actOn(),
-                judgement.actOn() ? spec.beyond() : null);
+                judgement.actOn() ? spec.beyond() : null,
+                measured.instrument());
     }
 
     /** A band holds for the running state it was written for; a figure taken in another is kept, not judged. */
@@ -122,7 +124,8 @@ record JudgedReading(
                 null,
                 judgement.standing().code(),
                 judgement.actOn(),
-                judgement.actOn() ? spec.beyond() : null);
+                judgement.actOn() ? spec.beyond() : null,
+                measured.instrument());
     }
 
     /** The other numbers of the task; volts measured beside this very reading outrank a reading of volts. */

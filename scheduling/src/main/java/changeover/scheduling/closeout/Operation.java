@@ -22,6 +22,7 @@ public sealed interface Operation {
      * @param unit code of the unit it was typed in; null for the reading's own
      * @param running state the machine ran in; null for the reading's own
      * @param volts measured while it was taken
+     * @param instrument what it was taken with; null where nobody says
      */
     record Measured(
             UUID task,
@@ -29,8 +30,21 @@ public sealed interface Operation {
             String value,
             @Nullable String unit,
             @Nullable String running,
-            @Nullable BigDecimal volts)
-            implements Operation {}
+            @Nullable BigDecimal volts,
+            @Nullable UUID instrument)
+            implements Operation {
+
+        /** Nobody says what it was taken with. */
+        public Measured(
+                UUID task,
+                String code,
+                String value,
+                @Nullable String unit,
+                @Nullable String running,
+                @Nullable BigDecimal volts) {
+            this(task, code, value, unit, running, volts, null);
+        }
+    }
 
     /**
      * @param level code: information, recommended, urgent or do_not_use

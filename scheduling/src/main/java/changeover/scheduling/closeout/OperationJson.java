@@ -60,7 +60,8 @@ public final class OperationJson {
                         body.words("value", Body.LONGEST_LINE),
                         body.wordsOrNull("unit", Body.LONGEST_LINE),
                         body.wordsOrNull("running", Body.LONGEST_LINE),
-                        volts(body));
+                        volts(body),
+                        body.idOrNull("instrument"));
             case "finding" -> finding(body);
             case "photo" -> photo(body);
             case "part" -> part(body);
@@ -170,9 +171,10 @@ public final class OperationJson {
             case Arrive(), Leave() -> {}
             case TaskAnswered(var task, var outcome, var reason) ->
                 put(put(put(json, "task", task), "outcome", outcome.code()), "reason", reason);
-            case Measured(var task, var code, var value, var unit, var running, var volts) -> {
+            case Measured(var task, var code, var value, var unit, var running, var volts, var instrument) -> {
                 put(put(put(json, "task", task), "code", code), "value", value);
                 put(put(put(json, "unit", unit), "running", running), "volts", plain(volts));
+                put(json, "instrument", instrument);
             }
             case Found found -> {
                 put(put(put(json, "level", found.level()), "sentence", found.sentence()), "text", found.text());

@@ -62,6 +62,9 @@ public class Reading extends OwnedWithGivenId {
 
     private LocalDate day = LocalDate.EPOCH;
 
+    @Column(name = "instrument_id")
+    private @Nullable UUID instrumentId;
+
     /** For Hibernate. */
     protected Reading() {}
 
@@ -89,6 +92,7 @@ public class Reading extends OwnedWithGivenId {
         row.actionEn = judged.beyond() == null ? null : judged.beyond().en();
         row.actionFr = judged.beyond() == null ? null : judged.beyond().fr();
         row.day = day;
+        row.instrumentId = judged.instrument();
         return row;
     }
 

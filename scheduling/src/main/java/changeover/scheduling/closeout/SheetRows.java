@@ -1,6 +1,7 @@
 package changeover.scheduling.closeout;
 
 import changeover.scheduling.closeout.Operation.Found;
+import changeover.scheduling.closeout.Operation.Measured;
 import changeover.scheduling.closeout.Operation.PartTaken;
 import changeover.scheduling.closeout.Operation.Photographed;
 import changeover.scheduling.closeout.Operation.TaskAnswered;
@@ -47,6 +48,7 @@ class SheetRows {
                 sheet -> JudgedReading.of(visit, sheet).stream()
                         .map(judged -> new Line(judged.id(), List.of(judged), Reading.of(visit, judged, day)))
                         .toList());
+        nameInstruments(visit.id(), now);
         replace(
                 Finding.class,
                 before,
@@ -78,6 +80,24 @@ class SheetRows {
                                 List.of(),
                                 PartUsed.of(taken.id(), visit.id(), part, part.place() == null ? van : part.place()))));
         rows.flush();
+    }
+
+    /** What a reading was taken with is kept as it was called then, with the last day of the calibration that it had. */
+    private void nameInstruments(UUID visit, Sheet sheet) {
+        boolean any = sheet.each(Measured.class, (_, measured) -> measured).stream()
+                .anyMatch(measured -> measured.instrument() != null);
+        if (any) {
+            rows.createNativeQuery("""
+                            update reading r set instrument = i.name || ', ' || i.serial, instrument_until = (
+                                select c.until_day from instrument_calibration c
+                                 where c.tenant_id = i.tenant_id and c.instrument_id = i.id and c.day <= r.day
+                                 order by c.day desc, c.id desc limit 1)
+                              from instrument i
+                             where i.tenant_id = r.tenant_id and i.id = r.instrument_id and r.visit_id = :visit
+                               and r.instrument is null""")
+                    .setParameter("visit", visit)
+                    .executeUpdate();
+        }
     }
 
     private void replace(Class<?> entity, Sheet before, Sheet now, Function<Sheet, List<Line>> made) {

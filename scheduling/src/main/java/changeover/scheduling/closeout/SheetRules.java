@@ -96,6 +96,10 @@ record SheetRules(VisitAtHand visit, Surroundings shop) {
         if (spec == null) {
             return refused("reading-not-asked", "code");
         }
+        UUID instrument = measured.instrument();
+        if (instrument != null && !shop.knowsInstrument(instrument)) {
+            return refused("instrument-not-found", "instrument");
+        }
         return switch (spec.form()) {
             case NUMBER -> aboutNumber(spec, measured);
             case YES_NO ->

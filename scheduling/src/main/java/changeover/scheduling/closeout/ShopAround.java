@@ -8,6 +8,7 @@ import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Ticket;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Refusal;
+import changeover.scheduling.instruments.Instruments;
 import changeover.scheduling.stock.Parts;
 import changeover.scheduling.stock.Stock;
 import changeover.scheduling.stock.StockPlace;
@@ -43,6 +44,9 @@ class ShopAround {
 
     @Inject
     AllEquipment equipment;
+
+    @Inject
+    Instruments instruments;
 
     @Inject
     Today today;
@@ -91,6 +95,11 @@ class ShopAround {
             @Override
             public List<Refusal> aboutMachine(Equipment.Facts facts) {
                 return equipment.refusals(facts);
+            }
+
+            @Override
+            public boolean knowsInstrument(UUID id) {
+                return instruments.everKnown(id);
             }
 
             @Override

@@ -27,6 +27,9 @@ interface Surroundings {
     /** What the kind of the machine does not allow of what was said of it. */
     List<Refusal> aboutMachine(Equipment.Facts facts);
 
+    /** Whether the business has, or had, an instrument of this id. */
+    boolean knowsInstrument(UUID id);
+
     /** Whether a machine of this id stands anywhere. */
     boolean knowsMachine(UUID id);
 }

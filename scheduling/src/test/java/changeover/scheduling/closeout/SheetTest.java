@@ -112,6 +112,11 @@ class SheetTest {
         }
 
         @Override
+        public boolean knowsInstrument(UUID id) {
+            return id.equals(CLEAN);
+        }
+
+        @Override
         public boolean knowsMachine(UUID id) {
             return false;
         }
@@ -146,6 +151,11 @@ class SheetTest {
         check(Sheet.BLANK, new Measured(CLEAN, "split", "11.4", "K", null, null));
         check(Sheet.BLANK, new Measured(CLEAN, "split", "20", "degF", null, null), "reading-unit");
         check(Sheet.BLANK, new Measured(CLEAN, "split", "NaN", null, null, null), "operation.number");
+        check(Sheet.BLANK, new Measured(CLEAN, "split", "20", null, null, null, CLEAN));
+        check(
+                Sheet.BLANK,
+                new Measured(CLEAN, "split", "20", null, null, null, UUID.randomUUID()),
+                "instrument-not-found");
         check(Sheet.BLANK, new Measured(CLEAN, "other", "20", null, null, null), "reading-not-asked");
         check(Sheet.BLANK, found("rust", FURNACE));
         check(Sheet.BLANK, found("rumour", FURNACE), "sentence-not-found");

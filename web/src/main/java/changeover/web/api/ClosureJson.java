@@ -47,7 +47,7 @@ final class ClosureJson {
                     .filter(id -> !named.contains(id))
                     .forEach(id -> say("task", body().put("task", id.toString()).put("outcome", outcome)));
         }
-        each("readings", "reading", "task", "code", "value", "unit", "running", "volts");
+        each("readings", "reading", "task", "code", "value", "unit", "running", "volts", "instrument");
         each(
                 "findings",
                 "finding",

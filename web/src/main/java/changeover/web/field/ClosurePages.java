@@ -51,7 +51,8 @@ public class ClosurePages {
             boolean over,
             List<VisitView.Line> open,
             int tasks,
-            boolean unread) {}
+            boolean unread,
+            List<String> instruments) {}
 
     @CheckedTemplate(basePath = "field")
     static class Pages {
@@ -71,6 +72,9 @@ public class ClosurePages {
 
     @Inject
     VisitViews checklists;
+
+    @Inject
+    InstrumentChoices instruments;
 
     @Inject
     Homes homes;
@@ -144,7 +148,8 @@ public class ClosurePages {
                         tasks.stream().filter(task -> task.outcome().isEmpty()).toList(),
                         tasks.size(),
                         homes.get(row.homeId()).filter(Home::toBeRead).isPresent()
-                                && new SheetSoFar(lines.said()).each("machine").isEmpty()),
+                                && new SheetSoFar(lines.said()).each("machine").isEmpty(),
+                        instruments.over(lines, frame.today(), frame)),
                 form,
                 made);
     }

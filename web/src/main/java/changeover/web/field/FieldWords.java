@@ -183,4 +183,19 @@ public interface FieldWords {
 
     @Message("More than this needs a new yes first: call the office.")
     String not_beyond();
+
+    @Message("Measured with")
+    String instrument();
+
+    @Message("nothing named")
+    String instrument_none();
+
+    @Message("{name}: calibration over since {day}")
+    String instrument_over(String name, String day);
+
+    @Message("{name}: no calibration known")
+    String instrument_never(String name);
+
+    @Message("Measured with an instrument that is out of calibration; the report says so:")
+    String instruments_over();
 }

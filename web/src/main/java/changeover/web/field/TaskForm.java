@@ -44,6 +44,7 @@ final class TaskForm {
                 known.put("reading." + code, SheetSoFar.text(said, "value"));
                 known.put("unit." + code, SheetSoFar.text(said, "unit"));
                 known.put("running." + code, SheetSoFar.text(said, "running"));
+                known.merge("instrument", SheetSoFar.text(said, "instrument"), (one, other) -> one.isEmpty() ? other : one);
             });
         }
         known.put("level", NOTHING);
@@ -94,9 +95,19 @@ final class TaskForm {
                         value,
                         unit == null ? line.spec().unit() : unit,
                         typed.line("running." + code, LINE),
-                        null),
+                        null,
+                        InstrumentChoices.isNumber(line) ? instrument(standing) : null),
                 standing,
-                field -> field.equals("unit") || field.equals("running") ? field + "." + code : "reading." + code);
+                field -> field.equals("instrument") ? field : field.equals("unit") || field.equals("running") ? field + "." + code : "reading." + code);
+    }
+
+    /** As the form says; where it does not ask, as it stands. */
+    private @Nullable UUID instrument(@Nullable Said standing) {
+        if (typed.asTyped().containsKey("instrument")) {
+            return typed.idOrNone("instrument");
+        }
+        String stood = standing == null ? "" : SheetSoFar.text(standing, "instrument");
+        return stood.isEmpty() ? null : UUID.fromString(stood);
     }
 
     private void finding(Telling telling) {

@@ -40,7 +40,8 @@ public class TaskPages {
 
     @CheckedTemplate(basePath = "field")
     static class Pages {
-        static native TemplateInstance task(Frame frame, TaskView view, Said form, String made);
+        static native TemplateInstance task(
+                Frame frame, TaskView view, Said form, String made, List<InstrumentChoices.Choice> instruments);
 
         private Pages() {}
     }
@@ -64,6 +65,9 @@ public class TaskPages {
     Readings readings;
 
     @Inject
+    InstrumentChoices instruments;
+
+    @Inject
     CloseOut closeOut;
 
     @Inject
@@ -84,7 +88,8 @@ public class TaskPages {
                 views.of(row, lines, line, frame),
                 Said.filled(TaskForm.known(
                         line, new SheetSoFar(lines.said()), frame.locale().getLanguage())),
-                UUID.randomUUID().toString());
+                UUID.randomUUID().toString(),
+                instruments.of(line, frame));
     }
 
     /** Keeps the task and goes on; a reading that is off, said for the first time, is looked at once more first. */
@@ -117,7 +122,8 @@ public class TaskPages {
                             frame,
                             views.of(row, lines, line(lines, task), frame),
                             Said.again(typed, refusals, frame.locale()),
-                            Telling.form(typed).toString());
+                            Telling.form(typed).toString(),
+                            instruments.of(line(lines, task), frame));
                 });
     }
 

@@ -8,6 +8,7 @@ import changeover.billing.payments.Owed;
 import changeover.billing.payments.OwedBy;
 import changeover.billing.payments.Standing;
 import changeover.billing.papers.BusinessPapers;
+import changeover.scheduling.instruments.Instruments;
 import changeover.contracts.customers.Homes;
 import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.Today;
@@ -79,6 +80,7 @@ public class TodayPages {
             List<Unread> unread,
             List<TicketsOut.Row> tickets,
             List<OwnPaperPages.Line> papers,
+            List<InstrumentPages.Line> instruments,
             SeasonChart.Weeks weeks,
             String weeksFrom,
             String weeksUntil,
@@ -124,6 +126,9 @@ public class TodayPages {
 
     @Inject
     BusinessPapers papers;
+
+    @Inject
+    Instruments instruments;
 
     @Inject
     SeasonChart season;
@@ -175,6 +180,9 @@ public class TodayPages {
                         tickets.rows(frame),
                         papers.runningOut(day).stream()
                                 .map(one -> OwnPaperPages.line(one, frame))
+                                .toList(),
+                        instruments.runningOut(day).stream()
+                                .map(one -> InstrumentPages.line(one, frame))
                                 .toList(),
                         season.of(frame, title),
                         from,

@@ -68,6 +68,7 @@ class Reached {
             Map.entry("on-call", "on_call.id"),
             Map.entry("hazards", "hazard.id"),
             Map.entry("shut", "home_shut.id"),
+            Map.entry("instruments", "instrument.id"),
             Map.entry("papers", "business_paper.id"),
             Map.entry("keys", "access_code.id"),
             Map.entry("seasons", "season.id"),
