@@ -9,6 +9,7 @@ import changeover.contracts.PostgresForTests;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
 import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
@@ -28,6 +29,9 @@ class ReportPapersTest {
 
     @Inject
     Documents documents;
+
+    @Inject
+    EntityManager rows;
 
     @Test
     void a_closed_visit_gets_its_report_from_its_rows_in_the_language_of_whoever_gets_it() {
@@ -64,6 +68,21 @@ class ReportPapersTest {
             assertTrue(text.contains(said), said + " in\n" + text);
         }
         assertFalse(text.contains("Version 2"));
+    }
+
+    @Test
+    void a_reading_says_what_it_was_taken_with_and_that_its_calibration_was_over() {
+        UUID tenant = business.quebec();
+        var closed = new ClosedVisitRows(business);
+        business.in(tenant, closed::write);
+        business.in(tenant, () -> rows.createNativeQuery(
+                        "update reading set instrument = 'Pince, A-9', instrument_until = '2026-05-02'")
+                .executeUpdate());
+        business.in(tenant, () -> documents.order(List.of(Wanted.of(PaperKind.REPORT, closed.visit))));
+        toMake.makePending(tenant, 10);
+        Document report = toMake.newest(tenant, PaperKind.REPORT, closed.visit).orElseThrow();
+        String text = Judged.archived("report-instrument", report.bytes()).replaceAll("\\s+", " ");
+        assertTrue(text.contains("avec Pince, A-9, étalonnage expiré depuis le 2 mai 2026"), text);
     }
 
     @Test
