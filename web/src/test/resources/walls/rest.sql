@@ -191,3 +191,7 @@ insert into instrument (name, serial) select 'Manometer', 'M-' || n from generat
 insert into instrument_calibration (instrument_id, day, until_day) select id, '2026-01-05', '2027-01-05' from instrument;
 insert into instrument_holder (instrument_id, person_id, day) select i.id, m.person_id, '2026-01-05' from instrument i, membership m limit 1;
 insert into instrument_end (instrument_id, day) select id, '2026-03-01' from instrument order by id limit 1;
+insert into hours_correction (person_id, day, minutes, why)
+  select person_id, '2026-03-02', 480, 'Drove to the far lake' from membership where role = 'technician' limit 1;
+insert into hours_signature (person_id, monday, minutes, at)
+  select person_id, '2026-03-02', 480, now() from membership where role = 'technician' limit 1;
