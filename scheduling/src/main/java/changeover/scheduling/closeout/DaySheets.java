@@ -69,9 +69,17 @@ public class DaySheets {
 
     /** The technician's day. Keys and codes stand in it on that day only, and each reading of them is kept. */
     public DaySheet of(UUID technicianId, LocalDate day) {
+        return of(technicianId, day, day.equals(today.day()));
+    }
+
+    /** The same to be printed: paper lies about, so neither key nor code stands on it. */
+    public DaySheet onPaper(UUID technicianId, LocalDate day) {
+        return of(technicianId, day, false);
+    }
+
+    private DaySheet of(UUID technicianId, LocalDate day, boolean withCodes) {
         DayPlan plan = plans.of(technicianId, day);
         Catalogue catalogue = own.catalogue();
-        boolean withCodes = day.equals(today.day());
         List<DaySheet.Stop> stops = plan.stops().stream()
                 .map(stop -> stop(stop, technicianId, catalogue, withCodes))
                 .toList();

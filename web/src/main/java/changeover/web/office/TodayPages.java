@@ -78,6 +78,7 @@ public class TodayPages {
             List<Visit> due,
             List<AnswersWaiting.Answer> answers,
             List<Unread> unread,
+            String tomorrow,
             List<TicketsOut.Row> tickets,
             List<OwnPaperPages.Line> papers,
             List<InstrumentPages.Line> instruments,
@@ -177,6 +178,7 @@ public class TodayPages {
                                 .map(home -> new Unread(
                                         home.homeId(), home.home(), home.customer(), frame.brief(home.visited())))
                                 .toList(),
+                        day.plusDays(1).toString(),
                         tickets.rows(frame),
                         papers.runningOut(day).stream()
                                 .map(one -> OwnPaperPages.line(one, frame))

@@ -6,6 +6,12 @@ import io.quarkus.qute.i18n.MessageBundle;
 /** The words of a whole day that moves to later days. */
 @MessageBundle("wholeday")
 public interface WholeDayWords {
+    @Message("Print the day’s sheets")
+    String sheets();
+
+    @Message("Print tomorrow’s sheets")
+    String tomorrows_sheets();
+
     @Message("Move the whole day")
     String heading();
 
