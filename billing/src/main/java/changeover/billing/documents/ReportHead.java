@@ -13,7 +13,11 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
-/** Who, where and when of a closed visit, and in whose language its report is: whoever gets it, else who signs or pays. */
+/**
+ * Who, where and when of a closed visit, and in whose language its report is: whoever gets it, else who signs or pays.
+ *
+ * @param typedBy who wrote it down in the technician's name, from paper; null where they did so themselves
+ */
 record ReportHead(
         UUID homeId,
         LocalDate day,
@@ -27,14 +31,18 @@ record ReportHead(
         @Nullable String note,
         String customer,
         Locale language,
-        List<String> home) {
+        List<String> home,
+        @Nullable String typedBy) {
 
     private static final String SQL = """
             select c.home_id, c.day, c.arrived_at, c.left_at, coalesce(m.name, ''),
               (select string_agg(t.kind, ',' order by t.kind) from ticket t
                 where t.tenant_id = c.tenant_id and t.person_id = c.technician_id),
               v.kind, c.received_by, c.nobody_why, c.household_note, coalesce(r.name, ''), coalesce(r.language, b.language),
-              h.unit_label, h.street, h.city, h.region, h.postal
+              h.unit_label, h.street, h.city, h.region, h.postal,
+              (select p.name from operation o join membership p on p.tenant_id = o.tenant_id and p.person_id = o.person_id
+                where o.tenant_id = c.tenant_id and o.visit_id = c.visit_id and o.kind = 'close' and o.state = 'taken'
+                  and o.person_id <> c.technician_id order by o.place desc limit 1)
             from closure c
             join business b on b.id = c.tenant_id
             join visit v on v.tenant_id = c.tenant_id and v.id = c.visit_id
@@ -76,7 +84,8 @@ record ReportHead(
                         row.getString(14),
                         row.getString(15),
                         row.getString(16),
-                        row.getString(17)));
+                        row.getString(17)),
+                row.getString(18));
     }
 
     private static @Nullable Instant instant(ResultSet row, int column) throws SQLException {

@@ -81,7 +81,7 @@ public class ReportSheets {
                 time(head.left(), zone),
                 head.technician(),
                 head.tickets(),
-                words.say("visit." + head.kind()),
+                words.say("visit." + head.kind()) + typed(head, words),
                 correction(visit, version, zone),
                 new ReportReadings(catalogue, words, findings.numbersByTask()).of(database, visit),
                 found,
@@ -94,6 +94,11 @@ public class ReportSheets {
                 new ReportSheet.Received(head.receivedBy(), head.nobodyWhy(), time(head.left(), zone)),
                 year(head, own),
                 cautions(householdCodes, catalogue, words));
+    }
+
+    private static String typed(ReportHead head, Words words) {
+        String by = head.typedBy();
+        return by == null ? "" : ", " + words.say("report.typed-by", "name", by);
     }
 
     private @Nullable HomeYear year(ReportHead head, OwnCatalogue.Own own) {

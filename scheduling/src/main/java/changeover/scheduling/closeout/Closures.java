@@ -35,6 +35,20 @@ public class Closures {
                 .getResultList();
     }
 
+    /** Who typed a close-out in the technician's name, as from a sheet of paper; empty where they closed it themselves. */
+    public Optional<UUID> typedBy(UUID visitId) {
+        return rows.createNativeQuery("""
+                        select o.person_id from closure c
+                          join operation o on o.tenant_id = c.tenant_id and o.visit_id = c.visit_id and o.kind = 'close'
+                           and o.state = 'taken' and o.person_id <> c.technician_id
+                         where c.visit_id = :visit order by o.place desc""", UUID.class)
+                .setParameter("visit", visitId)
+                .setMaxResults(1)
+                .getResultStream()
+                .map(UUID.class::cast)
+                .findFirst();
+    }
+
     void keep(Closure closure) {
         rows.persist(closure);
         rows.flush();

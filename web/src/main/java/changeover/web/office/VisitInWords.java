@@ -4,6 +4,9 @@ import changeover.contracts.catalogue.Grounds;
 import changeover.contracts.catalogue.OwnCatalogue;
 import changeover.contracts.customers.AllEquipment;
 import changeover.contracts.customers.Equipment;
+import changeover.contracts.tenants.Membership;
+import changeover.contracts.tenants.People;
+import changeover.scheduling.closeout.Closures;
 import changeover.scheduling.visits.VisitLists;
 import changeover.scheduling.visits.VisitTask;
 import changeover.scheduling.visits.Visits;
@@ -40,6 +43,7 @@ public class VisitInWords {
             String seen,
             String note,
             List<String> shut,
+            String typedBy,
             List<Task> tasks) {}
 
     /**
@@ -74,6 +78,12 @@ public class VisitInWords {
     @Inject
     ShutInWords shut;
 
+    @Inject
+    Closures closures;
+
+    @Inject
+    People people;
+
     View of(VisitLists.Row row, Frame frame) {
         List<VisitTask> tasks = visits.tasksOf(row.id());
         Map<UUID, String> machines =
@@ -104,6 +114,7 @@ public class VisitInWords {
                 SeenDay.of(row).text(),
                 visits.find(row.id()).flatMap(visit -> visit.note()).orElse(""),
                 row.how() == null ? shut.of(row.homeId(), frame.locale()) : List.of(),
+                closures.typedBy(row.id()).flatMap(people::of).map(Membership::name).orElse(""),
                 tasks.stream().map(task -> task(task, machines, own, frame)).toList());
     }
 

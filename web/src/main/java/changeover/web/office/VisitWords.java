@@ -105,4 +105,13 @@ public interface VisitWords {
 
     @Message("Close it out")
     String close_out();
+
+    @Message("On paper")
+    String paper();
+
+    @Message("Type its close-out from paper, in the technician’s name")
+    String from_paper();
+
+    @Message("The close-out was typed by {name} in the technician’s name.")
+    String typed_by(String name);
 }
