@@ -104,7 +104,7 @@ public class BusinessPapers {
         UUID id = Ids.next();
         LocalDate expires = facts.expiresOn();
         rows.createNativeQuery("insert into business_paper (id, kind, name, number, expires_on, remind_days)"
-                        + " values (:id, :kind, :name, :number, cast(:expires as date), :days)")
+                        + " values (:id, :kind, :name, cast(:number as text), cast(:expires as date), :days)")
                 .setParameter("id", id)
                 .setParameter("kind", kind)
                 .setParameter("name", name)

@@ -100,7 +100,7 @@ public class HomesShut {
         }
         UUID id = Ids.next();
         rows.createNativeQuery("insert into home_shut (id, home_id, from_day, until_day, heat_off, water_drained, note)"
-                        + " values (:id, :home, :from, cast(:until as date), :heat, :water, :note)")
+                        + " values (:id, :home, :from, cast(:until as date), :heat, :water, cast(:note as text))")
                 .setParameter("id", id)
                 .setParameter("home", homeId)
                 .setParameter("from", facts.from())

@@ -110,10 +110,9 @@ class SheetTest {
         public List<Refusal> aboutMachine(Equipment.Facts facts) {
             return List.of();
         }
-
         @Override
         public boolean knowsInstrument(UUID id) {
-            return id.equals(CLEAN);
+            return false;
         }
 
         @Override
@@ -151,11 +150,7 @@ class SheetTest {
         check(Sheet.BLANK, new Measured(CLEAN, "split", "11.4", "K", null, null));
         check(Sheet.BLANK, new Measured(CLEAN, "split", "20", "degF", null, null), "reading-unit");
         check(Sheet.BLANK, new Measured(CLEAN, "split", "NaN", null, null, null), "operation.number");
-        check(Sheet.BLANK, new Measured(CLEAN, "split", "20", null, null, null, CLEAN));
-        check(
-                Sheet.BLANK,
-                new Measured(CLEAN, "split", "20", null, null, null, UUID.randomUUID()),
-                "instrument-not-found");
+        check(Sheet.BLANK, new Measured(CLEAN, "split", "20", null, null, null, id(99)), "instrument-not-found");
         check(Sheet.BLANK, new Measured(CLEAN, "other", "20", null, null, null), "reading-not-asked");
         check(Sheet.BLANK, found("rust", FURNACE));
         check(Sheet.BLANK, found("rumour", FURNACE), "sentence-not-found");
