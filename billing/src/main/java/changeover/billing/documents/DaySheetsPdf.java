@@ -169,7 +169,9 @@ public final class DaySheetsPdf {
     private String unit(ReadingSpec spec) {
         String code = spec.unit();
         UnitOfMeasure unit = code == null ? null : UnitOfMeasure.find(code).orElse(null);
-        return unit == null ? "" : unit == UnitOfMeasure.OHM ? "ohm" : unit.symbol().in(language);
+        return unit == null
+                ? ""
+                : unit == UnitOfMeasure.OHM ? "ohm" : unit.symbol().in(language);
     }
 
     private String band(DaySheet.ReadingLine line) {
@@ -180,9 +182,7 @@ public final class DaySheetsPdf {
         }
         String said = low == null
                 ? words.say("day.at-most", "high", shown(high))
-                : high == null
-                        ? words.say("day.at-least", "low", shown(low))
-                        : shown(low) + " – " + shown(high);
+                : high == null ? words.say("day.at-least", "low", shown(low)) : shown(low) + " – " + shown(high);
         return "  (" + said + ")";
     }
 

@@ -67,16 +67,7 @@ final class ReportReadings {
         BigDecimal value = row.getBigDecimal(14);
         if (value == null || unit == null || base == null) {
             return new ReportSheet.Reading(
-                    row.getString(1),
-                    what,
-                    state(row, spec),
-                    said(typed),
-                    null,
-                    null,
-                    null,
-                    null,
-                    standing,
-                    finding);
+                    row.getString(1), what, state(row, spec), said(typed), null, null, null, null, standing, finding);
         }
         BigDecimal shown = fewFigures(base.convert(value, unit));
         String symbol = symbol(unit);

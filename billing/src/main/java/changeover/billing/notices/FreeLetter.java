@@ -17,8 +17,7 @@ public record FreeLetter(String kind, UUID aboutId, String subject, String body)
         String name = OneLine.of(paper);
         String until = expiresOn == null
                 ? ""
-                : MailWords.say(
-                        language, "paper.until", Map.of("day", DayInPaper.of(expiresOn, Locales.of(language))));
+                : MailWords.say(language, "paper.until", Map.of("day", DayInPaper.of(expiresOn, Locales.of(language))));
         return new FreeLetter(
                 "paper",
                 aboutId,

@@ -69,7 +69,8 @@ public class WholeDayMoves {
             UUID id = Ids.next();
             rows.add(id, done.id(), customer);
             words.put(
-                    new LettersToCustomers.Addressed(customer, List.of()), language -> letter(language, id, done, visits));
+                    new LettersToCustomers.Addressed(customer, List.of()),
+                    language -> letter(language, id, done, visits));
         });
         try (Connection connection = database.getConnection()) {
             rows.store(connection);
@@ -82,8 +83,8 @@ public class WholeDayMoves {
     static FreeLetter letter(String language, UUID id, WholeDays.Done done, List<WholeDay.Goes> visits) {
         DayWords in = DayWords.of(Locales.of(language));
         String day = in.withWeekday(done.day());
-        String cause = MailWords.say(
-                language, "moved.because." + done.reason().cause().code(), Map.of());
+        String cause =
+                MailWords.say(language, "moved.because." + done.reason().cause().code(), Map.of());
         String lines = visits.stream().map(one -> line(language, in, one)).collect(Collectors.joining("\n"));
         return new FreeLetter(
                 KIND,
@@ -101,13 +102,7 @@ public class WholeDayMoves {
                 : MailWords.say(
                         language,
                         "moved.line",
-                        Map.of(
-                                "home",
-                                home,
-                                "day",
-                                in.withWeekday(day),
-                                "hour",
-                                hour(in, Minutes.time(one.starts()))));
+                        Map.of("home", home, "day", in.withWeekday(day), "hour", hour(in, Minutes.time(one.starts()))));
     }
 
     /** "10:30", « 10 h 30 ». */

@@ -47,7 +47,6 @@ class WholeDayStillTrue implements StillTrue {
                         "select whole_day_id, customer_id from whole_day_letter where id = :letter", Tuple.class)
                 .setParameter("letter", letter)
                 .getResultList();
-        found.forEach(row ->
-                heard.unheard(row.get("whole_day_id", UUID.class), row.get("customer_id", UUID.class)));
+        found.forEach(row -> heard.unheard(row.get("whole_day_id", UUID.class), row.get("customer_id", UUID.class)));
     }
 }

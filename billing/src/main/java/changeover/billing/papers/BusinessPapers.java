@@ -113,7 +113,8 @@ public class BusinessPapers {
                 .setParameter("days", facts.remindDays())
                 .executeUpdate();
         if (file.length > 0) {
-            documents.keepFile(Wanted.of(PaperKind.PAPER, id), name, businesses.current().language(), file);
+            documents.keepFile(
+                    Wanted.of(PaperKind.PAPER, id), name, businesses.current().language(), file);
         }
         return id;
     }
@@ -163,15 +164,16 @@ public class BusinessPapers {
     /** Newest first. */
     @SuppressWarnings("unchecked")
     public List<Sending> sendings(int most) {
-        List<Tuple> found = rows.createNativeQuery("""
+        List<Tuple> found =
+                rows.createNativeQuery("""
                         select s.paper_id, c.name, s.day from business_paper_sent s
                           join customer c on c.tenant_id = s.tenant_id and c.id = s.customer_id
-                         order by s.id desc""", Tuple.class)
-                .setMaxResults(most)
-                .getResultList();
+                         order by s.id desc""", Tuple.class).setMaxResults(most).getResultList();
         return found.stream()
                 .map(row -> new Sending(
-                        row.get("paper_id", UUID.class), row.get("name", String.class), row.get("day", LocalDate.class)))
+                        row.get("paper_id", UUID.class),
+                        row.get("name", String.class),
+                        row.get("day", LocalDate.class)))
                 .toList();
     }
 }

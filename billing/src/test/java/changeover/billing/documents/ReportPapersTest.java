@@ -75,9 +75,11 @@ class ReportPapersTest {
         UUID tenant = business.quebec();
         var closed = new ClosedVisitRows(business);
         business.in(tenant, closed::write);
-        business.in(tenant, () -> rows.createNativeQuery(
-                        "update reading set instrument = 'Pince, A-9', instrument_until = '2026-05-02'")
-                .executeUpdate());
+        business.in(
+                tenant,
+                () -> rows.createNativeQuery(
+                                "update reading set instrument = 'Pince, A-9', instrument_until = '2026-05-02'")
+                        .executeUpdate());
         business.in(tenant, () -> documents.order(List.of(Wanted.of(PaperKind.REPORT, closed.visit))));
         toMake.makePending(tenant, 10);
         Document report = toMake.newest(tenant, PaperKind.REPORT, closed.visit).orElseThrow();

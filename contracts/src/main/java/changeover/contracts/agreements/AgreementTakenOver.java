@@ -8,4 +8,5 @@ import java.util.UUID;
  *
  * @param language of the new payer, en or fr
  */
-public record AgreementTakenOver(UUID agreementId, UUID homeId, LocalDate day, UUID wasPayerId, UUID payerId, String language) {}
+public record AgreementTakenOver(
+        UUID agreementId, UUID homeId, LocalDate day, UUID wasPayerId, UUID payerId, String language) {}

@@ -87,15 +87,17 @@ public class HomesHandedOver {
 
     private void takeOver(Agreement agreement, Customer customer, LocalDate day) {
         UUID wasPayer = agreement.payerId();
-        rows.createNativeQuery("insert into agreement_takeover (agreement_id, day, was_signer_id, was_payer_id, customer_id)"
-                        + " values (:agreement, :day, :signer, :payer, :customer)")
+        rows.createNativeQuery(
+                        "insert into agreement_takeover (agreement_id, day, was_signer_id, was_payer_id, customer_id)"
+                                + " values (:agreement, :day, :signer, :payer, :customer)")
                 .setParameter("agreement", agreement.id())
                 .setParameter("day", day)
                 .setParameter("signer", agreement.signerId())
                 .setParameter("payer", wasPayer)
                 .setParameter("customer", customer.id())
                 .executeUpdate();
-        rows.createQuery("update versioned Agreement set signerId = :customer, payerId = :customer where id = :agreement")
+        rows.createQuery(
+                        "update versioned Agreement set signerId = :customer, payerId = :customer where id = :agreement")
                 .setParameter("customer", customer.id())
                 .setParameter("agreement", agreement.id())
                 .executeUpdate();

@@ -101,8 +101,10 @@ public class AccessCodes {
 
     /** What went back, the latest first. */
     public List<GivenBack> givenBack(UUID homeId) {
-        return rows.createNativeQuery("select kind, label, given_to, day from key_return"
-                        + " where home_id = :home order by day desc, id desc", GivenBack.class)
+        return rows.createNativeQuery(
+                        "select kind, label, given_to, day from key_return"
+                                + " where home_id = :home order by day desc, id desc",
+                        GivenBack.class)
                 .setParameter("home", homeId)
                 .getResultList();
     }

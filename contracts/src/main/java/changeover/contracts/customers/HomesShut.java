@@ -115,7 +115,8 @@ public class HomesShut {
     private static boolean meets(Shut one, Facts other) {
         LocalDate until = other.until();
         LocalDate ends = one.until();
-        return (ends == null || other.from().isBefore(ends)) && (until == null || one.from().isBefore(until));
+        return (ends == null || other.from().isBefore(ends))
+                && (until == null || one.from().isBefore(until));
     }
 
     /**

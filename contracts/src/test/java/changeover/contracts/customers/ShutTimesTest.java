@@ -17,7 +17,8 @@ class ShutTimesTest {
 
     private static Window days(int first, int last) {
         return Window.ofDays(
-                LocalDate.of(2026, 8, 31).plusDays(first), LocalDate.of(2026, 8, 31).plusDays(last));
+                LocalDate.of(2026, 8, 31).plusDays(first),
+                LocalDate.of(2026, 8, 31).plusDays(last));
     }
 
     private static void check(Optional<Window> expected, Window... shut) {

@@ -94,9 +94,7 @@ class SheetRows {
                                  order by c.day desc, c.id desc limit 1)
                               from instrument i
                              where i.tenant_id = r.tenant_id and i.id = r.instrument_id and r.visit_id = :visit
-                               and r.instrument is null""")
-                    .setParameter("visit", visit)
-                    .executeUpdate();
+                               and r.instrument is null""").setParameter("visit", visit).executeUpdate();
         }
     }
 

@@ -141,8 +141,7 @@ public class Appointments {
     private static Wording isShut(HomesShut.Shut time) {
         String en = (time.heatOff() ? ", heat off" : "") + (time.waterDrained() ? ", water drained" : "");
         String fr = (time.heatOff() ? ", chauffage coupé" : "") + (time.waterDrained() ? ", eau vidangée" : "");
-        return new Wording(
-                "The home is shut on that day" + en + ".", "La maison est fermée ce jour-là" + fr + ".");
+        return new Wording("The home is shut on that day" + en + ".", "La maison est fermée ce jour-là" + fr + ".");
     }
 
     private static final Map<String, Wording> TICKETS = Map.of(

@@ -101,7 +101,8 @@ public class SeasonPlans {
                 .getResultList();
         Map<UUID, ShutTimes> shut = shutOut.inSeason(season);
         return found.stream()
-                .flatMap(row -> shut.getOrDefault(row.get("id", UUID.class), ShutTimes.NEVER)
+                .flatMap(row -> shut
+                        .getOrDefault(row.get("id", UUID.class), ShutTimes.NEVER)
                         .longestOpen(new Window(
                                 row.get("window_from", LocalDate.class), row.get("window_until", LocalDate.class)))
                         .map(open -> waiting(row, open))

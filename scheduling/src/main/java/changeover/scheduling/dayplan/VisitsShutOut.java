@@ -50,7 +50,11 @@ public class VisitsShutOut {
     private static final LocalDate FAR = LocalDate.of(9999, 1, 1);
 
     /** A visit that has a day on which its home is shut. */
-    public record Booked(UUID visit, LocalDate day, String starts, @Nullable String technician) {}
+    public record Booked(
+            UUID visit,
+            LocalDate day,
+            String starts,
+            @Nullable String technician) {}
 
     /** A visit all of whose days the home is shut. */
     public record NoDayLeft(UUID visit, Window window) {}
@@ -101,7 +105,8 @@ public class VisitsShutOut {
                 .map(row -> new NoDayLeft(
                         row.get("id", UUID.class),
                         new Window(row.get("window_from", LocalDate.class), row.get("window_until", LocalDate.class))))
-                .filter(one -> one.window().since(today).flatMap(times::longestOpen).isEmpty())
+                .filter(one ->
+                        one.window().since(today).flatMap(times::longestOpen).isEmpty())
                 .toList();
     }
 }

@@ -101,12 +101,10 @@ public class HoursWorked {
         return new At(row.get(person, UUID.class), row.get("day", LocalDate.class));
     }
 
-    private static WeekHours.Day day(
-            LocalDate day, @Nullable Tuple worked, @Nullable Tuple corrected, ZoneId zone) {
+    private static WeekHours.Day day(LocalDate day, @Nullable Tuple worked, @Nullable Tuple corrected, ZoneId zone) {
         WeekHours.Correction correction = corrected == null
                 ? null
-                : new WeekHours.Correction(
-                        corrected.get("minutes", Integer.class), corrected.get("why", String.class));
+                : new WeekHours.Correction(corrected.get("minutes", Integer.class), corrected.get("why", String.class));
         return worked == null
                 ? new WeekHours.Day(day, 0, 0, null, null, correction)
                 : new WeekHours.Day(
@@ -193,7 +191,17 @@ public class HoursWorked {
     /** A row for each day that somebody worked: hours with two decimals. */
     public byte[] csv(LocalDate anyDay) {
         var table = new CsvTable(
-                "person", "name", "day", "visits", "on_site_minutes", "from", "until", "minutes", "hours", "corrected", "why",
+                "person",
+                "name",
+                "day",
+                "visits",
+                "on_site_minutes",
+                "from",
+                "until",
+                "minutes",
+                "hours",
+                "corrected",
+                "why",
                 "signed");
         for (WeekHours week : week(anyDay)) {
             for (WeekHours.Day day : week.days()) {

@@ -13,7 +13,11 @@ import org.jspecify.annotations.Nullable;
  * corrected it. A signature stands for the minutes that it was given for, and for no others.
  */
 public record WeekHours(
-        UUID person, String name, LocalDate monday, List<Day> days, @Nullable Signature signature) {
+        UUID person,
+        String name,
+        LocalDate monday,
+        List<Day> days,
+        @Nullable Signature signature) {
 
     /** A day's own word of the one who worked it, instead of what the visits say. */
     public record Correction(int minutes, String why) {}

@@ -110,6 +110,7 @@ class SheetTest {
         public List<Refusal> aboutMachine(Equipment.Facts facts) {
             return List.of();
         }
+
         @Override
         public boolean knowsInstrument(UUID id) {
             return false;

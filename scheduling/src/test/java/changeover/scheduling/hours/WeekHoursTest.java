@@ -42,11 +42,9 @@ class WeekHoursTest {
     @Test
     void a_signature_stands_for_the_minutes_it_was_given_for() {
         var signed = new WeekHours.Signature(Instant.EPOCH, 455);
-        var asSigned = new WeekHours(
-                new UUID(0, 1), "Ida", MONDAY, List.of(day(300, "08:05", "15:40", -1)), signed);
+        var asSigned = new WeekHours(new UUID(0, 1), "Ida", MONDAY, List.of(day(300, "08:05", "15:40", -1)), signed);
         assertEquals(true, asSigned.isSigned());
-        var corrected = new WeekHours(
-                new UUID(0, 1), "Ida", MONDAY, List.of(day(300, "08:05", "15:40", 460)), signed);
+        var corrected = new WeekHours(new UUID(0, 1), "Ida", MONDAY, List.of(day(300, "08:05", "15:40", 460)), signed);
         assertEquals(false, corrected.isSigned());
     }
 

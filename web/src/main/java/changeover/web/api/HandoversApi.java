@@ -28,8 +28,7 @@ import org.jspecify.annotations.Nullable;
 public class HandoversApi {
 
     /** @param agreement the one that followed the home; null where none did */
-    public record HandedDocument(
-            UUID home, @Nullable UUID agreement, List<HomesHandedOver.Past> handovers) {}
+    public record HandedDocument(UUID home, @Nullable UUID agreement, List<HomesHandedOver.Past> handovers) {}
 
     /** @param kept what is in our hands, without what it says */
     public record KeysDocument(UUID home, List<AccessCodes.Listed> kept, List<AccessCodes.GivenBack> givenBack) {}
@@ -60,8 +59,7 @@ public class HandoversApi {
     /** {@code kind} (sold or let), {@code customer}, {@code day}, and {@code follows} where the agreement goes on with a new owner. */
     @POST
     @Path("handovers")
-    public Response handOver(
-            @PathParam("home") UUID home, @HeaderParam("Operation-Id") String operation, String body) {
+    public Response handOver(@PathParam("home") UUID home, @HeaderParam("Operation-Id") String operation, String body) {
         return once.answer(operation, "handover " + home + body, () -> {
             known(home);
             Asked asked = Asked.of(body, json);

@@ -100,8 +100,7 @@ public class InstrumentsApi {
     /** It is in use no longer. */
     @POST
     @Path("{instrument}/end")
-    public Response end(
-            @PathParam("instrument") UUID instrument, @HeaderParam("Operation-Id") String operation) {
+    public Response end(@PathParam("instrument") UUID instrument, @HeaderParam("Operation-Id") String operation) {
         return once.answer(operation, "instrument end " + instrument, () -> {
             Instrument gone = known(instrument);
             instruments.end(instrument, today.day());

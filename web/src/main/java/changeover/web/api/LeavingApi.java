@@ -97,8 +97,8 @@ public class LeavingApi {
             UUID to = asked.id("to");
             String why = asked.text("why", 200);
             List<VansLeft.Lying> counted = asked.each("counted").stream()
-                    .map(one -> new VansLeft.Lying(
-                            one.text("part", 40), one.decimal("quantity", BigDecimal.ZERO, MOST)))
+                    .map(one ->
+                            new VansLeft.Lying(one.text("part", 40), one.decimal("quantity", BigDecimal.ZERO, MOST)))
                     .toList();
             asked.nothingElse().understood();
             vans.empty(id, to, counted, why);

@@ -97,17 +97,13 @@ public class OwnPapersApi {
     @Produces("application/pdf")
     @Transactional
     public Response file(@PathParam("paper") UUID paper) {
-        return documents
-                .newest(PaperKind.PAPER, paper)
-                .map(PaperAnswer::of)
-                .orElseThrow(NotFoundException::new);
+        return documents.newest(PaperKind.PAPER, paper).map(PaperAnswer::of).orElseThrow(NotFoundException::new);
     }
 
     /** Writes to a {@code customer} with the file attached. */
     @POST
     @Path("{paper}/sending")
-    public Response send(
-            @PathParam("paper") UUID paper, @HeaderParam("Operation-Id") String operation, String body) {
+    public Response send(@PathParam("paper") UUID paper, @HeaderParam("Operation-Id") String operation, String body) {
         return once.answer(operation, "paper " + paper + body, () -> {
             var _ = known(paper);
             Asked asked = Asked.of(body, json);

@@ -98,8 +98,7 @@ public class WholeDaysApi {
      * {@code technicians}, a list of documents with an {@code id}, as they were asked for.
      */
     @POST
-    public Response move(
-            @PathParam("day") String said, @HeaderParam("Operation-Id") String operation, String body) {
+    public Response move(@PathParam("day") String said, @HeaderParam("Operation-Id") String operation, String body) {
         LocalDate day = DaysApi.day(said);
         return once.answer(operation, "whole day " + day + body, () -> {
             Asked asked = Asked.of(body, json);
@@ -109,12 +108,11 @@ public class WholeDaysApi {
                     asked.line("why", 200), cause.words().in(tongue.locale()));
             LocalDate first = Objects.requireNonNullElse(asked.dayOrNone("first"), day.plusDays(1));
             LocalDate last = Objects.requireNonNullElse(asked.dayOrNone("last"), day.plusDays(A_FORTNIGHT));
-            Set<UUID> whose = asked.each("technicians").stream()
-                    .map(one -> one.id("id"))
-                    .collect(Collectors.toSet());
+            Set<UUID> whose =
+                    asked.each("technicians").stream().map(one -> one.id("id")).collect(Collectors.toSet());
             asked.nothingElse().understood();
-            var done = moves.move(
-                    new WholeDays.Asked(day, whose, first, last), shown, new WholeDays.Reason(cause, why));
+            var done =
+                    moves.move(new WholeDays.Asked(day, whose, first, last), shown, new WholeDays.Reason(cause, why));
             return Once.Answer.done(document(done.proposed()));
         });
     }
@@ -132,8 +130,7 @@ public class WholeDaysApi {
                 proposed.shown(),
                 proposed.day().visits().stream()
                         .map(one -> goes(
-                                one,
-                                proposed.unkept().getOrDefault(one.visit().visit(), List.of())))
+                                one, proposed.unkept().getOrDefault(one.visit().visit(), List.of())))
                         .toList());
     }
 

@@ -82,7 +82,9 @@ public class OwnHoursPages {
                     BigDecimal worked = typed.number("hours", BigDecimal.ZERO, A_DAY);
                     String why = typed.text("why", 300);
                     typed.understood();
-                    int minutes = worked.multiply(SIXTY).setScale(0, RoundingMode.HALF_UP).intValueExact();
+                    int minutes = worked.multiply(SIXTY)
+                            .setScale(0, RoundingMode.HALF_UP)
+                            .intValueExact();
                     hours.correct(current.person(), day, minutes, why);
                     return SaidOnce.at("/" + slug + "/field/hours?week=" + day, "kept");
                 },

@@ -44,7 +44,8 @@ final class TaskForm {
                 known.put("reading." + code, SheetSoFar.text(said, "value"));
                 known.put("unit." + code, SheetSoFar.text(said, "unit"));
                 known.put("running." + code, SheetSoFar.text(said, "running"));
-                known.merge("instrument", SheetSoFar.text(said, "instrument"), (one, other) -> one.isEmpty() ? other : one);
+                known.merge(
+                        "instrument", SheetSoFar.text(said, "instrument"), (one, other) -> one.isEmpty() ? other : one);
             });
         }
         known.put("level", NOTHING);
@@ -98,7 +99,9 @@ final class TaskForm {
                         null,
                         InstrumentChoices.isNumber(line) ? instrument(standing) : null),
                 standing,
-                field -> field.equals("instrument") ? field : field.equals("unit") || field.equals("running") ? field + "." + code : "reading." + code);
+                field -> field.equals("instrument")
+                        ? field
+                        : field.equals("unit") || field.equals("running") ? field + "." + code : "reading." + code);
     }
 
     /** As the form says; where it does not ask, as it stands. */

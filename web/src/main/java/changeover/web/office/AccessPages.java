@@ -164,8 +164,7 @@ public class AccessPages {
                     }
                     return SaidOnce.at(path(slug, id), "kept");
                 },
-                refusals -> page(
-                        id, Said.blank(), Said.blank(), Said.again(typed, refusals, frames.locale())));
+                refusals -> page(id, Said.blank(), Said.blank(), Said.again(typed, refusals, frames.locale())));
     }
 
     /** What was typed comes back, but never a secret. */

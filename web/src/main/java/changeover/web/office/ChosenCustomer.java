@@ -23,7 +23,8 @@ class ChosenCustomer {
     Customers customers;
 
     /** Reads the form's words about them; nobody is written yet. Null for a new one. */
-    @Nullable Customer read(Typed typed) {
+    @Nullable
+    Customer read(Typed typed) {
         UUID key = typed.idOrNone("known");
         if (key == null) {
             typed.text("name", 200);

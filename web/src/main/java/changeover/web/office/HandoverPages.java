@@ -54,8 +54,7 @@ public class HandoverPages {
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
-        static native TemplateInstance handover(
-                Frame frame, View view, Said form, String asked, List<Customer> found);
+        static native TemplateInstance handover(Frame frame, View view, Said form, String asked, List<Customer> found);
 
         private Pages() {}
     }
@@ -86,13 +85,16 @@ public class HandoverPages {
 
     @GET
     @Transactional
-    public TemplateInstance look(
-            @PathParam("home") UUID home, @QueryParam("who") @DefaultValue("") String who) {
+    public TemplateInstance look(@PathParam("home") UUID home, @QueryParam("who") @DefaultValue("") String who) {
         var known = Map.of(
-                "day", today.day().toString(),
-                "kind", "sold",
-                "agreement", "follows",
-                "language", businesses.current().language());
+                "day",
+                today.day().toString(),
+                "kind",
+                "sold",
+                "agreement",
+                "follows",
+                "language",
+                businesses.current().language());
         return page(home, Said.filled(known), who.strip());
     }
 
@@ -106,17 +108,19 @@ public class HandoverPages {
                     var kind = Handover.Kind.ofCode(typed.oneOf("kind", Set.of("sold", "let")));
                     LocalDate day = typed.day("day");
                     boolean sold = kind == Handover.Kind.SOLD;
-                    boolean running =
-                            typed.refusals().isEmpty() && handovers.agreement(id, day).isPresent();
+                    boolean running = typed.refusals().isEmpty()
+                            && handovers.agreement(id, day).isPresent();
                     boolean follows = sold
                             && running
-                            && typed.oneOf("agreement", Set.of("follows", "ends")).equals("follows");
+                            && typed.oneOf("agreement", Set.of("follows", "ends"))
+                                    .equals("follows");
                     Customer customer = chosen.read(typed);
                     typed.understood();
                     UUID who = chosen.written(customer, typed);
                     Optional<Agreement> ends = handovers.agreement(id, day).filter(_ -> sold && !follows);
                     handovers.handOver(new Handover(home.id(), kind, who, day, follows));
-                    return ends.map(deal -> "/" + slug + "/agreements/" + deal.id() + "/ending?cause=home-sold&day=" + day)
+                    return ends.map(deal ->
+                                    "/" + slug + "/agreements/" + deal.id() + "/ending?cause=home-sold&day=" + day)
                             .orElse(SaidOnce.at("/" + slug + "/homes/" + id + "/handover", "kept"));
                 },
                 refusals -> page(id, Said.again(typed, refusals, frames.locale()), ""));
@@ -137,10 +141,6 @@ public class HandoverPages {
                         frame.inWords(one.term().last())))
                 .orElse(null);
         return Pages.handover(
-                frame,
-                new View(home, deal, handovers.of(id), codes.list(id)),
-                form,
-                asked,
-                chosen.found(form, asked));
+                frame, new View(home, deal, handovers.of(id), codes.list(id)), form, asked, chosen.found(form, asked));
     }
 }

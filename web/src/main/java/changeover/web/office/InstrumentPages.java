@@ -37,7 +37,8 @@ import java.util.function.Consumer;
 public class InstrumentPages {
 
     /** @param state never, over, soon, or empty */
-    public record Line(UUID id, String name, String serial, String last, String state, String holder, String holderId) {}
+    public record Line(
+            UUID id, String name, String serial, String last, String state, String holder, String holderId) {}
 
     public record Person(UUID id, String name) {}
 
@@ -121,8 +122,7 @@ public class InstrumentPages {
         return change(slug, instrument, fields, _ -> instruments.end(instrument, today.day()));
     }
 
-    private Response change(
-            String slug, UUID instrument, MultivaluedMap<String, String> fields, Consumer<Typed> deed) {
+    private Response change(String slug, UUID instrument, MultivaluedMap<String, String> fields, Consumer<Typed> deed) {
         fields.putSingle("of", instrument.toString());
         var typed = new Typed(fields);
         return desk.answer(

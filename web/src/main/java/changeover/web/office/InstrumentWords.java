@@ -9,7 +9,8 @@ public interface InstrumentWords {
     @Message("Instruments")
     String heading();
 
-    @Message("What readings are taken with. Today tells thirty days before a calibration is over; a reading taken after it is flagged at the close-out and in the report.")
+    @Message(
+            "What readings are taken with. Today tells thirty days before a calibration is over; a reading taken after it is flagged at the close-out and in the report.")
     String lead();
 
     @Message("No instrument is written down yet. Add the first one below.")

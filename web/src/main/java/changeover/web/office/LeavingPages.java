@@ -149,8 +149,8 @@ public class LeavingPages {
                     .orElseThrow(() -> Refusal.of("leaving.no-van").thrown());
             UUID to = typed.id("to");
             List<VansLeft.Lying> counted = vans.lying(van.id()).stream()
-                    .map(one -> new VansLeft.Lying(
-                            one.part(), typed.number("part-" + one.part(), BigDecimal.ZERO, MOST)))
+                    .map(one ->
+                            new VansLeft.Lying(one.part(), typed.number("part-" + one.part(), BigDecimal.ZERO, MOST)))
                     .toList();
             typed.understood();
             vans.empty(
@@ -161,8 +161,7 @@ public class LeavingPages {
         });
     }
 
-    private Response done(
-            String slug, UUID person, MultivaluedMap<String, String> fields, Consumer<Typed> deed) {
+    private Response done(String slug, UUID person, MultivaluedMap<String, String> fields, Consumer<Typed> deed) {
         var typed = new Typed(fields);
         return desk.answer(
                 () -> {
@@ -175,7 +174,8 @@ public class LeavingPages {
 
     private static LocalDate last(Membership member) {
         return member.untilDay()
-                .orElseThrow(() -> Refusal.of("leaving.last-day-first").at("day").thrown());
+                .orElseThrow(
+                        () -> Refusal.of("leaving.last-day-first").at("day").thrown());
     }
 
     private Membership member(UUID person) {
@@ -233,6 +233,8 @@ public class LeavingPages {
                 .orElse(one.part());
         String quantity = Written.of(one.quantity(), frame.locale());
         return new Lying(
-                "part-" + one.part(), Bundles.of(LeavingWords.class, frame.locale()).should(name, quantity), quantity);
+                "part-" + one.part(),
+                Bundles.of(LeavingWords.class, frame.locale()).should(name, quantity),
+                quantity);
     }
 }

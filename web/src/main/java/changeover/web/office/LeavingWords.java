@@ -9,7 +9,8 @@ public interface LeavingWords {
     @Message("{name} leaves")
     String heading(String name);
 
-    @Message("From the last day to the empty van: what is left to do stands below. The name stays on everything that was made until then.")
+    @Message(
+            "From the last day to the empty van: what is left to do stands below. The name stays on everything that was made until then.")
     String lead();
 
     @Message("Leaving")
@@ -61,7 +62,8 @@ public interface LeavingWords {
     @Message("The van")
     String van();
 
-    @Message("Count what lies in it. What is written goes to the other place, and the van is in use no longer; the difference is booked with its reason.")
+    @Message(
+            "Count what lies in it. What is written goes to the other place, and the van is in use no longer; the difference is booked with its reason.")
     String van_means();
 
     @Message("{part}, should be {quantity}")

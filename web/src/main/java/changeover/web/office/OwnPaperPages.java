@@ -132,8 +132,7 @@ public class OwnPaperPages {
     @Path("{paper}")
     @Produces(MediaType.TEXT_HTML)
     @Transactional
-    public TemplateInstance one(
-            @PathParam("paper") UUID paper, @QueryParam("who") @DefaultValue("") String who) {
+    public TemplateInstance one(@PathParam("paper") UUID paper, @QueryParam("who") @DefaultValue("") String who) {
         return page(paper, Said.blank(), who.strip());
     }
 
@@ -141,10 +140,7 @@ public class OwnPaperPages {
     @Path("{paper}/file.pdf")
     @Transactional
     public Response file(@PathParam("paper") UUID paper) {
-        return documents
-                .newest(PaperKind.PAPER, paper)
-                .map(PaperAnswer::of)
-                .orElseThrow(NotFoundException::new);
+        return documents.newest(PaperKind.PAPER, paper).map(PaperAnswer::of).orElseThrow(NotFoundException::new);
     }
 
     @POST

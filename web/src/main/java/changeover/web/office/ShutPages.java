@@ -93,7 +93,8 @@ public class ShutPages {
                     typed.understood();
                     shut.shut(
                             home,
-                            new HomesShut.Facts(from, until, typed.ticked("heatOff"), typed.ticked("waterDrained"), note));
+                            new HomesShut.Facts(
+                                    from, until, typed.ticked("heatOff"), typed.ticked("waterDrained"), note));
                     return SaidOnce.at("/" + slug + "/homes/" + home + "/shut", "kept");
                 },
                 refusals -> page(home, Said.again(typed, refusals, frames.locale()), Said.blank()));

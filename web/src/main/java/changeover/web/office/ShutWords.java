@@ -9,7 +9,8 @@ public interface ShutWords {
     @Message("When the home is shut")
     String heading();
 
-    @Message("No day is given while a home is shut: the season, a visit that is fitted in and a day that moves go round it.")
+    @Message(
+            "No day is given while a home is shut: the season, a visit that is fitted in and a day that moves go round it.")
     String lead();
 
     @Message("Shut")

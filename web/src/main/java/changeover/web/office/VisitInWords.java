@@ -114,7 +114,10 @@ public class VisitInWords {
                 SeenDay.of(row).text(),
                 visits.find(row.id()).flatMap(visit -> visit.note()).orElse(""),
                 row.how() == null ? shut.of(row.homeId(), frame.locale()) : List.of(),
-                closures.typedBy(row.id()).flatMap(people::of).map(Membership::name).orElse(""),
+                closures.typedBy(row.id())
+                        .flatMap(people::of)
+                        .map(Membership::name)
+                        .orElse(""),
                 tasks.stream().map(task -> task(task, machines, own, frame)).toList());
     }
 

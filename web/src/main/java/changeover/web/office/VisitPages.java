@@ -150,8 +150,7 @@ public class VisitPages {
                     if (fields.containsKey("second")) {
                         seconds.give(id, second);
                     }
-                    return SaidOnce.at(
-                            "/" + slug + "/visits/" + id, keptHow(id, day, given));
+                    return SaidOnce.at("/" + slug + "/visits/" + id, keptHow(id, day, given));
                 },
                 refusals -> page(found(id), frames.of(Tab.SEASON), Said.again(typed, refusals, frames.locale())));
     }

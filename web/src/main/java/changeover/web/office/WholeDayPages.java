@@ -108,11 +108,14 @@ public class WholeDayPages {
                     moves.move(
                             asked(day, typed),
                             shown,
-                            new WholeDays.Reason(cause, Objects.requireNonNullElse(why, cause.words().in(frames.locale()))));
+                            new WholeDays.Reason(
+                                    cause,
+                                    Objects.requireNonNullElse(
+                                            why, cause.words().in(frames.locale()))));
                     return SaidOnce.at("/" + slug + "/season/" + day + "/move", "kept");
                 },
-                refusals -> page(
-                        day, typed, again(day, typed.asTyped()), Said.again(typed, refusals, frames.locale())));
+                refusals ->
+                        page(day, typed, again(day, typed.asTyped()), Said.again(typed, refusals, frames.locale())));
     }
 
     private WholeDays.@Nullable Proposed again(LocalDate day, Map<String, List<String>> fields) {
@@ -129,13 +132,11 @@ public class WholeDayPages {
     private WholeDays.Asked asked(LocalDate day, Typed typed) {
         LocalDate first = typed.day("first");
         LocalDate last = typed.day("last");
-        Set<UUID> ticked = typed.each("technicians").stream()
-                .map(WholeDayPages::id)
-                .collect(Collectors.toSet());
+        Set<UUID> ticked =
+                typed.each("technicians").stream().map(WholeDayPages::id).collect(Collectors.toSet());
         typed.understood();
-        Set<UUID> crew = people.technicians(day).stream()
-                .map(Membership::personId)
-                .collect(Collectors.toSet());
+        Set<UUID> crew =
+                people.technicians(day).stream().map(Membership::personId).collect(Collectors.toSet());
         return new WholeDays.Asked(day, ticked.equals(crew) ? Set.of() : ticked, first, last);
     }
 
@@ -160,14 +161,16 @@ public class WholeDayPages {
                         .map(one -> new WholeDayView.Person(
                                 one.personId(),
                                 one.name(),
-                                ticked.isEmpty() || ticked.contains(one.personId().toString())))
+                                ticked.isEmpty()
+                                        || ticked.contains(one.personId().toString())))
                         .toList(),
                 proposed == null
                         ? List.of()
                         : proposed.day().visits().stream()
                                 .map(one -> WholeDayView.line(
                                         one,
-                                        proposed.unkept().getOrDefault(one.visit().visit(), List.of()),
+                                        proposed.unkept()
+                                                .getOrDefault(one.visit().visit(), List.of()),
                                         names,
                                         frame))
                                 .toList(),

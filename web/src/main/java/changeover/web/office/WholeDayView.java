@@ -15,13 +15,13 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 
 /** A whole day that moves, in the words of the page. */
-record WholeDayView(
-        LocalDate day, String title, List<Person> crew, List<Line> lines, int shown, List<Line> made) {
+record WholeDayView(LocalDate day, String title, List<Person> crew, List<Line> lines, int shown, List<Line> made) {
 
     public record Person(UUID id, String name, boolean chosen) {}
 
     /** @param bad a promise is not kept */
-    public record Line(UUID visit, String was, String home, boolean told, String goes, boolean back, List<String> bad) {}
+    public record Line(
+            UUID visit, String was, String home, boolean told, String goes, boolean back, List<String> bad) {}
 
     static Line line(WholeDay.Goes one, List<WholeDays.Unkept> unkept, Map<UUID, String> names, Frame frame) {
         var words = Bundles.of(WholeDayWords.class, frame.locale());
@@ -52,8 +52,7 @@ record WholeDayView(
         LocalTime starts = one.starts();
         String goes = day == null || starts == null
                 ? words.back()
-                : words.goes(
-                        frame.brief(day), starts.toString(), Objects.requireNonNullElse(one.technician(), ""));
+                : words.goes(frame.brief(day), starts.toString(), Objects.requireNonNullElse(one.technician(), ""));
         String heard = (one.written() ? ", " + words.written() : "") + (one.toRing() ? ", " + words.to_ring() : "");
         var unkept = one.unkept();
         boolean over = one.standing() == WholeDay.Standing.LATE || one.standing() == WholeDay.Standing.OVER;

@@ -5,7 +5,6 @@ import changeover.contracts.tenants.Door;
 import changeover.contracts.tenants.Doors;
 import changeover.contracts.tenants.Membership;
 import changeover.contracts.tenants.People;
-import changeover.contracts.tenants.Role;
 import changeover.contracts.tenants.Today;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;

@@ -34,7 +34,9 @@ public class ShutInWords {
         String from = in.full(one.from());
         LocalDate until = one.until();
         String first = until == null
-                ? new Wording("Shut from " + from + ", nobody knows until when", "Fermée dès le " + from + ", fin inconnue")
+                ? new Wording(
+                                "Shut from " + from + ", nobody knows until when",
+                                "Fermée dès le " + from + ", fin inconnue")
                         .in(locale)
                 : new Wording(
                                 "Shut from " + from + " to " + in.full(until.minusDays(1)),

@@ -15,8 +15,7 @@ public final class WeekInWords {
     private static final BigDecimal SIXTY = BigDecimal.valueOf(60);
 
     /** @param why of its correction, or empty */
-    public record Day(
-            String date, String day, int visits, String from, String until, String hours, String why) {}
+    public record Day(String date, String day, int visits, String from, String until, String hours, String why) {}
 
     /** @param standing signed, before (signed before it was corrected), or open */
     public record Week(UUID person, String name, List<Day> days, String hours, int minutes, String standing) {}

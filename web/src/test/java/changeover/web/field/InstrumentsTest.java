@@ -31,8 +31,7 @@ import org.junit.jupiter.api.Test;
 class InstrumentsTest {
 
     private static final Pattern TASK = Pattern.compile("/tasks/([0-9a-f-]{36})");
-    private static final Pattern NUMBER =
-            Pattern.compile("name=\"(reading\\.[^\"]+)\" inputmode=\"decimal\"");
+    private static final Pattern NUMBER = Pattern.compile("name=\"(reading\\.[^\"]+)\" inputmode=\"decimal\"");
 
     @Inject
     AShop shops;
@@ -67,20 +66,31 @@ class InstrumentsTest {
             var shop = shops.open("CA-QC", language);
             LocalDate day = shops.in(shop, () -> today.day());
             String list = shop.at("shop/instruments");
-            post(shop.office(), list, Map.of("name", "Thermometer", "serial", "")).statusCode(422);
+            post(shop.office(), list, Map.of("name", "Thermometer", "serial", ""))
+                    .statusCode(422);
             post(
                             shop.office(),
                             list,
-                            Map.of("name", "Thermometer", "serial", "T-7", "until", day.minusDays(3).toString()))
+                            Map.of(
+                                    "name",
+                                    "Thermometer",
+                                    "serial",
+                                    "T-7",
+                                    "until",
+                                    day.minusDays(3).toString()))
                     .statusCode(303);
-            post(shop.office(), list, Map.of("name", "Thermometer", "serial", "T-7")).statusCode(422);
+            post(shop.office(), list, Map.of("name", "Thermometer", "serial", "T-7"))
+                    .statusCode(422);
             String id = as(shop.technician())
                     .get(shop.api("instruments"))
                     .then()
                     .statusCode(200)
                     .extract()
                     .path("[0].id");
-            post(shop.office(), list + "/" + id + "/holder", Map.of("person", shop.technician().toString()))
+            post(
+                            shop.office(),
+                            list + "/" + id + "/holder",
+                            Map.of("person", shop.technician().toString()))
                     .statusCode(303);
             as(shop.office())
                     .get(list)
@@ -99,11 +109,16 @@ class InstrumentsTest {
             String over = french ? "Thermometer, T-7\u00a0: étalonnage expiré" : "Thermometer, T-7: calibration over";
             as(shop.technician()).get(shop.at(measuring.path())).then().body(containsString(over));
             var form = new HashMap<String, String>(Map.of(
-                    "made", UUID.randomUUID().toString(),
-                    "outcome", "done",
-                    measuring.field(), "20",
-                    "instrument", UUID.randomUUID().toString(),
-                    "level", "nothing"));
+                    "made",
+                    UUID.randomUUID().toString(),
+                    "outcome",
+                    "done",
+                    measuring.field(),
+                    "20",
+                    "instrument",
+                    UUID.randomUUID().toString(),
+                    "level",
+                    "nothing"));
             post(shop.technician(), shop.at(measuring.path()), form).statusCode(422);
             form.put("made", UUID.randomUUID().toString());
             form.put("instrument", id);
@@ -151,8 +166,10 @@ class InstrumentsTest {
                 .body("holderName", equalTo("Mika Tarn"));
         send(shop.office(), one + "/end", Map.of()).statusCode(200);
         as(shop.office()).get(one).then().statusCode(404);
-        assertTrue(shops.in(shop, () -> !rows.createNativeQuery("select 1 from instrument_end")
-                .getResultList()
-                .isEmpty()));
+        assertTrue(shops.in(
+                shop,
+                () -> !rows.createNativeQuery("select 1 from instrument_end")
+                        .getResultList()
+                        .isEmpty()));
     }
 }

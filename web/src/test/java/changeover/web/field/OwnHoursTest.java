@@ -69,10 +69,7 @@ class OwnHoursTest {
             post(
                             shop.technician(),
                             path + "/correction",
-                            Map.of(
-                                    "day", day.toString(),
-                                    "hours", french ? "7,5" : "7.5",
-                                    "why", "Fetched the parts"))
+                            Map.of("day", day.toString(), "hours", french ? "7,5" : "7.5", "why", "Fetched the parts"))
                     .statusCode(303);
             post(
                             shop.technician(),

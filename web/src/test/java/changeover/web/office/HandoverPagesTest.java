@@ -103,10 +103,13 @@ class HandoverPagesTest {
     /** The payers of the instalments, the first one first. */
     @SuppressWarnings("unchecked")
     private List<UUID> payers(AShop.Shop shop, UUID agreement) {
-        return shops.in(shop, () -> rows.createNativeQuery(
-                        "select customer_id from invoice where agreement_id = :agreement order by instalment", UUID.class)
-                .setParameter("agreement", agreement)
-                .getResultList());
+        return shops.in(
+                shop,
+                () -> rows.createNativeQuery(
+                                "select customer_id from invoice where agreement_id = :agreement order by instalment",
+                                UUID.class)
+                        .setParameter("agreement", agreement)
+                        .getResultList());
     }
 
     private UUID plays(AShop.Shop shop, UUID home, PartInHome part) {
@@ -131,7 +134,8 @@ class HandoverPagesTest {
                     .get(path)
                     .then()
                     .statusCode(200)
-                    .body(containsString(french ? "continue avec le nouveau propriétaire" : "goes on with the new owner"));
+                    .body(containsString(
+                            french ? "continue avec le nouveau propriétaire" : "goes on with the new owner"));
             post(
                             shop.office(),
                             path,
@@ -165,7 +169,10 @@ class HandoverPagesTest {
                             path,
                             Map.of(
                                     "kind", "sold",
-                                    "day", shops.in(shop, () -> today.day()).plusDays(9).toString(),
+                                    "day",
+                                            shops.in(shop, () -> today.day())
+                                                    .plusDays(9)
+                                                    .toString(),
                                     "agreement", "follows",
                                     "known", newOwner.toString(),
                                     "language", "en"))
@@ -232,8 +239,10 @@ class HandoverPagesTest {
         UUID code = shops.in(shop, () -> codes.list(home)).getFirst().id();
         String day = shops.in(shop, () -> today.day()).toString();
         String path = shop.at("homes/" + home + "/codes/" + code + "/return");
-        post(shop.office(), path, Map.of("to", "", "day", day, "code", code.toString())).statusCode(422);
-        post(shop.office(), path, Map.of("to", "Adèle Fournier-Blake", "day", day)).statusCode(303);
+        post(shop.office(), path, Map.of("to", "", "day", day, "code", code.toString()))
+                .statusCode(422);
+        post(shop.office(), path, Map.of("to", "Adèle Fournier-Blake", "day", day))
+                .statusCode(303);
         as(shop.office())
                 .get(shop.at("homes/" + home + "/access"))
                 .then()

@@ -121,8 +121,7 @@ class LeavingPagesTest {
         return shops.in(shop, () -> {
             parts.keep(new KnownPart("pad-112", new Wording("Pad", "Tampon"), "C62", null, null));
             UUID van = places.van(shop.technician()).orElseThrow().id();
-            stock.receive(
-                    Ids.next(), van, List.of(new KnownPart.Amount("pad-112", BigDecimal.valueOf(3))), null);
+            stock.receive(Ids.next(), van, List.of(new KnownPart.Amount("pad-112", BigDecimal.valueOf(3))), null);
             return van;
         });
     }
@@ -163,8 +162,7 @@ class LeavingPagesTest {
                     .statusCode(422);
             post(shop.owner(), path + "/van", Map.of("to", shelf.toString(), "part-pad-112", "2"))
                     .statusCode(303);
-            assertEquals(
-                    Map.of("pad-112", BigDecimal.valueOf(2)), shops.in(shop, () -> stock.onHand(shelf)));
+            assertEquals(Map.of("pad-112", BigDecimal.valueOf(2)), shops.in(shop, () -> stock.onHand(shelf)));
             assertEquals(Map.of(), shops.in(shop, () -> stock.onHand(van)));
             assertTrue(shops.in(shop, () -> places.all()).stream()
                     .noneMatch(place -> place.id().equals(van)));
@@ -183,7 +181,8 @@ class LeavingPagesTest {
         UUID visit = given(shop, day, 9, false);
         UUID van = pads(shop);
         String path = shop.api("people/" + shop.technician());
-        send(shop.owner(), path + "/leaving/visits", Map.of("why", "Goes to sea")).statusCode(422);
+        send(shop.owner(), path + "/leaving/visits", Map.of("why", "Goes to sea"))
+                .statusCode(422);
         send(shop.owner(), path + "/ending", Map.of("day", day.minusDays(1).toString()))
                 .statusCode(200);
         as(shop.owner())

@@ -92,7 +92,8 @@ class OwnPaperPagesTest {
                     .body(containsString("Liability"))
                     .body(containsString("Last year"))
                     .body(not(containsString("Far away")));
-            List<String> ids = as(shop.office()).get(shop.api("papers")).then().extract().path("id");
+            List<String> ids =
+                    as(shop.office()).get(shop.api("papers")).then().extract().path("id");
             String over = shop.at("shop/papers/" + ids.get(0));
             String holds = shop.at("shop/papers/" + ids.get(1));
             as(shop.office())
@@ -108,7 +109,9 @@ class OwnPaperPagesTest {
                     .statusCode(303);
             List<OutboxMessage> written = shops.in(shop, () -> outbox.to(customer));
             assertEquals(1, written.size());
-            assertTrue(written.getFirst().body().contains("Liability, qui vaut jusqu’au"), written.getFirst().body());
+            assertTrue(
+                    written.getFirst().body().contains("Liability, qui vaut jusqu’au"),
+                    written.getFirst().body());
             assertEquals(
                     PDF.length,
                     as(shop.office()).get(holds + "/file.pdf").then().extract().asByteArray().length);

@@ -72,9 +72,7 @@ class ShutPagesTest {
     }
 
     private LocalDate monday(AShop.Shop shop) {
-        return shops.in(
-                shop,
-                () -> today.day().plusDays(60).with(TemporalAdjusters.next(DayOfWeek.MONDAY)));
+        return shops.in(shop, () -> today.day().plusDays(60).with(TemporalAdjusters.next(DayOfWeek.MONDAY)));
     }
 
     @Test
@@ -111,9 +109,8 @@ class ShutPagesTest {
                     .body(containsString(french ? "il ne reste aucun jour" : "no day left"))
                     .body(containsString(never.toString()))
                     .body(not(containsString(visit.toString())));
-            Map<UUID, LocalDate> given =
-                    shops.in(shop, () -> plans.suggest(month, today.day())).given().stream()
-                            .collect(Collectors.toMap(SeasonPlan.Given::visit, SeasonPlan.Given::day));
+            Map<UUID, LocalDate> given = shops.in(shop, () -> plans.suggest(month, today.day())).given().stream()
+                    .collect(Collectors.toMap(SeasonPlan.Given::visit, SeasonPlan.Given::day));
             assertEquals(Map.of(visit, monday.plusDays(14)), given);
             assertTrue(shops.in(shop, () -> fitting.offers(visit, monday)).isEmpty());
             assertFalse(shops.in(shop, () -> fitting.offers(visit, monday.plusDays(14)))
@@ -121,12 +118,19 @@ class ShutPagesTest {
             as(shop.office())
                     .get(shop.at("visits/" + visit + "/insertion?day=" + monday))
                     .then()
-                    .body(containsString(
-                            french ? "La maison est fermée ce jour-là" : "The home is shut on this day"));
+                    .body(containsString(french ? "La maison est fermée ce jour-là" : "The home is shut on this day"));
             post(
                             shop.office(),
                             shop.at("visits/" + visit + "/appointment"),
-                            Map.of("technician", shop.technician(), "day", monday.toString(), "starts", "09:00", "seen", ""))
+                            Map.of(
+                                    "technician",
+                                    shop.technician(),
+                                    "day",
+                                    monday.toString(),
+                                    "starts",
+                                    "09:00",
+                                    "seen",
+                                    ""))
                     .statusCode(303)
                     .header("Location", containsString("day-kept-shut"));
             as(shop.office())
@@ -154,11 +158,16 @@ class ShutPagesTest {
                 .body("times[0].until", equalTo(null))
                 .extract()
                 .path("times[0].id");
-        send(shop.office(), path, Map.of("from", monday.plusDays(90).toString())).statusCode(422);
-        send(shop.office(), path + "/" + time + "/opening", Map.of("day", monday.plusDays(9).toString()))
+        send(shop.office(), path, Map.of("from", monday.plusDays(90).toString()))
+                .statusCode(422);
+        send(
+                        shop.office(),
+                        path + "/" + time + "/opening",
+                        Map.of("day", monday.plusDays(9).toString()))
                 .statusCode(200)
                 .body("times[0].until", equalTo(monday.plusDays(9).toString()));
-        send(shop.office(), path, Map.of("from", monday.plusDays(90).toString())).statusCode(200);
+        send(shop.office(), path, Map.of("from", monday.plusDays(90).toString()))
+                .statusCode(200);
         String second = as(shop.office()).get(path).then().extract().path("times[1].id");
         send(shop.office(), path + "/" + second + "/opening", Map.of("day", monday.toString()))
                 .statusCode(200)

@@ -152,10 +152,14 @@ class WholeDayPagesTest {
                     .asString();
             assertEquals(day, now(shop, first).day(), "a look moves nothing");
             var fields = new HashMap<String, Object>(Map.of(
-                    "shown", "1",
-                    "cause", "storm",
-                    "first", day.plusDays(1).toString(),
-                    "last", day.plusDays(14).toString()));
+                    "shown",
+                    "1",
+                    "cause",
+                    "storm",
+                    "first",
+                    day.plusDays(1).toString(),
+                    "last",
+                    day.plusDays(14).toString()));
             post(shop.office(), path, fields).statusCode(422);
             fields.put("shown", shown(page));
             post(shop.office(), path, fields).statusCode(303);

@@ -63,8 +63,8 @@ class AccountantTest {
         UUID accountant = UUID.randomUUID();
         shop.in(
                 ours.shop(),
-                () -> people.add(Membership.begin(
-                        accountant, "Rosa Fane", accountant + "@example.com", "fr", Role.ACCOUNTANT)));
+                () -> people.add(
+                        Membership.begin(accountant, "Rosa Fane", accountant + "@example.com", "fr", Role.ACCOUNTANT)));
         Who who = Who.member("accountant", accountant);
         Who owner = Who.member("owner", ours.shop().owner());
         Map<String, String> before = eyes.checksum(ours.shop().tenant());
@@ -78,7 +78,8 @@ class AccountantTest {
             if (theirs) {
                 continue;
             }
-            boolean reads = route.method().equals("GET") && READ.matcher(route.path()).matches();
+            boolean reads =
+                    route.method().equals("GET") && READ.matcher(route.path()).matches();
             for (String path : reached.paths(ours, route)) {
                 Answer answer = Caller.ask(who, route.method(), path, sent(route));
                 if (reads) {
@@ -106,12 +107,13 @@ class AccountantTest {
         UUID accountant = UUID.randomUUID();
         shop.in(
                 open,
-                () -> people.add(Membership.begin(
-                        accountant, "Rosa Fane", accountant + "@example.com", "en", Role.ACCOUNTANT)));
+                () -> people.add(
+                        Membership.begin(accountant, "Rosa Fane", accountant + "@example.com", "en", Role.ACCOUNTANT)));
         Answer page = Caller.get(Who.member("accountant", accountant), open.at("money"));
         assertEquals(200, page.status());
         assertTrue(page.body().contains("nothing can be written") && page.body().contains("class=\"reads\""));
-        assertTrue(!page.body().contains(open.at("homes") + "\"") && !page.body().contains(open.at("today") + "\""));
+        assertTrue(
+                !page.body().contains(open.at("homes") + "\"") && !page.body().contains(open.at("today") + "\""));
     }
 
     private static Sent sent(Route route) {

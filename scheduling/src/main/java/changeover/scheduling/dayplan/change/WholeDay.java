@@ -73,7 +73,8 @@ public record WholeDay(List<Goes> visits) {
         }
     }
 
-    private static final Comparator<Leaving> URGENT = Comparator.comparing((Leaving one) -> one.window().until())
+    private static final Comparator<Leaving> URGENT = Comparator.comparing(
+                    (Leaving one) -> one.window().until())
             .thenComparing(one -> !one.told())
             .thenComparingInt(Leaving::was)
             .thenComparing(Leaving::visit);
@@ -86,13 +87,10 @@ public record WholeDay(List<Goes> visits) {
      * @param days the later days, the first one first
      * @param held a day as it stands, with all that leave as wanted; asked for only while somebody still looks for a day
      */
-    public static WholeDay of(
-            List<Leaving> leaving, List<LocalDate> days, Function<LocalDate, DaysHeld.Held> held) {
+    public static WholeDay of(List<Leaving> leaving, List<LocalDate> days, Function<LocalDate, DaysHeld.Held> held) {
         var goes = new ArrayList<Goes>();
-        var left = new ArrayList<>(leaving.stream()
-                .filter(one -> !one.together())
-                .sorted(URGENT)
-                .toList());
+        var left = new ArrayList<>(
+                leaving.stream().filter(one -> !one.together()).sorted(URGENT).toList());
         for (LocalDate day : days) {
             if (left.isEmpty()) {
                 break;
@@ -115,12 +113,7 @@ public record WholeDay(List<Goes> visits) {
         leaving.stream()
                 .filter(one -> one.together() || left.contains(one))
                 .map(one -> new Goes(
-                        one,
-                        null,
-                        null,
-                        0,
-                        0,
-                        one.window().until().isAfter(first) ? Standing.OPEN : Standing.OVER))
+                        one, null, null, 0, 0, one.window().until().isAfter(first) ? Standing.OPEN : Standing.OVER))
                 .forEach(goes::add);
         goes.sort(Comparator.comparingInt((Goes one) -> one.visit().was())
                 .thenComparing(one -> one.visit().visit()));
@@ -134,8 +127,7 @@ public record WholeDay(List<Goes> visits) {
                 .filter(offer -> offer.moved().isEmpty())
                 .findFirst()
                 .map(offer -> {
-                    open.replaceAll(
-                            other -> other.technician().equals(offer.technician()) ? offer.day() : other);
+                    open.replaceAll(other -> other.technician().equals(offer.technician()) ? offer.day() : other);
                     return new Goes(
                             one,
                             offer.technician(),

@@ -87,8 +87,8 @@ public class WholeDays {
         /** Tells this answer from any other, so that a yes is to what was shown. */
         public int shown() {
             return day.visits().stream()
-                            .map(one -> one.visit().visit() + " " + one.technician() + " " + one.day() + " "
-                                    + one.starts())
+                            .map(one ->
+                                    one.visit().visit() + " " + one.technician() + " " + one.day() + " " + one.starts())
                             .toList()
                             .hashCode()
                     & Integer.MAX_VALUE;
@@ -101,8 +101,7 @@ public class WholeDays {
     /** Where each visit would go; nothing moves. */
     public Proposed proposed(Asked asked) {
         check(asked);
-        List<WholeDay.Leaving> leaving =
-                facts.leaving(asked.day(), asked.technicians(), held.begun(asked.day()));
+        List<WholeDay.Leaving> leaving = facts.leaving(asked.day(), asked.technicians(), held.begun(asked.day()));
         Set<UUID> visits = leaving.stream().map(WholeDay.Leaving::visit).collect(Collectors.toSet());
         WholeDay day = WholeDay.of(
                 leaving,
@@ -135,7 +134,8 @@ public class WholeDays {
                         entry.getKey(),
                         entry.getValue().stream()
                                 .filter(one -> {
-                                    LocalDate then = Objects.requireNonNull(goes.get(entry.getKey())).day();
+                                    LocalDate then = Objects.requireNonNull(goes.get(entry.getKey()))
+                                            .day();
                                     return !one.due().until().isAfter(then == null ? asked.first() : then);
                                 })
                                 .map(one -> new Unkept(one.task(), one.due().last()))
@@ -175,7 +175,11 @@ public class WholeDays {
 
     private void write(Done done) {
         var day = ManyRows.into("whole_day", "id uuid, day date, cause text, why text")
-                .add(done.id(), done.day(), done.reason().cause().code(), done.reason().why());
+                .add(
+                        done.id(),
+                        done.day(),
+                        done.reason().cause().code(),
+                        done.reason().why());
         var visits = ManyRows.into(
                 "whole_day_visit",
                 "whole_day_id uuid, visit_id uuid, customer_id uuid, was_technician_id uuid, was_starts time, told boolean,"
@@ -235,6 +239,8 @@ public class WholeDays {
         } else {
             whose.addAll(asked.technicians());
         }
-        whose.stream().filter(one -> !off.contains(one)).forEach(one -> rosters.takeOff(one, asked.day(), reason.why()));
+        whose.stream()
+                .filter(one -> !off.contains(one))
+                .forEach(one -> rosters.takeOff(one, asked.day(), reason.why()));
     }
 }

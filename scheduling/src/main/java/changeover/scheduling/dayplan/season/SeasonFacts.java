@@ -68,7 +68,8 @@ class SeasonFacts {
     List<Wanted> wanted(Window season, PlacesOnMap map) {
         Map<UUID, ShutTimes> shut = shutOut.inSeason(season);
         return ask(WANTED, season).stream()
-                .flatMap(row -> shut.getOrDefault(row.get("id", UUID.class), ShutTimes.NEVER)
+                .flatMap(row -> shut
+                        .getOrDefault(row.get("id", UUID.class), ShutTimes.NEVER)
                         .longestOpen(new Window(
                                 row.get("window_from", LocalDate.class), row.get("window_until", LocalDate.class)))
                         .map(open -> wanted(row, open, map))
@@ -78,14 +79,14 @@ class SeasonFacts {
 
     private static Wanted wanted(Tuple row, Window open, PlacesOnMap map) {
         return new Wanted(
-                        row.get("id", UUID.class),
-                        open,
-                        Math.max(SHORTEST, row.get("minutes", Integer.class)),
-                        tickets(row.get("tickets", String.class), row.get("ticket", String.class)),
-                        row.get("people", Integer.class),
-                        minute(row.get("earliest", LocalTime.class), 0),
-                        latest(row),
-                        map.number(row.get("latitude", BigDecimal.class), row.get("longitude", BigDecimal.class)));
+                row.get("id", UUID.class),
+                open,
+                Math.max(SHORTEST, row.get("minutes", Integer.class)),
+                tickets(row.get("tickets", String.class), row.get("ticket", String.class)),
+                row.get("people", Integer.class),
+                minute(row.get("earliest", LocalTime.class), 0),
+                latest(row),
+                map.number(row.get("latitude", BigDecimal.class), row.get("longitude", BigDecimal.class)));
     }
 
     /** Hours of two tasks that no hour meets: the earlier one is kept to. */
