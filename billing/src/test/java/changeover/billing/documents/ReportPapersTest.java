@@ -84,7 +84,7 @@ class ReportPapersTest {
         toMake.makePending(tenant, 10);
         Document report = toMake.newest(tenant, PaperKind.REPORT, closed.visit).orElseThrow();
         String text = Judged.archived("report-instrument", report.bytes()).replaceAll("\\s+", " ");
-        assertTrue(text.contains("avec Pince, A-9, étalonnage expiré depuis le 2 mai 2026"), text);
+        assertTrue(text.contains("avec Pince, A-9,") && text.contains("étalonnage expiré depuis le 2 mai 2026"), text);
     }
 
     @Test

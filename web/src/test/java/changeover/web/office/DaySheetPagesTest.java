@@ -43,7 +43,7 @@ class DaySheetPagesTest {
             as(shop.technician())
                     .get(shop.at("season/" + day + "/sheets.pdf"))
                     .then()
-                    .statusCode(403);
+                    .statusCode(404);
         }
     }
 

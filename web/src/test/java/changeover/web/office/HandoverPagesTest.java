@@ -5,7 +5,6 @@ import static changeover.web.AShop.post;
 import static changeover.web.AShop.send;
 import static org.hamcrest.CoreMatchers.containsString;
 import static org.hamcrest.CoreMatchers.equalTo;
-import static org.hamcrest.CoreMatchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import changeover.contracts.PostgresForTests;
@@ -15,7 +14,6 @@ import changeover.contracts.agreements.Offers;
 import changeover.contracts.agreements.SaleChannel;
 import changeover.contracts.agreements.Yes;
 import changeover.contracts.catalogue.Catalogue;
-import changeover.contracts.customers.AccessCodes;
 import changeover.contracts.customers.Customer;
 import changeover.contracts.customers.Customers;
 import changeover.contracts.customers.HomeParts;
@@ -55,9 +53,6 @@ class HandoverPagesTest {
 
     @Inject
     Customers customers;
-
-    @Inject
-    AccessCodes codes;
 
     @Inject
     Plans plans;
@@ -118,6 +113,10 @@ class HandoverPagesTest {
                 .customerId();
     }
 
+    private LocalDate today(AShop.Shop shop) {
+        return shops.in(shop, () -> today.day());
+    }
+
     private UUID idOf(AShop.Shop shop, String name) {
         return shops.in(shop, () -> customers.find(name, 2)).getFirst().id();
     }
@@ -141,7 +140,7 @@ class HandoverPagesTest {
                             path,
                             Map.of(
                                     "kind", "sold",
-                                    "day", shops.in(shop, () -> today.day()).toString(),
+                                    "day", today(shop).toString(),
                                     "agreement", "follows",
                                     "name", "Basil Orme",
                                     "language", "fr"))
@@ -169,10 +168,7 @@ class HandoverPagesTest {
                             path,
                             Map.of(
                                     "kind", "sold",
-                                    "day",
-                                            shops.in(shop, () -> today.day())
-                                                    .plusDays(9)
-                                                    .toString(),
+                                    "day", today(shop).plusDays(9).toString(),
                                     "agreement", "follows",
                                     "known", newOwner.toString(),
                                     "language", "en"))
@@ -191,7 +187,7 @@ class HandoverPagesTest {
                 () -> customers
                         .add(Customer.Facts.of("Ines Vole", "fr", "555-0107", null))
                         .id());
-        LocalDate day = shops.in(shop, () -> today.day());
+        LocalDate day = today(shop);
         send(
                         shop.office(),
                         shop.api("homes/" + lived.home() + "/handovers"),
@@ -213,7 +209,7 @@ class HandoverPagesTest {
         var shop = shops.open("CA-ON", "en");
         var lived = homes.machines(shop, "en");
         Agreement agreement = sold(shop, lived.home());
-        String day = shops.in(shop, () -> today.day()).toString();
+        String day = today(shop).toString();
         String to = post(
                         shop.office(),
                         shop.at("homes/" + lived.home() + "/handover"),
@@ -230,30 +226,5 @@ class HandoverPagesTest {
         assertEquals(
                 List.of(lived.customer()),
                 payers(shop, agreement.id()).stream().distinct().toList());
-    }
-
-    @Test
-    void a_key_that_went_back_is_kept_no_longer_and_stays_in_the_history() {
-        var shop = shops.open("CA-ON", "fr");
-        UUID home = homes.machines(shop, "fr").home();
-        UUID code = shops.in(shop, () -> codes.list(home)).getFirst().id();
-        String day = shops.in(shop, () -> today.day()).toString();
-        String path = shop.at("homes/" + home + "/codes/" + code + "/return");
-        post(shop.office(), path, Map.of("to", "", "day", day, "code", code.toString()))
-                .statusCode(422);
-        post(shop.office(), path, Map.of("to", "Adèle Fournier-Blake", "day", day))
-                .statusCode(303);
-        as(shop.office())
-                .get(shop.at("homes/" + home + "/access"))
-                .then()
-                .body(containsString("à Adèle Fournier-Blake"))
-                .body(not(containsString(code.toString())));
-        as(shop.office())
-                .get(shop.api("homes/" + home + "/keys"))
-                .then()
-                .statusCode(200)
-                .body("kept.size()", equalTo(0))
-                .body("givenBack[0].to", equalTo("Adèle Fournier-Blake"));
-        post(shop.office(), path, Map.of("to", "Basil Orme", "day", day)).statusCode(404);
     }
 }

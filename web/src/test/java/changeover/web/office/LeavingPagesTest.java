@@ -170,7 +170,7 @@ class LeavingPagesTest {
                     .get(path)
                     .then()
                     .body(containsString(french ? "Il ne reste rien à faire" : "Nothing is left to do"));
-            as(shop.office()).get(path).then().statusCode(403);
+            as(shop.office()).get(path).then().statusCode(404);
         }
     }
 

@@ -142,7 +142,7 @@ class ShutPagesTest {
                     .then()
                     .statusCode(200)
                     .body(containsString(sentence));
-            as(shop.technician()).get(path + "/shut").then().statusCode(403);
+            as(shop.technician()).get(path + "/shut").then().statusCode(404);
         }
     }
 

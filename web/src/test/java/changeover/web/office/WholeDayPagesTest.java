@@ -185,7 +185,7 @@ class WholeDayPagesTest {
                     .statusCode(200)
                     .body(containsString(french ? "Ce qu’elles sont devenues" : "What became of it"))
                     .body(containsString(french ? "message écrit" : "written to"));
-            as(shop.technician()).get(path).then().statusCode(403);
+            as(shop.technician()).get(path).then().statusCode(404);
         }
     }
 
