@@ -127,6 +127,10 @@ class BadInputTest {
         }
         check(
                 at,
+                new Operation.Measured(at.amps(), "amps", "1", null, null, null, stranger.furnace()),
+                "closeout.instrument-not-found");
+        check(
+                at,
                 new Operation.Found("urgent", null, "x", "en", stranger.furnace(), null, null, null, null, null),
                 "closeout.equipment-not-found");
         check(

@@ -151,7 +151,6 @@ class SheetTest {
         check(Sheet.BLANK, new Measured(CLEAN, "split", "11.4", "K", null, null));
         check(Sheet.BLANK, new Measured(CLEAN, "split", "20", "degF", null, null), "reading-unit");
         check(Sheet.BLANK, new Measured(CLEAN, "split", "NaN", null, null, null), "operation.number");
-        check(Sheet.BLANK, new Measured(CLEAN, "split", "20", null, null, null, id(99)), "instrument-not-found");
         check(Sheet.BLANK, new Measured(CLEAN, "other", "20", null, null, null), "reading-not-asked");
         check(Sheet.BLANK, found("rust", FURNACE));
         check(Sheet.BLANK, found("rumour", FURNACE), "sentence-not-found");

@@ -28,6 +28,7 @@ import changeover.scheduling.visits.NewVisit;
 import changeover.scheduling.visits.VisitKind;
 import changeover.scheduling.visits.Visits;
 import changeover.web.AShop;
+import changeover.web.Shown;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
@@ -150,6 +151,7 @@ class WholeDayPagesTest {
                     .body(containsString(french ? "sa période se termine le" : "its window is over on"))
                     .extract()
                     .asString();
+            Shown.keep("office-" + language + "-whole-day", page);
             assertEquals(day, now(shop, first).day(), "a look moves nothing");
             var fields = new HashMap<String, Object>(Map.of(
                     "shown",

@@ -19,6 +19,8 @@ import jakarta.inject.Inject;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.UUID;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -67,7 +69,7 @@ class AccountantTest {
                         Membership.begin(accountant, "Rosa Fane", accountant + "@example.com", "fr", Role.ACCOUNTANT)));
         Who who = Who.member("accountant", accountant);
         Who owner = Who.member("owner", ours.shop().owner());
-        Map<String, String> before = eyes.checksum(ours.shop().tenant());
+        Map<String, String> before = written(ours);
         int read = 0;
         int refused = 0;
         for (Route route : routes.all()) {
@@ -97,7 +99,7 @@ class AccountantTest {
             }
         }
         assertEquals(List.of(), wrong);
-        assertEquals(before, eyes.checksum(ours.shop().tenant()), "an accountant wrote");
+        assertEquals(before, written(ours), "an accountant wrote");
         assertTrue(read > 40 && refused > 300, "read: " + read + ", refused: " + refused);
     }
 
@@ -114,6 +116,13 @@ class AccountantTest {
         assertTrue(page.body().contains("nothing can be written") && page.body().contains("class=\"reads\""));
         assertTrue(
                 !page.body().contains(open.at("homes") + "\"") && !page.body().contains(open.at("today") + "\""));
+    }
+
+    /** Every table's rows, but for papers: these are made of frozen rows when somebody first reads them. */
+    private Map<String, String> written(Lived ours) {
+        var written = new TreeMap<>(eyes.checksum(ours.shop().tenant()));
+        written.keySet().removeAll(Set.of("document", "document_order"));
+        return written;
     }
 
     private static Sent sent(Route route) {
