@@ -156,12 +156,13 @@ public class AccessPages {
         return desk.answer(
                 () -> {
                     known(id);
+                    if (codes.list(id).stream().noneMatch(one -> one.id().equals(code))) {
+                        throw new NotFoundException();
+                    }
                     String to = typed.text("to", 200);
                     var day = typed.day("day");
                     typed.understood();
-                    if (!codes.giveBack(id, code, to, day)) {
-                        throw new NotFoundException();
-                    }
+                    codes.giveBack(id, code, to, day);
                     return SaidOnce.at(path(slug, id), "kept");
                 },
                 refusals -> page(id, Said.blank(), Said.blank(), Said.again(typed, refusals, frames.locale())));
