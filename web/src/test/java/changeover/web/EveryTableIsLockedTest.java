@@ -86,6 +86,17 @@ class EveryTableIsLockedTest {
                         """));
     }
 
+    /** Either by itself, or through a row that it cannot stand without. */
+    @Test
+    void every_owned_table_belongs_to_a_business_that_exists() {
+        assertEquals(List.of(), names("""
+                        select c.relname from pg_class c where relkind in ('r', 'p') and relnamespace = 'public'::regnamespace
+                           and not exists (select 1 from pg_constraint k where k.conrelid = c.oid and k.contype = 'f'
+                                and k.confrelid <> c.oid and not exists (select 1 from unnest(k.conkey) n join pg_attribute a
+                                    on a.attrelid = k.conrelid and a.attnum = n where not a.attnotnull)) order by 1
+                        """));
+    }
+
     @Test
     void no_view_looks_past_row_security() {
         assertEquals(List.of(), names("""

@@ -1,8 +1,10 @@
 package changeover.contracts.calendar;
 
+import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.words.FilledOn;
 import changeover.contracts.words.Refusal;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.LockModeType;
@@ -16,6 +18,12 @@ public class Seasons {
 
     @Inject
     EntityManager rows;
+
+    @Inject
+    CurrentTenant current;
+
+    @Inject
+    Event<SeasonsMoved> moved;
 
     public List<OwnSeason> all() {
         return rows.createQuery("from OwnSeason order by position, code", OwnSeason.class)
@@ -39,8 +47,13 @@ public class Seasons {
 
     private OwnSeason store(OwnSeason season) {
         rows.persist(season);
-        rows.flush();
+        stored();
         return season;
+    }
+
+    private void stored() {
+        rows.flush();
+        moved.fire(new SeasonsMoved(current.id()));
     }
 
     /** Writes a season anew; empty when there is none of that id here. */
@@ -48,7 +61,7 @@ public class Seasons {
         Optional<OwnSeason> found = get(id);
         found.ifPresent(season -> {
             season.rewrite(facts, form);
-            rows.flush();
+            stored();
         });
         return found;
     }
@@ -61,7 +74,7 @@ public class Seasons {
                 throw Refusal.of("season.shipped").thrown();
             }
             rows.remove(season);
-            rows.flush();
+            stored();
         });
         return found.isPresent();
     }

@@ -10,6 +10,7 @@ import java.util.Locale;
 class Speaking {
 
     void everyPage(@Observes EngineBuilder engine) {
+        engine.addValueResolver(new NamesOutwards());
         engine.addTemplateInstanceInitializer(page -> {
             Locale locale = ofTheRequest();
             if (locale != null) {
