@@ -70,6 +70,7 @@ final class PaperFile {
         Document document = new Document(new Rectangle(width, height), 0, 0, 0, 0);
         PdfWriter writer = PdfWriter.getInstance(document, bytes);
         writer.setPdfVersion(PdfWriter.VERSION_1_7);
+        writer.setFullCompression();
         Archive archive = new Archive(language, Letters.plain(title), Letters.plain(author));
         writer.setXmpMetadata(archive.xmp());
         document.open();
