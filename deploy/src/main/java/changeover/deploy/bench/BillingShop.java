@@ -57,7 +57,7 @@ class BillingShop {
                 "Bench",
                 "1 Example Street",
                 Place.of("CA-QC"),
-                "en",
+                "fr",
                 null,
                 null,
                 "123456789 RT0001",
@@ -69,7 +69,7 @@ class BillingShop {
             try (Connection connection = datasource.getConnection()) {
                 customers.addAll(ids(connection, """
                         insert into customer (key, name, language, email, street, city, region, postal, country, invoices)
-                        select 'c' || g, 'Customer ' || g, 'en', 'c' || g || '@example.com', g || ' Example Street',
+                        select 'c' || g, 'Customer ' || g, 'fr', 'c' || g || '@example.com', g || ' Example Street',
                                'Sherbrooke', 'QC', 'J1H 0A0', 'CA', 'each' from generate_series(1, %d) g returning id""".formatted(CUSTOMERS)));
                 homes.addAll(ids(connection, """
                         insert into home (key, street, city, region, postal, country)
@@ -117,7 +117,7 @@ class BillingShop {
                 null,
                 null,
                 null,
-                "en",
+                "fr",
                 CANADIAN,
                 shop.day(),
                 false,
