@@ -105,10 +105,11 @@ class RandomEvents {
         UUID next() {
             UUID customer = customers.get(random.nextInt(customers.size()));
             LocalDate day = day();
-            switch (random.nextInt(14)) {
+            switch (random.nextInt(16)) {
                 case 0, 1 -> credit(customer, day);
                 case 2, 3, 4 -> pay(customer, day);
                 case 5 -> undo(day);
+                case 12, 13 -> payInCash(customer, day);
                 case 6 -> payments.settle(customer, day);
                 case 7 -> giveBack(customer, day);
                 case 8, 9, 10, 11 ->
@@ -171,6 +172,27 @@ class RandomEvents {
                     new NewPayment(customer, came, way, Money.ofMinor(cents, "CAD"), null, null, List.of()));
             paid.add(payment);
             books.paid(payment, customer, cents);
+        }
+
+        /** A whole document in cash: the till has the nearest five cents, the document is paid to the cent. */
+        private void payInCash(UUID customer, LocalDate day) {
+            List<OpenItem> open = owed.open(customer, day);
+            OpenItem item = open.isEmpty() ? null : open.get(random.nextInt(open.size()));
+            long cents = item == null ? 0 : (item.open().minor() + 2) / 5 * 5;
+            if (item == null || cents == 0) {
+                pay(customer, day);
+                return;
+            }
+            UUID payment = payments.take(new NewPayment(
+                    customer,
+                    day,
+                    Way.CASH,
+                    Money.ofMinor(cents, "CAD"),
+                    null,
+                    null,
+                    List.of(new NewPayment.Part(item.invoiceId(), item.open()))));
+            paid.add(payment);
+            books.paid(payment, customer, item.open().minor());
         }
 
         private void undo(LocalDate day) {
