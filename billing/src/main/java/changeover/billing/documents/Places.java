@@ -1,5 +1,6 @@
 package changeover.billing.documents;
 
+import changeover.contracts.words.RegionNames;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -39,9 +40,7 @@ public final class Places {
         if (region == null || region.isBlank()) {
             return "";
         }
-        String code = region.strip();
-        String key = "region." + code.substring(code.lastIndexOf('-') + 1);
-        return words.knows(key) ? words.say(key) : code;
+        return RegionNames.of(region.strip()).in(words.isFrench() ? "fr" : "en");
     }
 
     private static void add(List<String> lines, String line) {

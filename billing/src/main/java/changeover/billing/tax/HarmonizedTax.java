@@ -1,6 +1,8 @@
 package changeover.billing.tax;
 
 import changeover.contracts.words.Refusal;
+import changeover.contracts.words.RegionNames;
+import changeover.contracts.words.Wording;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -26,7 +28,7 @@ final class HarmonizedTax {
 
     /** Why a row may not be added; empty when it may. */
     static Optional<Refusal> refusal(TaxRow added, TaxTable table) {
-        Map<String, String> place = Map.of("region", added.tax().region());
+        Map<String, Wording> place = Map.of("region", RegionNames.of(added.tax().region()));
         if (PARTS.contains(added.tax().code())) {
             boolean harmonized = Stream.concat(table.own().stream(), table.shipped().stream())
                     .anyMatch(row -> row.tax().code().equals(CODE) && row.meets(added));

@@ -2,6 +2,7 @@ package changeover.billing.tax;
 
 import changeover.contracts.calendar.DayInWords;
 import changeover.contracts.words.Refusal;
+import changeover.contracts.words.RegionNames;
 import changeover.contracts.words.Wording;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -54,13 +55,15 @@ public record TaxTable(List<TaxRow> shipped, List<TaxRow> own) {
                 .distinct()
                 .toList();
         if (others.isEmpty()) {
-            return Refusal.of("tax.place-unknown", Map.of("region", question.region(), "day", question.day()));
+            return Refusal.of(
+                    "tax.place-unknown",
+                    Map.of("region", RegionNames.of(question.region()), "day", DayInWords.of(question.day())));
         }
         return Refusal.of(
                 "tax.case-unknown",
                 Map.of(
                         "region",
-                        question.region(),
+                        RegionNames.of(question.region()),
                         "day",
                         DayInWords.of(question.day()),
                         "case",

@@ -115,7 +115,7 @@ class TaxTableTest {
         TaxQuestion later =
                 new TaxQuestion("XX-AA", PropertyUse.COMMERCIAL, Work.REPAIR, ContractForm.SEPARATE, LAST.plusDays(1));
         assertEquals(
-                "No tax is known for XX-AA on 2027-01-01. Add its tax with its source before issuing; nothing is issued"
+                "No tax is known for XX-AA on 1\u00a0January 2027. Add its tax with its source before issuing; nothing is issued"
                         + " without it.",
                 sentence(table.taxesFor(later)));
     }
