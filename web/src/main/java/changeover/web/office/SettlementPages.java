@@ -3,6 +3,7 @@ package changeover.web.office;
 import changeover.billing.ledger.RefundWay;
 import changeover.billing.ledger.Settlement;
 import changeover.billing.ledger.Settlements;
+import changeover.billing.tax.ShippedSources;
 import changeover.contracts.agreements.Agreement;
 import changeover.contracts.agreements.Agreements;
 import changeover.contracts.agreements.Ending;
@@ -172,7 +173,7 @@ public class SettlementPages {
                 said(settlement.paid(), frame),
                 settlement.policy().rule().equals("own-terms")
                         ? ""
-                        : settlement.policy().source(),
+                        : ShippedSources.in(frame.locale(), settlement.policy().source()),
                 settlement.policy().read(),
                 settlement.ways().stream().map(way -> way(way, frame)).toList(),
                 settlement.waiting().stream()

@@ -4,6 +4,7 @@ import changeover.billing.documents.Places;
 import changeover.billing.documents.Words;
 import changeover.billing.tax.ContractForm;
 import changeover.billing.tax.PropertyUse;
+import changeover.billing.tax.ShippedSources;
 import changeover.billing.tax.ShippedTaxes;
 import changeover.billing.tax.TaxCategory;
 import changeover.billing.tax.TaxRow;
@@ -33,7 +34,6 @@ public record TaxRowsView(
      *
      * @param cases what it holds for, where that is not everything
      * @param standing whose row it is, and whether it may be on a document
-     * @param words whether the source is in the owner's words, not in ours
      */
     public record Row(
             String place,
@@ -43,8 +43,7 @@ public record TaxRowsView(
             String until,
             String source,
             String standing,
-            boolean waits,
-            boolean words) {}
+            boolean waits) {}
 
     public record Choice(String code, String words) {}
 
@@ -91,11 +90,11 @@ public record TaxRowsView(
                 .map(TaxRow::key)
                 .collect(Collectors.toSet());
         List<Row> all = new ArrayList<>();
-        own.forEach(row -> all.add(row(row, frame, rows.own(), true)));
+        own.forEach(row -> all.add(row(row, frame, rows.own())));
         shipped.forEach(row -> {
             boolean confirmed = row.tax().read() && !asShipped.contains(row.key());
             String standing = !row.tax().read() ? words.from_memory() : confirmed ? words.confirmed() : rows.shipped();
-            all.add(row(row, frame, standing, confirmed));
+            all.add(row(row, frame, standing));
         });
         return new TaxRowsView(
                 List.copyOf(all),
@@ -121,17 +120,16 @@ public record TaxRowsView(
                         .toList());
     }
 
-    private static Row row(TaxRow row, Frame frame, String standing, boolean ownWords) {
+    private static Row row(TaxRow row, Frame frame, String standing) {
         return new Row(
                 place(row, frame),
                 row.tax().label().in(frame.locale()),
                 cases(row, frame),
                 frame.brief(row.from()),
                 row.until() == null ? "" : frame.brief(row.until()),
-                row.tax().source(),
+                ShippedSources.in(frame.locale(), row.tax().source()),
                 standing,
-                !row.tax().read(),
-                ownWords);
+                !row.tax().read());
     }
 
     private static String place(TaxRow row, Frame frame) {
