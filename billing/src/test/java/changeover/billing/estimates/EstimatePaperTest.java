@@ -1,16 +1,20 @@
 package changeover.billing.estimates;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import changeover.billing.ABusiness;
 import changeover.billing.documents.Document;
 import changeover.billing.documents.DocumentsToMake;
 import changeover.billing.documents.PaperKind;
+import changeover.billing.notices.Outbox;
+import changeover.billing.notices.OutboxMessage;
 import changeover.contracts.PostgresForTests;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.io.IOException;
+import java.util.List;
 import java.util.UUID;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -32,6 +36,9 @@ class EstimatePaperTest {
 
     @Inject
     DocumentsToMake papers;
+
+    @Inject
+    Outbox outbox;
 
     private UUID home() {
         some.prices();
@@ -56,5 +63,25 @@ class EstimatePaperTest {
             assertTrue(text.contains("Rien n’est fait au-delà"), text);
             assertTrue(text.indexOf("236,74") < text.indexOf("236.74"), text);
         }
+    }
+
+    @Test
+    void it_goes_to_whoever_pays_with_its_paper() {
+        UUID tenant = business.quebec();
+        UUID id = business.in(tenant, () -> {
+            UUID made = some.written(home(), null);
+            offering.offer(made);
+            return made;
+        });
+        business.in(tenant, () -> {
+            List<OutboxMessage> written = outbox.about(id);
+            assertEquals(1, written.size());
+            OutboxMessage message = written.getFirst();
+            assertEquals("estimate", message.kind());
+            assertEquals(1, message.attached());
+            assertTrue(message.subject().contains("$236.74"), message.subject());
+            assertTrue(message.body().contains("Remplacer les deux capteurs de flamme"), message.body());
+            assertTrue(message.body().contains("before your yes"), message.body());
+        });
     }
 }
