@@ -2,6 +2,7 @@ package changeover.contracts.customers;
 
 import changeover.contracts.catalogue.OwnKinds;
 import changeover.contracts.tenants.Ids;
+import changeover.contracts.tenants.Today;
 import changeover.contracts.words.FilledOn;
 import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Refused;
@@ -34,6 +35,9 @@ public class AllEquipment {
 
     @Inject
     OwnKinds kinds;
+
+    @Inject
+    Today today;
 
     @Inject
     Event<EquipmentEnded> ended;
@@ -78,8 +82,18 @@ public class AllEquipment {
     /** The machine is taken out that day: what was promised for it goes with it. Empty when there is none of that id here. */
     public Optional<Equipment> takeOut(UUID id, LocalDate day) {
         Optional<Equipment> found = get(id);
-        found.ifPresent(unit -> end(unit, day));
+        found.ifPresent(unit -> {
+            come(day);
+            end(unit, day);
+        });
         return found;
+    }
+
+    /** Its work falls at once, so a machine that will go only later is taken out on its day. */
+    private void come(LocalDate day) {
+        if (day.isAfter(today.day())) {
+            throw Refusal.of("equipment.ended-to-come").at("day").thrown();
+        }
     }
 
     private void end(Equipment unit, LocalDate day) {
@@ -92,6 +106,7 @@ public class AllEquipment {
     public Optional<Equipment> replace(UUID id, Equipment.Facts facts, LocalDate day) {
         check(facts);
         return get(id).map(old -> {
+            come(day);
             end(old, day);
             Equipment next = old.homeId()
                     .map(home -> Equipment.inHome(Ids.next(), home, facts, old.position()))

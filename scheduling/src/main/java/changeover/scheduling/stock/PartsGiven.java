@@ -61,6 +61,7 @@ public class PartsGiven {
      * @throws changeover.contracts.words.Refused when no plan gives such a part, or fewer are left than asked for
      */
     public void give(UUID operation, UUID home, Amount amount, UUID place, How how) {
+        wait(home);
         if (stock.placeOf(operation).isPresent()) {
             return;
         }
@@ -97,6 +98,13 @@ public class PartsGiven {
                 .setParameter("how", how.code())
                 .setParameter("day", today.day())
                 .executeUpdate();
+    }
+
+    /** Two who give the last one at once do so one after the other. */
+    private void wait(UUID home) {
+        rows.createNativeQuery("select 1 from pg_advisory_xact_lock(hashtextextended('parts given ' || :home, 7))")
+                .setParameter("home", home.toString())
+                .getSingleResult();
     }
 
     /** The newest first. */

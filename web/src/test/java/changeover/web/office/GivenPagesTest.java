@@ -21,9 +21,12 @@ import io.restassured.response.ValidatableResponse;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import java.math.BigDecimal;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.junit.jupiter.api.Test;
 
 /** Pads and filters between visits: out of stock, and no more than the plan gives. */
@@ -80,6 +83,25 @@ class GivenPagesTest {
             assertEquals("8", left(shop, shelf));
             as(shop.office()).get(path).then().body(containsString(french ? "posté" : "posted"));
         }
+    }
+
+    @Test
+    void two_who_give_the_last_one_at_once_give_one() throws Exception {
+        var shop = shops.open("CA-QC", "en");
+        var lived = homes.sold(shop, "en");
+        UUID shelf = shelf(shop);
+        planGives(shop, "1");
+        String path = shop.at("homes/" + lived.home() + "/given");
+        try (var hands = Executors.newFixedThreadPool(4)) {
+            List<Future<Integer>> answers = hands.invokeAll(Collections.nCopies(
+                    4, () -> give(shop, path, shelf, "1").extract().statusCode()));
+            int given = 0;
+            for (Future<Integer> answer : answers) {
+                given += answer.get() == 303 ? 1 : 0;
+            }
+            assertEquals(1, given);
+        }
+        assertEquals("9", left(shop, shelf));
     }
 
     private UUID shelf(AShop.Shop shop) {

@@ -137,4 +137,24 @@ class MachinePagesTest {
         }
         post(other.office(), foreign + "/ending", Map.of("day", "2026-11-03")).statusCode(404);
     }
+
+    /** Its work falls at once, so it may not be taken out today for a day to come. */
+    @Test
+    void a_machine_is_taken_out_on_its_day_and_not_before() {
+        for (String language : new String[] {"en", "fr"}) {
+            var shop = shops.open("CA-ON", language);
+            var lived = homes.machines(shop, language);
+            String ending = shop.at("homes/" + lived.home() + "/machines/" + lived.filter() + "/ending");
+            post(shop.office(), ending, Map.of("day", "2099-01-01"))
+                    .statusCode(422)
+                    .body(containsString(language.equals("fr") ? "le jour où il part" : "on the day it goes"))
+                    .body(containsString("2099-01-01"));
+            assertEquals(
+                    true,
+                    shops.in(
+                            shop,
+                            () -> equipment.ofHome(lived.home()).stream()
+                                    .anyMatch(one -> one.id().equals(lived.filter()))));
+        }
+    }
 }
