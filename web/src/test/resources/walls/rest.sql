@@ -195,3 +195,15 @@ insert into hours_correction (person_id, day, minutes, why)
   select person_id, '2026-03-02', 480, 'Drove to the far lake' from membership where role = 'technician' limit 1;
 insert into hours_signature (person_id, monday, minutes, at)
   select person_id, '2026-03-02', 480, now() from membership where role = 'technician' limit 1;
+insert into ticket (person_id, kind, number) select person_id, 'gas', 'G-1' from membership order by id limit 1 on conflict do nothing;
+insert into machine_stop (home_id, person_id, at, day, seen, language, shut_off, ticket, place)
+  select h.id, t.person_id, '2026-03-02 15:00Z', '2026-03-02', 'Soot over the door', 'en', 'Its own switch', 'gas', 'CA-ON'
+    from home h cross join (select person_id from ticket where kind = 'gas' limit 1) t;
+insert into machine_stop (home_id, person_id, at, day, seen, language, ticket, place)
+  select s.home_id, s.person_id, '2026-03-01 15:00Z', '2026-03-01', 'A smell', 'en', 'gas', 'CA-ON' from machine_stop s limit 1;
+insert into back_in_service (stop_id, how, person_id, ticket_kind, ticket_number, day, at, done)
+  select id, 'in_service', person_id, 'gas', 'G-1', '2026-03-05', '2026-03-05 15:00Z', 'A new valve' from machine_stop
+   where seen = 'A smell';
+insert into stop_heat (stop_id, person_id, at, only_heat, freezing)
+  select id, person_id, at, false, true from machine_stop limit 1;
+insert into stop_duty_done (stop_id, code, who, day, at) select id, 'tag', 'Rufus Ashe', day, at from machine_stop limit 1;

@@ -79,6 +79,30 @@ class Recipients {
         return List.copyOf(of(getters.isEmpty() ? signers : getters).values());
     }
 
+    /** Whoever lives in a home on a day, signs for it or gets its reports: what may hurt them is told to all. */
+    List<Recipient> ofDanger(UUID home, LocalDate day) {
+        String sql = """
+                select distinct p.customer_id from home_part p
+                where p.tenant_id = current_tenant() and p.home_id = ?::uuid and p.part in ('lives', 'signs', 'gets_report')
+                  and p.from_day <= ?::date and (p.until_day is null or p.until_day > ?::date)
+                """;
+        List<UUID> told = new ArrayList<>();
+        try (var connection = database.getConnection();
+                PreparedStatement select = connection.prepareStatement(sql)) {
+            select.setString(1, home.toString());
+            select.setString(2, day.toString());
+            select.setString(3, day.toString());
+            try (ResultSet row = select.executeQuery()) {
+                while (row.next()) {
+                    told.add(row.getObject(1, UUID.class));
+                }
+            }
+        } catch (SQLException cause) {
+            throw new IllegalStateException(cause);
+        }
+        return List.copyOf(of(told).values());
+    }
+
     private static Recipient recipient(ResultSet row) throws SQLException {
         Words words = Words.in(Locales.of(row.getString(4)));
         return new Recipient(

@@ -13,6 +13,7 @@ final class Invariants {
                         PromiseInvariants.ALL.stream(),
                         VisitInvariants.ALL.stream(),
                         PartInvariants.ALL.stream(),
+                        StopInvariants.ALL.stream(),
                         OwedInvariants.ALL.stream(),
                         PaperInvariants.ALL.stream())
                 .flatMap(invariants -> invariants)

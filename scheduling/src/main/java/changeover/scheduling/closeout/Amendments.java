@@ -39,6 +39,9 @@ public class Amendments {
     SheetRows sheetRows;
 
     @Inject
+    Dangers dangers;
+
+    @Inject
     ConsequenceRows consequences;
 
     @Inject
@@ -145,6 +148,7 @@ public class Amendments {
         Sheet both = new Sheet(union(before, after));
         UUID van = closing.van(visit, by, both);
         sheetRows.follow(visit, before, after, van, closure.day());
+        dangers.tell(visit, before, after, closure.day());
         closure.follow(after);
         rows.persist(amendment);
         consequences.follow(visit, Consequences.of(before), Consequences.of(after), closure, van, after);

@@ -26,6 +26,9 @@ class Closing {
     MachineRows machines;
 
     @Inject
+    Dangers dangers;
+
+    @Inject
     ConsequenceRows consequences;
 
     @Inject
@@ -49,6 +52,7 @@ class Closing {
         UUID van = van(visit, by, now);
         machines.follow(visit, before, now, day);
         sheetRows.follow(visit, before, now, van, day);
+        dangers.tell(visit, before, now, day);
         if (now.isClosed()) {
             close(visit, now, by, van, day, at);
         }

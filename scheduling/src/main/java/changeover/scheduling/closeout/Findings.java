@@ -4,7 +4,6 @@ import changeover.contracts.catalogue.Catalogue;
 import changeover.contracts.catalogue.FindingLevel;
 import changeover.contracts.catalogue.OwnCatalogue;
 import changeover.contracts.catalogue.Sentence;
-import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Refusal;
 import changeover.scheduling.closeout.ReportFacts.FindingFact;
@@ -31,9 +30,6 @@ public class Findings {
 
     @Inject
     OwnCatalogue own;
-
-    @Inject
-    People people;
 
     @Inject
     Today today;
@@ -70,7 +66,7 @@ public class Findings {
     }
 
     /**
-     * It is put right: what was not to be used is back in service, by name and ticket.
+     * It is put right. What is not to be used is put right by whoever may end its stop, and nowhere else.
      *
      * @param how in words, at most 4,000 letters
      * @param by who says so
@@ -86,18 +82,19 @@ public class Findings {
                 || !how.strip().equals(Storable.line(how, how.length()))) {
             throw Refusal.of("closeout.finding-why").at("how").thrown();
         }
-        String ticket = finding.ticket().orElse(null);
-        if (finding.level().equals(FindingLevel.DO_NOT_USE.code()) && ticket != null && !holds(by, ticket)) {
-            throw Refusal.of("closeout.restore-ticket", Map.of("ticket", SheetRules.ticket(ticket)))
-                    .thrown();
+        if (finding.level().equals(FindingLevel.DO_NOT_USE.code())) {
+            throw Refusal.of("closeout.finding-is-stopped").thrown();
         }
         finding.clear(today.day(), by, how.strip());
         rows.flush();
     }
 
-    private boolean holds(UUID person, String kind) {
-        return people.ticketsOf(person).stream()
-                .anyMatch(ticket -> ticket.kind().equals(kind) && ticket.holdsOn(today.day()));
+    /** The stop that a finding began has ended; a finding that was corrected away meanwhile needs nothing. */
+    public void ended(UUID findingId, String how, UUID by) {
+        find(findingId)
+                .filter(finding -> finding.clearedOn().isEmpty())
+                .ifPresent(finding -> finding.clear(today.day(), by, how));
+        rows.flush();
     }
 
     /** The findings of a visit as they are printed. */

@@ -20,6 +20,7 @@ class MachineRows {
                 or exists (select from return_visit where tenant_id = current_tenant() and equipment_id = :id)
                 or exists (select from part_claim where tenant_id = current_tenant() and equipment_id = :id)
                 or exists (select from part_order where tenant_id = current_tenant() and equipment_id = :id)
+                or exists (select from machine_stop where tenant_id = current_tenant() and equipment_id = :id)
                 or exists (select from reading where tenant_id = current_tenant() and equipment_id = :id)
             """;
 

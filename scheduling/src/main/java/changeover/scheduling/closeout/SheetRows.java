@@ -115,7 +115,7 @@ class SheetRows {
     }
 
     /** Who may restore it: as said, else as its task asks. */
-    private static @Nullable String ticket(VisitAtHand visit, Found found) {
+    static @Nullable String ticket(VisitAtHand visit, Found found) {
         if (found.ticket() != null || found.task() == null) {
             return found.ticket();
         }

@@ -12,8 +12,6 @@ import changeover.contracts.PostgresForTests;
 import changeover.contracts.catalogue.FindingLevel;
 import changeover.contracts.catalogue.Standing;
 import changeover.contracts.customers.AccessCodes;
-import changeover.contracts.tenants.People;
-import changeover.contracts.tenants.Ticket;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Refused;
 import changeover.scheduling.Shop;
@@ -69,9 +67,6 @@ class ReportTest {
 
     @Inject
     Photos photos;
-
-    @Inject
-    People people;
 
     @Inject
     AccessCodes codes;
@@ -190,7 +185,7 @@ class ReportTest {
     }
 
     @Test
-    void what_is_not_to_be_used_goes_back_only_with_the_right_ticket() {
+    void what_is_not_to_be_used_is_put_right_only_where_it_was_stopped() {
         At at = job.open();
         SentOperation stop = say(
                 20,
@@ -215,13 +210,8 @@ class ReportTest {
                     findings.clear(stop.id(), "exchanger replaced", Shop.TECHNICIAN);
                     return true;
                 }));
-        assertEquals("closeout.restore-ticket", refused.first().code());
-        in(at, () -> {
-            people.add(Ticket.of(Shop.TECHNICIAN, "gas", "G-1", null));
-            findings.clear(stop.id(), "exchanger replaced", Shop.TECHNICIAN);
-            return true;
-        });
-        assertEquals(0, in(at, () -> findings.notToBeUsed()).size());
+        assertEquals("closeout.finding-is-stopped", refused.first().code());
+        assertEquals(1, in(at, () -> findings.notToBeUsed()).size());
     }
 
     private static byte[] png() throws Exception {

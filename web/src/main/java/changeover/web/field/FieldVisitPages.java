@@ -10,12 +10,14 @@ import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Refusal;
 import changeover.scheduling.closeout.CloseOut;
 import changeover.scheduling.closeout.Operation;
+import changeover.scheduling.stopped.StopLists;
 import changeover.scheduling.visits.VisitLists;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
 import changeover.web.session.OwnVisits;
 import changeover.web.session.Said;
+import changeover.web.session.StopInWords;
 import changeover.web.session.Typed;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -58,6 +60,7 @@ public class FieldVisitPages {
                 Unpaid unpaid,
                 List<Accepted> accepted,
                 List<FieldParts.Ordered> ordered,
+                List<StopInWords.View> stops,
                 List<AccessCodes.Shown> shown,
                 Said form,
                 UUID made);
@@ -100,6 +103,12 @@ public class FieldVisitPages {
 
     @Inject
     FieldParts parts;
+
+    @Inject
+    StopLists stops;
+
+    @Inject
+    StopInWords stopWords;
 
     @Inject
     Businesses businesses;
@@ -157,6 +166,7 @@ public class FieldVisitPages {
                 unpaid(row, frame),
                 accepted(row, frame),
                 parts.ordered(row.id(), frame),
+                stopWords.of(stops.openIn(List.of(row.homeId())).getOrDefault(row.homeId(), List.of()), frame),
                 shown,
                 form,
                 UUID.randomUUID());

@@ -11,6 +11,7 @@ import changeover.web.session.Frame;
 import changeover.web.session.Frames;
 import changeover.web.session.OwnVisits;
 import changeover.web.session.ReadingScale;
+import changeover.web.session.StopInWords;
 import changeover.web.session.Typed;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -41,6 +42,7 @@ public class StopsPages {
      * @param how how it ended; empty while it is open
      * @param unpaid ask or not, where the office decided so; empty elsewhere
      * @param part whether it waits for a part
+     * @param stopped what must not be used there, or empty
      */
     public record Stop(
             UUID visit,
@@ -52,7 +54,8 @@ public class StopsPages {
             String how,
             String note,
             String unpaid,
-            boolean part) {}
+            boolean part,
+            String stopped) {}
 
     public record Load(String quantity, String part, String size, boolean eachTime) {}
 
@@ -95,6 +98,9 @@ public class StopsPages {
     @Inject
     FieldParts parts;
 
+    @Inject
+    StopInWords stops;
+
     @GET
     @Transactional
     public TemplateInstance stops(
@@ -110,6 +116,8 @@ public class StopsPages {
                 plan.stops().stream().map(DayPlan.Stop::homeId).distinct().toList(), frame.today());
         Set<UUID> waiting =
                 parts.waiting(plan.stops().stream().map(DayPlan.Stop::visitId).toList(), frame.today());
+        Map<UUID, String> stopped = stops.namesIn(
+                plan.stops().stream().map(DayPlan.Stop::homeId).distinct().toList(), frame);
         List<Other> others = all.stream()
                 .map(one -> new Other(
                         one.technicianId(), one.technician(), one.stops().size()))
@@ -123,7 +131,11 @@ public class StopsPages {
                         day.minusDays(1).toString(),
                         day.plusDays(1).toString(),
                         plan.stops().stream()
-                                .map(stop -> stop(stop, words.get(stop.homeId()), waiting.contains(stop.visitId())))
+                                .map(stop -> stop(
+                                        stop,
+                                        words.get(stop.homeId()),
+                                        waiting.contains(stop.visitId()),
+                                        stopped.getOrDefault(stop.homeId(), "")))
                                 .toList(),
                         plan.load().stream()
                                 .map(one -> load(one, frame.locale()))
@@ -141,7 +153,7 @@ public class StopsPages {
         }
     }
 
-    private static Stop stop(DayPlan.Stop stop, @Nullable Word word, boolean part) {
+    private static Stop stop(DayPlan.Stop stop, @Nullable Word word, boolean part, String stopped) {
         VisitEnd ended = stop.ended();
         return new Stop(
                 stop.visitId(),
@@ -153,7 +165,8 @@ public class StopsPages {
                 ended == null ? "" : ended.code(),
                 stop.note() == null ? "" : stop.note(),
                 ended != null || word == null || word == Word.SERVE ? "" : word.code(),
-                part);
+                part,
+                stopped);
     }
 
     private static Load load(DayPlan.Load load, Locale locale) {

@@ -1,11 +1,14 @@
 package changeover.web.field;
 
+import changeover.contracts.catalogue.FindingLevel;
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.scheduling.closeout.CloseOut;
 import changeover.scheduling.closeout.DaySheet.TaskLine;
 import changeover.scheduling.closeout.Reading;
 import changeover.scheduling.closeout.Readings;
 import changeover.scheduling.closeout.StopLines;
+import changeover.scheduling.stopped.MachineStop;
+import changeover.scheduling.stopped.StopLists;
 import changeover.scheduling.visits.VisitLists;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
@@ -30,6 +33,7 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.time.Clock;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 
 /** One task a screen: what may hurt, what is read, what became of it, what was found and used. */
@@ -66,6 +70,9 @@ public class TaskPages {
 
     @Inject
     InstrumentChoices instruments;
+
+    @Inject
+    StopLists stops;
 
     @Inject
     CloseOut closeOut;
@@ -110,6 +117,10 @@ public class TaskPages {
                     typed.understood();
                     telling.tell(closeOut, id, current.person());
                     String visit = "/" + slug + "/field/visits/" + id;
+                    Optional<UUID> stop = stopped(typed, id);
+                    if (stop.isPresent()) {
+                        return SaidOnce.at(visit + "/stopped/" + stop.get(), "stopped");
+                    }
                     return typed.ticked("photo")
                             ? visit + "/tasks/" + task + "/photos"
                             : next(visit, id, task, measured);
@@ -125,6 +136,18 @@ public class TaskPages {
                             Telling.form(typed).toString(),
                             instruments.of(line(lines, task), frame));
                 });
+    }
+
+    /** What was just said not to be used has its own list to go through first. */
+    private Optional<UUID> stopped(Typed typed, UUID id) {
+        if (!FindingLevel.DO_NOT_USE.code().equals(typed.line("level", 40))) {
+            return Optional.empty();
+        }
+        UUID home = visits.found(id).homeId();
+        return stops.openIn(List.of(home)).getOrDefault(home, List.of()).stream()
+                .filter(stop -> id.equals(stop.visitId()))
+                .reduce((_, last) -> last)
+                .map(MachineStop::id);
     }
 
     private String next(String visit, UUID id, UUID task, boolean measured) {

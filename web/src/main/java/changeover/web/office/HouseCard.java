@@ -62,9 +62,8 @@ public record HouseCard(
             String state,
             @Nullable LocalDate saidYes) {}
 
-    /** A finding that nobody has put right yet. */
+    /** What must not be used, or a finding that nobody has put right yet. */
     public record Open(
-            UUID visit,
             String level,
             @Nullable String machine,
             String text,

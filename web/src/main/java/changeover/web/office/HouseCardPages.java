@@ -11,12 +11,14 @@ import changeover.contracts.customers.Homes;
 import changeover.contracts.tenants.Today;
 import changeover.scheduling.households.FilterSlot;
 import changeover.scheduling.households.FilterSlots;
+import changeover.scheduling.stopped.StopLists;
 import changeover.scheduling.visits.HouseholdTasks;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
 import changeover.web.session.Said;
 import changeover.web.session.SaidOnce;
+import changeover.web.session.StopInWords;
 import changeover.web.session.Tab;
 import changeover.web.session.Typed;
 import changeover.web.session.YearBand;
@@ -60,6 +62,7 @@ public class HouseCardPages {
                 List<CallRows.Line> calls,
                 List<EstimateRowsInWords.Line> estimates,
                 List<OrderRows.Line> orders,
+                List<StopInWords.View> stops,
                 Said form,
                 HouseholdList own,
                 List<FilterSlot> slots,
@@ -99,6 +102,12 @@ public class HouseCardPages {
 
     @Inject
     OrderRows orders;
+
+    @Inject
+    StopLists stops;
+
+    @Inject
+    StopInWords stopWords;
 
     @Inject
     HouseholdTasks household;
@@ -170,6 +179,7 @@ public class HouseCardPages {
                 calls.ofHome(frame, home, CALLS),
                 estimates.ofHome(frame, home),
                 orders.ofHome(frame, home),
+                stopWords.of(stops.ofHome(home), frame),
                 form,
                 HouseholdList.of(household.ofHome(home, year), frame),
                 slots.ofHomes(List.of(home)),

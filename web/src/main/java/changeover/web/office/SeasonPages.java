@@ -8,6 +8,7 @@ import changeover.scheduling.dayplan.change.Rings;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
 import changeover.web.session.Said;
+import changeover.web.session.StopInWords;
 import changeover.web.session.Tab;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -59,7 +60,8 @@ public class SeasonPages {
             int tasks,
             HoursInWords.Hour hour,
             String note,
-            boolean part) {}
+            boolean part,
+            String stopped) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
@@ -94,6 +96,9 @@ public class SeasonPages {
 
     @Inject
     OrderRows orders;
+
+    @Inject
+    StopInWords stops;
 
     @GET
     @Transactional
@@ -142,14 +147,26 @@ public class SeasonPages {
                 .toList();
         Map<UUID, HoursInWords.Hour> known = hours.of(visits, frame);
         Set<UUID> waiting = orders.waiting(visits, frame);
-        List<Round> rounds =
-                plans.stream().map(plan -> round(plan, frame, known, waiting)).toList();
+        Map<UUID, String> stopped = stops.namesIn(
+                plans.stream()
+                        .flatMap(plan -> plan.stops().stream())
+                        .map(DayPlan.Stop::homeId)
+                        .toList(),
+                frame);
+        List<Round> rounds = plans.stream()
+                .map(plan -> round(plan, frame, known, waiting, stopped))
+                .toList();
         boolean toTell =
                 !day.isBefore(frame.today()) && known.values().stream().anyMatch(HoursInWords.Hour::isProposed);
         return Pages.seasonday(frame, DayWords.of(frame.locale()).withWeekday(day), day, rounds, toTell, form);
     }
 
-    private static Round round(DayPlan plan, Frame frame, Map<UUID, HoursInWords.Hour> known, Set<UUID> waiting) {
+    private static Round round(
+            DayPlan plan,
+            Frame frame,
+            Map<UUID, HoursInWords.Hour> known,
+            Set<UUID> waiting,
+            Map<UUID, String> stopped) {
         return new Round(
                 plan.technicianId(),
                 plan.technician(),
@@ -165,7 +182,8 @@ public class SeasonPages {
                                 stop.tasks(),
                                 Objects.requireNonNull(known.get(stop.visitId())),
                                 stop.note() == null ? "" : stop.note(),
-                                waiting.contains(stop.visitId())))
+                                waiting.contains(stop.visitId()),
+                                stopped.getOrDefault(stop.homeId(), "")))
                         .toList(),
                 plan.load().stream()
                         .map(load -> load.part().in(frame.locale())

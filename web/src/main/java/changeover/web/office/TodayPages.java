@@ -17,9 +17,11 @@ import changeover.scheduling.dayplan.DueCounts;
 import changeover.scheduling.dayplan.DueVisit;
 import changeover.scheduling.instruments.Instruments;
 import changeover.scheduling.orders.OrderLists;
+import changeover.scheduling.stopped.StopLists;
 import changeover.scheduling.visits.StillUnread;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
+import changeover.web.session.StopInWords;
 import changeover.web.session.Tab;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -73,6 +75,7 @@ public class TodayPages {
             CallLists.Counts calls,
             Estimates.Counts estimates,
             OrderLists.Counts orders,
+            List<StopInWords.View> stops,
             DueCounts counts,
             List<Visit> late,
             List<Visit> due,
@@ -109,6 +112,12 @@ public class TodayPages {
 
     @Inject
     OrderLists orders;
+
+    @Inject
+    StopLists stops;
+
+    @Inject
+    StopInWords stopWords;
 
     @Inject
     Today today;
@@ -166,6 +175,7 @@ public class TodayPages {
                         calls.counts(today.now()),
                         estimates.counts(),
                         orders.counts(day),
+                        stopWords.of(stops.open(), frame),
                         counts,
                         due.late(day, 0, SHOWN).stream()
                                 .map(visit -> visit(visit, frame))

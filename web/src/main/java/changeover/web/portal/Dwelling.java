@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param next the visit to come, or none
  * @param promised whether anything is promised in this year, so that its band and table stand on the page
  * @param band the year as a drawing, or empty
+ * @param stopped what must not be used
  * @param own what the household does itself and has not done yet, the earliest first
  */
 public record Dwelling(
@@ -26,6 +27,7 @@ public record Dwelling(
         LocalDate last,
         List<Own> own,
         List<Warning> cautions,
+        List<Seen> stopped,
         List<Seen> seen,
         List<Report> reports) {
 

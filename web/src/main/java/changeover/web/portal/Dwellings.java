@@ -73,6 +73,7 @@ public class Dwellings {
                                 task.dueOn().isBefore(day)))
                         .toList(),
                 cautions(open, trade.catalogue(), locale),
+                seen.stoppedIn(home.id(), trade.catalogue(), locale),
                 seen.openIn(home.id(), since, trade.catalogue(), locale),
                 seen.reportsOf(home.id(), since));
     }

@@ -1,10 +1,13 @@
 package changeover.web.portal;
 
 import changeover.contracts.catalogue.Catalogue;
+import changeover.contracts.catalogue.FindingLevel;
 import changeover.contracts.customers.AllEquipment;
 import changeover.contracts.customers.Equipment;
 import changeover.scheduling.closeout.Closures;
 import changeover.scheduling.closeout.Finding;
+import changeover.scheduling.stopped.MachineStop;
+import changeover.scheduling.stopped.StopLists;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
@@ -12,6 +15,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
 
@@ -31,14 +35,16 @@ public class SeenInHomes {
     AllEquipment equipment;
 
     @Inject
+    StopLists stops;
+
+    @Inject
     Closures closures;
 
     List<Dwelling.Seen> openIn(UUID home, LocalDate since, Catalogue trade, Locale locale) {
         List<Finding> open = rows.createQuery("""
                         from Finding where homeId = :home and clearedOn is null
-                        and (day >= :since or level in ('urgent', 'do_not_use'))
-                        order by case level when 'do_not_use' then 0 when 'urgent' then 1 when 'recommended' then 2
-                        else 3 end, day desc, id
+                        and level <> 'do_not_use' and (day >= :since or level = 'urgent')
+                        order by case level when 'urgent' then 1 when 'recommended' then 2 else 3 end, day desc, id
                         """, Finding.class)
                 .setParameter("home", home)
                 .setParameter("since", since)
@@ -50,6 +56,26 @@ public class SeenInHomes {
         return open.stream()
                 .map(finding -> seen(finding, machines, trade, locale))
                 .toList();
+    }
+
+    /** What must not be used, until somebody with the ticket says otherwise: told to whoever lives there now. */
+    List<Dwelling.Seen> stoppedIn(UUID home, Catalogue trade, Locale locale) {
+        return stops.openIn(List.of(home)).getOrDefault(home, List.of()).stream()
+                .map(stop -> stopped(stop, trade, locale))
+                .toList();
+    }
+
+    private static Dwelling.Seen stopped(MachineStop stop, Catalogue trade, Locale locale) {
+        String own = stop.seen() == null ? "" : stop.seen();
+        Optional<String> ours = Optional.ofNullable(stop.sentence())
+                .flatMap(trade::findSentence)
+                .map(sentence -> sentence.wording().in(locale));
+        return new Dwelling.Seen(
+                FindingLevel.DO_NOT_USE.code(),
+                stop.machine() == null ? "" : stop.machine(),
+                ours.orElse(own),
+                ours.isPresent() || stop.language() == null ? locale.getLanguage() : stop.language(),
+                stop.day());
     }
 
     List<Dwelling.Report> reportsOf(UUID home, LocalDate since) {

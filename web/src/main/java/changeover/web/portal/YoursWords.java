@@ -183,4 +183,17 @@ public interface YoursWords {
 
     @Message("waits for your answer until {day}")
     String waits_until(String day);
+
+    @Message("Stopped {day}.")
+    String stopped_on(String day);
+
+    @Message("Do not use it and do not switch it back on until we write to you that it is back in service.")
+    String leave_off();
+
+    @Message(
+            "If you smell gas, an alarm sounds or somebody feels unwell, everybody leaves first and calls the emergency services from outside.")
+    String if_alarm();
+
+    @Message("Local codes and the licensed trade decide what is done next.")
+    String codes_decide();
 }

@@ -65,6 +65,7 @@ class Reached {
             Map.entry("part-claims", "part_claim.id"),
             Map.entry("returns/back", "part_return.id"),
             Map.entry("part-returns", "part_return.id"),
+            Map.entry("stopped", "machine_stop.id"),
             Map.entry("on-call", "on_call.id"),
             Map.entry("hazards", "hazard.id"),
             Map.entry("shut", "home_shut.id"),

@@ -1,0 +1,108 @@
+package changeover.scheduling.stopped;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A machine that must not be used, with what was done about it.
+ *
+ * @param visitId where it was seen; null when the office wrote it down
+ * @param person name of who stopped it; empty where nobody knows
+ * @param sentence code of what was seen; null with {@code seen} and its {@code language}
+ * @param ticket who may put it back: refrigerant, gas or electrical
+ * @param place of the home, ISO 3166-2
+ * @param heat what was answered last about the heat; null while nobody was asked
+ * @param back how it ended; null while it must not be used
+ */
+public record MachineStop(
+        UUID id,
+        UUID homeId,
+        String home,
+        @Nullable UUID equipmentId,
+        @Nullable String machine,
+        @Nullable UUID visitId,
+        @Nullable UUID findingId,
+        String person,
+        Instant at,
+        LocalDate day,
+        @Nullable String sentence,
+        @Nullable String seen,
+        @Nullable String language,
+        @Nullable String shutOff,
+        String ticket,
+        String place,
+        @Nullable Heat heat,
+        @Nullable Back back,
+        List<Done> done) {
+
+    public MachineStop {
+        done = List.copyOf(done);
+    }
+
+    /** @param person name of who said so */
+    public record Heat(HeatAnswer answer, String person, Instant at) {}
+
+    /** @param person name of who holds the ticket */
+    public record Back(
+            StopEnd how,
+            String person,
+            String ticket,
+            @Nullable String number,
+            @Nullable LocalDate until,
+            LocalDate day,
+            String done) {}
+
+    /** A duty that was done. */
+    public record Done(
+            String code,
+            String who,
+            LocalDate day,
+            @Nullable String words) {}
+
+    /** A duty with its last day, and how it was done; null while it was not. */
+    public record Owed(
+            StopDuty duty, LocalDate due, @Nullable Done done) {
+
+        public boolean isLate(LocalDate day) {
+            return done == null && due.isBefore(day);
+        }
+    }
+
+    public boolean isOpen() {
+        return back == null;
+    }
+
+    /** Whether nobody has said yet if it is the only heat. */
+    public boolean asksForHeat() {
+        return isOpen() && heat == null;
+    }
+
+    /** Everything that has to be done, done or not. */
+    public List<Owed> duties() {
+        return StopDuty.of(place, ticket, day).stream()
+                .map(duty -> new Owed(duty, duty.dueOn(day), doneOf(duty)))
+                .toList();
+    }
+
+    /** What nobody has done yet. */
+    public List<Owed> owed() {
+        return duties().stream().filter(one -> one.done() == null).toList();
+    }
+
+    Optional<Owed> owed(String code) {
+        return duties().stream().filter(one -> one.duty().code().equals(code)).findFirst();
+    }
+
+    private @Nullable Done doneOf(StopDuty duty) {
+        return done.stream()
+                .filter(one -> one.code().equals(duty.code()))
+                .findFirst()
+                .orElseGet(() -> duty.code().equals(StopDuty.SHUT_OFF) && shutOff != null
+                        ? new Done(duty.code(), person, day, shutOff)
+                        : null);
+    }
+}

@@ -1,0 +1,132 @@
+package changeover.scheduling.stopped;
+
+import changeover.scheduling.stopped.MachineStop.Done;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
+import jakarta.persistence.Query;
+import jakarta.persistence.Tuple;
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Collectors;
+
+/** The stopped machines of the current business, in lists. */
+@ApplicationScoped
+public class StopLists {
+
+    private static final String FROM = """
+            select s.id, s.home_id, concat_ws(', ', h.street, h.unit_label, h.city) as home, s.equipment_id, q.name as machine,
+                   v.id as visit_id, s.finding_id, coalesce(m.name, '') as person, s.at, s.day, s.sentence_code, s.seen,
+                   s.language, s.shut_off, s.ticket, s.place, t.only_heat, t.freezing, t.tonight, t.office_who, t.office_at,
+                   t.customer_who, t.customer_at, t.at as heat_at, coalesce(t.name, '') as heat_by, b.how,
+                   coalesce(r.name, '') as back_by, b.ticket_kind, b.ticket_number, b.ticket_until, b.day as back_on, b.done
+              from machine_stop s
+              join home h on (h.tenant_id, h.id) = (s.tenant_id, s.home_id)
+              left join equipment q on (q.tenant_id, q.id) = (s.tenant_id, s.equipment_id)
+              left join visit v on (v.tenant_id, v.id) = (s.tenant_id, s.visit_id)
+              left join membership m on (m.tenant_id, m.person_id) = (s.tenant_id, s.person_id)
+              left join back_in_service b on (b.tenant_id, b.stop_id) = (s.tenant_id, s.id)
+              left join membership r on (r.tenant_id, r.person_id) = (b.tenant_id, b.person_id)
+              left join lateral (
+                select x.*, n.name from stop_heat x
+                  left join membership n on (n.tenant_id, n.person_id) = (x.tenant_id, x.person_id)
+                 where (x.tenant_id, x.stop_id) = (s.tenant_id, s.id) order by x.at desc, x.id desc limit 1) t on true
+             where s.tenant_id = current_tenant()
+            """;
+
+    @Inject
+    EntityManager rows;
+
+    public Optional<MachineStop> find(UUID id) {
+        return read(ask(" and s.id = :id").setParameter("id", id)).stream().findFirst();
+    }
+
+    /** Those named, in the order in which they were stopped. */
+    public List<MachineStop> all(Collection<UUID> ids) {
+        return ids.isEmpty()
+                ? List.of()
+                : read(ask(" and s.id in (:ids) order by s.at, s.id").setParameter("ids", ids));
+    }
+
+    /** Everything that must not be used today, the longest stopped first. */
+    public List<MachineStop> open() {
+        return read(ask(" and b.id is null order by s.day, s.at, s.id"));
+    }
+
+    public int countOpen() {
+        return ((Number) rows.createNativeQuery(
+                                "select count(*) from machine_stop s where s.tenant_id = current_tenant()"
+                                        + " and not exists (select from back_in_service b"
+                                        + " where (b.tenant_id, b.stop_id) = (s.tenant_id, s.id))")
+                        .getSingleResult())
+                .intValue();
+    }
+
+    /** Those that ended, the newest first. */
+    public List<MachineStop> over(int from, int count) {
+        return read(ask(" and b.id is not null order by b.at desc, s.id desc")
+                .setFirstResult(from)
+                .setMaxResults(count));
+    }
+
+    /** Those that ended since a day, whose duties may still be owed. */
+    public List<MachineStop> overSince(LocalDate day) {
+        return read(ask(" and b.day >= :day order by s.day, s.id").setParameter("day", day));
+    }
+
+    /** Everything that was ever stopped in a home, the newest first. */
+    public List<MachineStop> ofHome(UUID home) {
+        return read(ask(" and s.home_id = :home order by s.at desc, s.id desc").setParameter("home", home));
+    }
+
+    /** What must not be used in these homes, by home. */
+    public Map<UUID, List<MachineStop>> openIn(Collection<UUID> homes) {
+        return homes.isEmpty()
+                ? Map.of()
+                : read(ask(" and s.home_id in (:homes) and b.id is null order by s.day, s.at, s.id")
+                                .setParameter("homes", homes))
+                        .stream()
+                        .collect(Collectors.groupingBy(MachineStop::homeId));
+    }
+
+    private Query ask(String rest) {
+        return rows.createNativeQuery(FROM + rest, Tuple.class);
+    }
+
+    @SuppressWarnings("unchecked")
+    private List<MachineStop> read(Query ask) {
+        List<Tuple> found = ask.getResultList();
+        Map<UUID, List<Done>> done =
+                done(found.stream().map(row -> row.get("id", UUID.class)).toList());
+        return found.stream()
+                .map(row -> StopRow.of(row, done.getOrDefault(row.get("id", UUID.class), List.of())))
+                .toList();
+    }
+
+    @SuppressWarnings("unchecked")
+    private Map<UUID, List<Done>> done(List<UUID> stops) {
+        if (stops.isEmpty()) {
+            return Map.of();
+        }
+        List<Tuple> found = rows.createNativeQuery(
+                        "select stop_id, code, who, day, words from stop_duty_done"
+                                + " where tenant_id = current_tenant() and stop_id in (:stops) order by at",
+                        Tuple.class)
+                .setParameter("stops", stops)
+                .getResultList();
+        return found.stream()
+                .collect(Collectors.groupingBy(
+                        row -> row.get("stop_id", UUID.class),
+                        Collectors.mapping(
+                                row -> new Done(
+                                        row.get("code", String.class),
+                                        row.get("who", String.class),
+                                        row.get("day", LocalDate.class),
+                                        row.get("words", String.class)),
+                                Collectors.toList())));
+    }
+}
