@@ -1,6 +1,7 @@
 package changeover.billing.invoices;
 
 import changeover.contracts.words.Refusal;
+import changeover.scheduling.reviews.Reviews;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.sql.Connection;
@@ -13,10 +14,12 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Computes what issuing each draft on a day would print, from rows read for all of them at once. */
@@ -35,6 +38,9 @@ class Judging {
     @Inject
     PromisedAmounts promised;
 
+    @Inject
+    Reviews reviews;
+
     /** @param early whether the day may be before the draft's own: a preview shows what will be */
     Judged judge(Connection connection, Collection<Waiting> drafts, LocalDate day, boolean early) throws SQLException {
         Assessment assessment = facts.on(day);
@@ -43,10 +49,15 @@ class Judging {
                 firstPaid.days(drafts.stream().map(Waiting::id).toList());
         Map<UUID, CreditTaxes> credits = credits(connection, drafts);
         BeyondPromise beyond = early ? new BeyondPromise(Map.of()) : beyond(connection, drafts);
+        Set<UUID> held = early ? Set.of() : reviews.heldAmong(drafts.stream().flatMap(Judging::visits).toList());
         Judged judged = new Judged();
         for (Waiting draft : drafts) {
-            Optional<Refusal> refusal =
-                    early ? Optional.empty() : assessment.refusal(draft).or(() -> beyond.refusal(draft));
+            Optional<Refusal> refusal = early
+                    ? Optional.empty()
+                    : assessment
+                            .refusal(draft)
+                            .or(() -> waits(draft, held))
+                            .or(() -> beyond.refusal(draft));
             if (refusal.isPresent()) {
                 judged.refused().put(draft.id(), refusal.get());
                 continue;
@@ -74,6 +85,22 @@ class Judging {
             }
         }
         return judged;
+    }
+
+    /** What a visit charges leaves after somebody has looked its closure over. */
+    private static Optional<Refusal> waits(Waiting draft, Set<UUID> held) {
+        return visits(draft).anyMatch(held::contains)
+                ? Optional.of(Refusal.of("invoice.waits-for-review"))
+                : Optional.empty();
+    }
+
+    private static Stream<UUID> visits(Waiting draft) {
+        return draft.kind() == DocumentKind.CREDIT
+                ? Stream.empty()
+                : Stream.concat(
+                                Stream.ofNullable(draft.visitId()),
+                                draft.lines().stream().map(LineRow::visitId))
+                        .filter(Objects::nonNull);
     }
 
     Optional<Refusal> beyondAccepted(Connection connection, Waiting draft) throws SQLException {

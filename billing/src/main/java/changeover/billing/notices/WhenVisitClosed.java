@@ -7,6 +7,8 @@ import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.Locales;
 import changeover.scheduling.closeout.VisitAmended;
 import changeover.scheduling.closeout.VisitClosed;
+import changeover.scheduling.reviews.ClosureReviewed;
+import changeover.scheduling.reviews.Reviews;
 import io.agroal.api.AgroalDataSource;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
@@ -14,14 +16,21 @@ import jakarta.inject.Inject;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 
-/** The report of a closed visit goes to whoever gets it; after an amendment they get the next version. */
+/**
+ * The report of a closed visit goes to whoever gets it; after an amendment they get the next version. One that waits for a review
+ * goes when somebody has said yes.
+ */
 @ApplicationScoped
 class WhenVisitClosed {
+
+    @Inject
+    Reviews reviews;
 
     @Inject
     Recipients recipients;
@@ -36,16 +45,30 @@ class WhenVisitClosed {
     AgroalDataSource database;
 
     void write(@Observes VisitClosed closed) {
-        write(closed, 1, "");
+        if (!reviews.isHeld(closed.visitId())) {
+            write(new Told(closed.visitId(), closed.homeId(), closed.day(), 1), "report.", "");
+        }
     }
 
+    /** Whoever has had no report yet gets the corrected one as their first. */
     void writeAgain(@Observes VisitAmended amended) {
+        VisitClosed now = amended.now();
+        if (reviews.isHeld(now.visitId())) {
+            return;
+        }
         String why = one(
                 "select why from amendment where tenant_id = current_tenant() and id = ?::uuid", amended.amendmentId());
-        write(amended.now(), amended.version(), why);
+        write(new Told(now.visitId(), now.homeId(), now.day(), amended.version()), "report.again-", why);
     }
 
-    private void write(VisitClosed visit, int version, String why) {
+    void writeReviewed(@Observes ClosureReviewed reviewed) {
+        write(new Told(reviewed.visitId(), reviewed.homeId(), reviewed.day(), reviewed.version()), "report.", "");
+    }
+
+    /** A closed visit as its report tells of it. */
+    private record Told(UUID visitId, UUID homeId, LocalDate day, int version) {}
+
+    private void write(Told visit, String key, String why) {
         String home = one(
                 "select street || coalesce(', ' || unit_label, '') from home where tenant_id = current_tenant()"
                         + " and id = ?::uuid",
@@ -55,11 +78,10 @@ class WhenVisitClosed {
         List<NewMessage> messages = new ArrayList<>();
         for (Recipient reader : recipients.ofReport(visit.homeId(), visit.day())) {
             String day = DayInPaper.of(visit.day(), Locales.of(reader.language()));
-            String again = version > 1 ? "report.again-" : "report.";
             LetterText text = LetterText.of(
                     reader.language(),
-                    again + "subject",
-                    again + "body",
+                    key + "subject",
+                    key + "body",
                     reader.name(),
                     business,
                     phone,
@@ -67,12 +89,12 @@ class WhenVisitClosed {
             messages.add(new NewMessage(
                     "report",
                     visit.visitId(),
-                    version,
+                    visit.version(),
                     visit.homeId(),
                     reader,
                     text.subject(),
                     text.body(),
-                    List.of(new Wanted(PaperKind.REPORT, visit.visitId(), version))));
+                    List.of(new Wanted(PaperKind.REPORT, visit.visitId(), visit.version()))));
         }
         outbox.write(messages);
     }

@@ -31,7 +31,10 @@ public class InvoiceLists {
               select i.id, i.kind, s.label, i.customer_id, i.home_id, i.agreement_id, i.visit_id, s.series, s.number,
                      coalesce(s.day, i.may_issue_from) as day, s.due_day, i.currency,
                      coalesce(s.total_minor, i.subtotal_minor) as amount_minor, coalesce(o.open_minor, 0) as open_minor,
-                     case when s.id is null and i.awaits_first_visit then 'awaiting'
+                     case when s.id is null and exists (
+                            select 1 from review_hold r where r.tenant_id = i.tenant_id and r.visit_id = i.visit_id and not exists (
+                              select 1 from review_answer a where a.tenant_id = r.tenant_id and a.hold_id = r.id)) then 'review'
+                          when s.id is null and i.awaits_first_visit then 'awaiting'
                           when s.id is null and exists (
                             select 1 from invoice_line l where l.tenant_id = i.tenant_id and l.invoice_id = i.id
                                and l.unit_price_minor is null and l.coverage <> 'included') then 'unpriced'

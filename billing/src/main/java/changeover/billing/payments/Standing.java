@@ -4,6 +4,8 @@ import java.util.Locale;
 
 /** Where a document stands on a day. */
 public enum Standing {
+    /** A draft whose visit somebody looks over first. */
+    REVIEW,
     /** A draft that may not be asked for before the agreement's first visit. */
     AWAITING,
     /** A draft whose lines have no price yet. */

@@ -22,7 +22,7 @@ import java.util.UUID;
 @ApplicationScoped
 public class RunPreviews {
 
-    private static final Standing[] WAITING = {Standing.AWAITING, Standing.UNPRICED};
+    private static final Standing[] WAITING = {Standing.REVIEW, Standing.AWAITING, Standing.UNPRICED};
 
     @Inject
     InvoiceLists lists;

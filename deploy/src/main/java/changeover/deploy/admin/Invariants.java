@@ -14,6 +14,7 @@ final class Invariants {
                         VisitInvariants.ALL.stream(),
                         PartInvariants.ALL.stream(),
                         StopInvariants.ALL.stream(),
+                        ReviewInvariants.ALL.stream(),
                         OwedInvariants.ALL.stream(),
                         PaperInvariants.ALL.stream())
                 .flatMap(invariants -> invariants)

@@ -49,7 +49,7 @@ import org.jspecify.annotations.Nullable;
 public class MoneyPages {
 
     /** What a draft waits for. */
-    static final Standing[] WAITING = {Standing.AWAITING, Standing.UNPRICED, Standing.LATER};
+    static final Standing[] WAITING = {Standing.REVIEW, Standing.AWAITING, Standing.UNPRICED, Standing.LATER};
 
     /** A document as a row: amounts and days already in words. */
     public record Row(

@@ -76,6 +76,7 @@ public class TodayPages {
             Estimates.Counts estimates,
             OrderLists.Counts orders,
             List<StopInWords.View> stops,
+            List<ReviewRows.Line> reviews,
             DueCounts counts,
             List<Visit> late,
             List<Visit> due,
@@ -118,6 +119,9 @@ public class TodayPages {
 
     @Inject
     StopInWords stopWords;
+
+    @Inject
+    ReviewRows reviews;
 
     @Inject
     Today today;
@@ -176,6 +180,7 @@ public class TodayPages {
                         estimates.counts(),
                         orders.counts(day),
                         stopWords.of(stops.open(), frame),
+                        reviews.waiting(frame),
                         counts,
                         due.late(day, 0, SHOWN).stream()
                                 .map(visit -> visit(visit, frame))

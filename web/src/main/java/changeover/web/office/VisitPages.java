@@ -34,6 +34,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /** One visit for the office: why it exists, its day, its end. */
 @Path("/{slug}/visits/{id}")
@@ -54,6 +55,7 @@ public class VisitPages {
                 List<OrderRows.Line> orders,
                 List<ReturnsOfVisits.Line> returns,
                 List<ClaimRows.Line> claims,
+                ReviewRows.@Nullable Line held,
                 String beyond,
                 List<Technician> technicians,
                 Said form);
@@ -110,6 +112,9 @@ public class VisitPages {
 
     @Inject
     ClaimRows claims;
+
+    @Inject
+    ReviewRows reviews;
 
     @GET
     @Transactional
@@ -230,6 +235,7 @@ public class VisitPages {
                 orders.ofVisits(frame, List.of(row.id())),
                 returns.of(row.id(), frame),
                 claims.ofVisit(row.id(), frame),
+                reviews.ofVisit(row.id(), frame),
                 estimated.beyond(),
                 technicians,
                 form);

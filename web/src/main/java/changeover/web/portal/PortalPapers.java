@@ -10,6 +10,7 @@ import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.tenants.Today;
 import changeover.scheduling.closeout.Closure;
 import changeover.scheduling.closeout.Closures;
+import changeover.scheduling.reviews.Reviews;
 import changeover.web.session.CustomerLinks;
 import changeover.web.session.PaperAnswer;
 import jakarta.annotation.security.RolesAllowed;
@@ -39,6 +40,9 @@ public class PortalPapers {
 
     @Inject
     Closures closures;
+
+    @Inject
+    Reviews reviews;
 
     @Inject
     TheirHomes homes;
@@ -71,9 +75,10 @@ public class PortalPapers {
         boolean theirs = current.run(current.id(), current.person(), () -> {
             UUID customer = customer(secret);
             Closure closure = closures.of(visit).orElseThrow(NotFoundException::new);
-            return homes.since(closure.homeId(), customer, today.day())
-                    .filter(since -> !closure.day().isBefore(since))
-                    .isPresent();
+            return !reviews.isHeld(visit)
+                    && homes.since(closure.homeId(), customer, today.day())
+                            .filter(since -> !closure.day().isBefore(since))
+                            .isPresent();
         });
         if (!theirs) {
             throw new NotFoundException();

@@ -4,8 +4,10 @@ import changeover.contracts.catalogue.Catalogue;
 import changeover.contracts.catalogue.FindingLevel;
 import changeover.contracts.customers.AllEquipment;
 import changeover.contracts.customers.Equipment;
+import changeover.scheduling.closeout.Closure;
 import changeover.scheduling.closeout.Closures;
 import changeover.scheduling.closeout.Finding;
+import changeover.scheduling.reviews.Reviews;
 import changeover.scheduling.stopped.MachineStop;
 import changeover.scheduling.stopped.StopLists;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -16,6 +18,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 
@@ -39,6 +42,9 @@ public class SeenInHomes {
 
     @Inject
     Closures closures;
+
+    @Inject
+    Reviews reviews;
 
     List<Dwelling.Seen> openIn(UUID home, LocalDate since, Catalogue trade, Locale locale) {
         List<Finding> open = rows.createQuery("""
@@ -79,8 +85,12 @@ public class SeenInHomes {
     }
 
     List<Dwelling.Report> reportsOf(UUID home, LocalDate since) {
-        return closures.ofHome(home).stream()
+        List<Closure> theirs = closures.ofHome(home).stream()
                 .filter(closure -> !closure.day().isBefore(since))
+                .toList();
+        Set<UUID> held = reviews.heldAmong(theirs.stream().map(Closure::visitId).toList());
+        return theirs.stream()
+                .filter(closure -> !held.contains(closure.visitId()))
                 .map(closure -> new Dwelling.Report(closure.visitId(), closure.day()))
                 .toList();
     }

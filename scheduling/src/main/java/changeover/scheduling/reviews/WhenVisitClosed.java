@@ -1,0 +1,19 @@
+package changeover.scheduling.reviews;
+
+import changeover.scheduling.closeout.VisitClosed;
+import jakarta.annotation.Priority;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Observes;
+import jakarta.inject.Inject;
+
+/** Whether a closure waits is known before anybody else hears of it. */
+@ApplicationScoped
+class WhenVisitClosed {
+
+    @Inject
+    Reviews reviews;
+
+    void hold(@Observes @Priority(10) VisitClosed closed) {
+        reviews.look(closed);
+    }
+}

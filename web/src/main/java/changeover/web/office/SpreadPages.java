@@ -1,0 +1,140 @@
+package changeover.web.office;
+
+import changeover.contracts.calendar.Window;
+import changeover.contracts.catalogue.Catalogue;
+import changeover.contracts.catalogue.Kind;
+import changeover.contracts.catalogue.OwnCatalogue;
+import changeover.contracts.catalogue.ReadingSpec;
+import changeover.contracts.catalogue.UnitOfMeasure;
+import changeover.contracts.words.Wording;
+import changeover.scheduling.reviews.Spread;
+import changeover.scheduling.reviews.Spreads;
+import changeover.web.session.Bundles;
+import changeover.web.session.Frame;
+import changeover.web.session.Frames;
+import changeover.web.session.ReadingScale;
+import changeover.web.session.Tab;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.inject.Inject;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** What each technician's readings and times look like beside the others', by the alphabet, for owner and office only. */
+@Path("/{slug}/reviews/spread")
+@Produces(MediaType.TEXT_HTML)
+@RolesAllowed({"owner", "office"})
+public class SpreadPages {
+
+    private static final int USUAL_MONTHS = 6;
+
+    /** @param own the middle of one's own, or empty where these are too few */
+    public record Line(String person, int count, String own, int otherCount, String others) {}
+
+    public record Thing(String of, List<Line> lines) {}
+
+    @CheckedTemplate(basePath = "office")
+    static class Pages {
+        static native TemplateInstance spread(
+                Frame frame, String from, String last, List<Thing> times, List<Thing> readings);
+
+        private Pages() {}
+    }
+
+    @Inject
+    Frames frames;
+
+    @Inject
+    Spreads spreads;
+
+    @Inject
+    OwnCatalogue catalogue;
+
+    @GET
+    @Transactional
+    public TemplateInstance spread(@QueryParam("from") @Nullable String from, @QueryParam("last") @Nullable String last) {
+        Frame frame = frames.of(Tab.TODAY);
+        LocalDate until = or(last, frame.today());
+        LocalDate first = or(from, until.minusMonths(USUAL_MONTHS));
+        Window days = Window.ofDays(first.isAfter(until) ? until : first, until);
+        Catalogue trade = catalogue.catalogue();
+        Map<String, Wording> words = trade.tasks().stream()
+                .flatMap(task -> task.readings().stream())
+                .collect(Collectors.toMap(ReadingSpec::code, ReadingSpec::wording, (one, _) -> one));
+        return Pages.spread(
+                frame,
+                days.from().toString(),
+                days.last().toString(),
+                spreads.times(days).stream()
+                        .map(one -> new Thing(visits(one.of(), frame.locale()), lines(one, frame.locale())))
+                        .toList(),
+                spreads.readings(days).stream()
+                        .map(one -> new Thing(measured(one, trade, words, frame.locale()), lines(one, frame.locale())))
+                        .sorted(Comparator.comparing(Thing::of))
+                        .toList());
+    }
+
+    private static LocalDate or(@Nullable String said, LocalDate otherwise) {
+        return said == null || said.isBlank() ? otherwise : SaidDay.of(said);
+    }
+
+    /** The kind of visit. */
+    private static String visits(String of, Locale locale) {
+        TripWords words = Bundles.of(TripWords.class, locale);
+        return switch (of.substring(of.indexOf('/') + 1)) {
+            case "plan" -> words.kind_plan();
+            case "call" -> words.kind_call();
+            case "return" -> words.kind_return();
+            case "extra" -> words.kind_extra();
+            default -> words.kind_other();
+        };
+    }
+
+    private static String measured(Spread spread, Catalogue trade, Map<String, Wording> words, Locale locale) {
+        int slash = spread.of().indexOf('/');
+        String code = spread.of().substring(0, slash);
+        String reading = Optional.ofNullable(words.get(code)).map(one -> one.in(locale)).orElse(code);
+        String kind = trade.findKind(spread.of().substring(slash + 1))
+                .map(Kind::wording)
+                .map(one -> ", " + one.in(locale))
+                .orElse("");
+        String unit = UnitOfMeasure.find(spread.unit())
+                .map(one -> one.symbol().in(locale))
+                .filter(sign -> !sign.isEmpty())
+                .map(sign -> " (" + sign + ")")
+                .orElse("");
+        return reading + kind + unit;
+    }
+
+    private static List<Line> lines(Spread spread, Locale locale) {
+        return spread.lines().stream()
+                .map(line -> new Line(
+                        line.person(),
+                        line.count(),
+                        figure(line.own(), locale),
+                        line.otherCount(),
+                        figure(line.others(), locale)))
+                .toList();
+    }
+
+    private static String figure(@Nullable BigDecimal value, Locale locale) {
+        return value == null
+                ? ""
+                : ReadingScale.figure(value.setScale(1, RoundingMode.HALF_UP).stripTrailingZeros(), locale);
+    }
+}
