@@ -49,15 +49,14 @@ class Judging {
                 firstPaid.days(drafts.stream().map(Waiting::id).toList());
         Map<UUID, CreditTaxes> credits = credits(connection, drafts);
         BeyondPromise beyond = early ? new BeyondPromise(Map.of()) : beyond(connection, drafts);
-        Set<UUID> held = early ? Set.of() : reviews.heldAmong(drafts.stream().flatMap(Judging::visits).toList());
+        Set<UUID> held = early
+                ? Set.of()
+                : reviews.heldAmong(drafts.stream().flatMap(Judging::visits).toList());
         Judged judged = new Judged();
         for (Waiting draft : drafts) {
             Optional<Refusal> refusal = early
                     ? Optional.empty()
-                    : assessment
-                            .refusal(draft)
-                            .or(() -> waits(draft, held))
-                            .or(() -> beyond.refusal(draft));
+                    : assessment.refusal(draft).or(() -> waits(draft, held)).or(() -> beyond.refusal(draft));
             if (refusal.isPresent()) {
                 judged.refused().put(draft.id(), refusal.get());
                 continue;

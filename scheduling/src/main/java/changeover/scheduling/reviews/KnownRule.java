@@ -10,4 +10,5 @@ import org.jspecify.annotations.Nullable;
  * @param person name; empty for everybody
  * @param ended the day on which somebody ended it; null while it stands
  */
-public record KnownRule(UUID id, ReviewRule rule, String person, @Nullable LocalDate ended) {}
+public record KnownRule(
+        UUID id, ReviewRule rule, String person, @Nullable LocalDate ended) {}

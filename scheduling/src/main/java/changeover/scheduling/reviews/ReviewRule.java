@@ -18,11 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param from first day, in
  */
 public record ReviewRule(
-        ReviewKind kind,
-        @Nullable UUID person,
-        @Nullable FindingLevel level,
-        int first,
-        LocalDate from) {
+        ReviewKind kind, @Nullable UUID person, @Nullable FindingLevel level, int first, LocalDate from) {
 
     public static final int MOST = 500;
 

@@ -56,7 +56,8 @@ public class ReviewRules {
 
     /** From today on it holds nothing more; what waits by it goes on waiting. */
     public void end(UUID id) {
-        KnownRule rule = find(id).orElseThrow(() -> Refusal.of("review.rule-unknown").thrown());
+        KnownRule rule =
+                find(id).orElseThrow(() -> Refusal.of("review.rule-unknown").thrown());
         if (rule.ended() != null) {
             throw Refusal.of("constraint.a_review_rule_ends_once").thrown();
         }

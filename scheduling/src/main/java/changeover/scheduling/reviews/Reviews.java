@@ -152,7 +152,8 @@ public class Reviews {
      * @param version of the closure that was looked at; another by now is looked at again
      */
     public void approve(UUID id, int version, @Nullable String words, UUID by) {
-        HeldClosure held = find(id).orElseThrow(() -> Refusal.of("review.unknown").thrown());
+        HeldClosure held =
+                find(id).orElseThrow(() -> Refusal.of("review.unknown").thrown());
         if (!held.waits()) {
             throw Refusal.of("constraint.a_closure_is_looked_over_once").thrown();
         }

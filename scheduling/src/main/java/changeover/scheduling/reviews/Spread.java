@@ -32,7 +32,11 @@ public record Spread(String of, String unit, List<Line> lines) {
      * @param others the middle of all others'; null where these are too few
      */
     public record Line(
-            String person, int count, @Nullable BigDecimal own, int otherCount, @Nullable BigDecimal others) {}
+            String person,
+            int count,
+            @Nullable BigDecimal own,
+            int otherCount,
+            @Nullable BigDecimal others) {}
 
     public Spread {
         lines = List.copyOf(lines);

@@ -68,8 +68,7 @@ class ReviewRuleTest {
     }
 
     private static void lacks(String expected, ReviewRule rule) {
-        assertEquals(
-                expected, rule.refusals().stream().map(Refusal::code).collect(Collectors.joining(" ")));
+        assertEquals(expected, rule.refusals().stream().map(Refusal::code).collect(Collectors.joining(" ")));
     }
 
     @Test

@@ -55,8 +55,7 @@ public class ReviewsApi {
             String why,
             @Nullable Looked looked) {}
 
-    public record Looked(
-            String by, LocalDate day, @Nullable String words) {}
+    public record Looked(String by, LocalDate day, @Nullable String words) {}
 
     /** @param ended null while it stands */
     public record RuleDocument(
@@ -96,14 +95,14 @@ public class ReviewsApi {
     public List<HeldDocument> list(
             @QueryParam("state") @DefaultValue("waiting") String state,
             @QueryParam("from") @DefaultValue("0") int from) {
-        List<HeldClosure> found =
-                switch (state) {
-                    case "waiting" -> reviews.waiting();
-                    case "over" -> reviews.over(Math.clamp(from, 0, 1_000_000), PAGE);
-                    default -> throw Refusal.of("typed.one-of", Map.of("words", "over, waiting"))
-                            .at("state")
-                            .thrown();
-                };
+        List<HeldClosure> found = switch (state) {
+            case "waiting" -> reviews.waiting();
+            case "over" -> reviews.over(Math.clamp(from, 0, 1_000_000), PAGE);
+            default ->
+                throw Refusal.of("typed.one-of", Map.of("words", "over, waiting"))
+                        .at("state")
+                        .thrown();
+        };
         return found.stream().map(ReviewsApi::document).toList();
     }
 
@@ -170,7 +169,11 @@ public class ReviewsApi {
             rules.add(
                     id,
                     new ReviewRule(
-                            ReviewKind.of(kind), person, level == null ? null : FindingLevel.ofCode(level), first, from));
+                            ReviewKind.of(kind),
+                            person,
+                            level == null ? null : FindingLevel.ofCode(level),
+                            first,
+                            from));
             return Once.Answer.made(
                     "/api/v1/" + slug + "/review-rules", document(rules.find(id).orElseThrow()));
         });

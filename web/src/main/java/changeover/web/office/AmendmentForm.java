@@ -44,8 +44,10 @@ final class AmendmentForm {
                 known.put("outcome." + task.id(), text(said, "outcome"));
                 known.put("reason." + task.id(), text(said, "reason"));
             });
-            task.readings().forEach(line -> reading(task.id(), line.spec().code())
-                    .ifPresent(said -> known.put(field(task.id(), line.spec().code()), text(said, "value"))));
+            task.readings()
+                    .forEach(line -> reading(task.id(), line.spec().code())
+                            .ifPresent(said ->
+                                    known.put(field(task.id(), line.spec().code()), text(said, "value"))));
         }
         return known;
     }
@@ -130,9 +132,7 @@ final class AmendmentForm {
     }
 
     private Optional<DaySheet.Said> last(String kind) {
-        return lines.said().stream()
-                .filter(said -> said.kind().equals(kind))
-                .reduce((_, later) -> later);
+        return lines.said().stream().filter(said -> said.kind().equals(kind)).reduce((_, later) -> later);
     }
 
     private Optional<DaySheet.Said> outcome(UUID task) {

@@ -94,10 +94,7 @@ public class AmendmentPages {
     @Transactional
     public TemplateInstance write(@PathParam("id") UUID id) {
         VisitLists.Row row = found(id);
-        return page(
-                row,
-                UUID.randomUUID().toString(),
-                Said.filled(new AmendmentForm(lines(row)).known()));
+        return page(row, UUID.randomUUID().toString(), Said.filled(new AmendmentForm(lines(row)).known()));
     }
 
     @POST
@@ -109,8 +106,7 @@ public class AmendmentPages {
                     VisitLists.Row row = found(id);
                     UUID made = typed.id("made");
                     String why = typed.text("why", 2000);
-                    List<SentOperation> corrections =
-                            new AmendmentForm(lines(row)).read(typed, made, today.now());
+                    List<SentOperation> corrections = new AmendmentForm(lines(row)).read(typed, made, today.now());
                     typed.understood();
                     amendments.amend(made, id, why, corrections, current.person());
                     return SaidOnce.at("/" + slug + "/visits/" + id, "kept");
@@ -138,9 +134,7 @@ public class AmendmentPages {
 
     private StopLines.Lines lines(VisitLists.Row row) {
         return stops.of(
-                row.id(),
-                Objects.requireNonNullElse(row.technicianId(), current.person()),
-                catalogue.catalogue());
+                row.id(), Objects.requireNonNullElse(row.technicianId(), current.person()), catalogue.catalogue());
     }
 
     private TemplateInstance page(VisitLists.Row row, String made, Said form) {

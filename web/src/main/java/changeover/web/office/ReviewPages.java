@@ -160,6 +160,8 @@ public class ReviewPages {
         return unit == null
                 ? reading.entered()
                 : reading.entered() + "\u00a0"
-                        + UnitOfMeasure.find(unit).map(one -> one.symbol().in(locale)).orElse(unit);
+                        + UnitOfMeasure.find(unit)
+                                .map(one -> one.symbol().in(locale))
+                                .orElse(unit);
     }
 }

@@ -49,8 +49,7 @@ public class ReviewRulePages {
      * @param person whose; empty for everybody's
      * @param ended the day, or empty
      */
-    public record Line(
-            UUID id, String kind, String person, String level, int first, String from, String ended) {}
+    public record Line(UUID id, String kind, String person, String level, int first, String from, String ended) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
@@ -89,8 +88,8 @@ public class ReviewRulePages {
                     rules.add(made, rule);
                     return SaidOnce.at("/" + slug + "/shop/reviews", "kept");
                 },
-                refusals -> page(
-                        String.valueOf(fields.getFirst("made")), Said.again(typed, refusals, frames.locale())));
+                refusals ->
+                        page(String.valueOf(fields.getFirst("made")), Said.again(typed, refusals, frames.locale())));
     }
 
     private static ReviewRule rule(Typed typed) {

@@ -10,7 +10,8 @@ public interface ReviewWords {
     @Message("To look over")
     String heading();
 
-    @Message("Their report and their draft leave when somebody has said yes. What must not be used is told at once and never waits here.")
+    @Message(
+            "Their report and their draft leave when somebody has said yes. What must not be used is told at once and never waits here.")
     String lead();
 
     @Message("Waiting for a yes")
@@ -189,10 +190,12 @@ public interface ReviewWords {
 
     @Message("Keep the correction")
     String keep_amendment();
+
     @Message("Readings and times beside the others’")
     String spread();
 
-    @Message("The middle of what each one measures, and the middle of what all the others do. It is a question to ask and no judgement: homes and machines differ. Names stand by the alphabet.")
+    @Message(
+            "The middle of what each one measures, and the middle of what all the others do. It is a question to ask and no judgement: homes and machines differ. Names stand by the alphabet.")
     String spread_lead();
 
     @Message("Minutes at the home, in per cent of the minutes planned")

@@ -67,7 +67,8 @@ public class SpreadPages {
 
     @GET
     @Transactional
-    public TemplateInstance spread(@QueryParam("from") @Nullable String from, @QueryParam("last") @Nullable String last) {
+    public TemplateInstance spread(
+            @QueryParam("from") @Nullable String from, @QueryParam("last") @Nullable String last) {
         Frame frame = frames.of(Tab.TODAY);
         LocalDate until = or(last, frame.today());
         LocalDate first = or(from, until.minusMonths(USUAL_MONTHS));
@@ -108,7 +109,8 @@ public class SpreadPages {
     private static String measured(Spread spread, Catalogue trade, Map<String, Wording> words, Locale locale) {
         int slash = spread.of().indexOf('/');
         String code = spread.of().substring(0, slash);
-        String reading = Optional.ofNullable(words.get(code)).map(one -> one.in(locale)).orElse(code);
+        String reading =
+                Optional.ofNullable(words.get(code)).map(one -> one.in(locale)).orElse(code);
         String kind = trade.findKind(spread.of().substring(slash + 1))
                 .map(Kind::wording)
                 .map(one -> ", " + one.in(locale))
