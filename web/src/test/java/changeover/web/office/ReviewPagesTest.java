@@ -119,7 +119,7 @@ class ReviewPagesTest extends AReviewedShop {
                 as(shop.owner()).get(shop.api("invoices")).then().extract().path("find { it.number == null }.id");
         send(shop.owner(), shop.api("invoices/" + draft + "/issue"), Map.of())
                 .statusCode(422)
-                .body(containsString("waits until somebody"));
+                .body("refusals[0].code", equalTo("invoice.waits-for-review"));
         as(shop.owner()).get(shop.at("money/documents?standing=waiting")).then().statusCode(200);
         return draft;
     }
