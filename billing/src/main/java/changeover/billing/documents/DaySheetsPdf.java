@@ -57,7 +57,7 @@ public final class DaySheetsPdf {
             }
             technician(sheets.get(at));
         }
-        return flow.bytes(language, words.say("day.title") + " " + business, words.say("day.foot"));
+        return flow.bytes(language, words.say("day.title") + " " + business, words.say("caution.foot"));
     }
 
     private void technician(DaySheet sheet) {

@@ -43,7 +43,7 @@ public class ShutPages {
 
     private static final LocalDate FAR = LocalDate.of(9999, 1, 1);
 
-    public record Line(UUID id, String words, boolean over, boolean opened) {}
+    public record Line(UUID id, String from, String words, boolean over, boolean opened) {}
 
     public record Trip(UUID visit, String when, String words) {}
 
@@ -143,6 +143,7 @@ public class ShutPages {
                         times.stream()
                                 .map(one -> new Line(
                                         one.id(),
+                                        frame.brief(one.from()),
                                         ShutInWords.sentence(one, frame.locale()),
                                         one.isOver(day),
                                         one.opened()))
