@@ -10,3 +10,6 @@ insert into appointment (visit_id, technician_id, day, starts, ends)
 insert into appointment_second (visit_id, technician_id, day, starts, ends)
   select a.visit_id, m.person_id, a.day, a.starts, a.ends from appointment a, membership m
    where m.role = 'office' and not exists (select 1 from appointment_second) limit 1;
+update old_sheet set file = convert_to(E'Nom;Adresse;Ville\nMara Quill;9 Tannery Row;Port Ambrose\n', 'UTF8') where file is null;
+insert into opening_balance (customer_id, since, amount_minor, currency, words) select id, '2026-01-02', 4500, 'CAD', 'Old invoice 88'
+  from customer where not exists (select 1 from opening_balance) order by id limit 1;

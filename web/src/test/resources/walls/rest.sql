@@ -211,3 +211,12 @@ insert into review_rule (kind, from_day) values ('beside', '2099-01-01'), ('besi
 insert into review_rule_end (rule_id, day) select id, '2026-03-05' from review_rule where from_day = '2099-01-01';
 insert into review_hold (visit_id, rule_id, day, at) select c.visit_id, r.id, c.day, c.closed_at from closure c, review_rule r limit 1;
 insert into review_answer (hold_id, person_id, day, at) select h.id, m.person_id, h.day, h.at from review_hold h, membership m limit 1;
+insert into take_over (day) values ('2026-01-05');
+insert into old_sheet (name, file, reading, read_at) select 'old.csv', convert_to(E'Nom;Adresse;Ville\nMara Quill;9 Tannery Row;Port Ambrose\n', 'UTF8'), null, null;
+insert into agreement_taken_over (agreement_id, day, asked_minor) select id, '2026-01-05', 0 from agreement order by number limit 1;
+insert into home_merge (home_id, other_id) select a.id, b.id from home a join home b on b.id > a.id order by a.id, b.id limit 1;
+insert into home_merge_move (merge_id, table_name, row_id) select id, 'hazard', uuidv7() from home_merge;
+insert into homes_apart (home_id, other_id) select other_id, home_id from home_merge;
+insert into home_merge_undoing (merge_id) select id from home_merge;
+insert into opening_balance (customer_id, since, amount_minor, currency, words) select id, '2026-01-02', 4500, 'CAD', 'Old invoice 88'
+  from customer order by id limit 1;

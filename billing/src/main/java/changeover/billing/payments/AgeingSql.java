@@ -24,12 +24,14 @@ final class AgeingSql {
               union all
               select s.customer_id, -sum(w.amount_minor) from write_off w
                 join invoice_issue s on s.tenant_id = w.tenant_id and s.invoice_id = w.invoice_id
-               where w.day <= ?::date group by s.customer_id),
+               where w.day <= ?::date group by s.customer_id
+              union all
+              select customer_id, sum(amount_minor) from opening_balance where since <= ?::date group by customer_id),
             balance as (select customer_id, sum(minor)::bigint as minor from moved group by customer_id)
             """;
 
     /** How often the balance asks for the day. */
-    static final int BALANCE_DAYS = 4;
+    static final int BALANCE_DAYS = 5;
 
     /** How often the day is asked for, after the days of {@link OpenSql#OPEN}. */
     static final int DAYS = BALANCE_DAYS + Age.values().length + 1;

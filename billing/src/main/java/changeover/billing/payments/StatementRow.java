@@ -9,7 +9,8 @@ import org.jspecify.annotations.Nullable;
  * One line of a customer's statement.
  *
  * @param what before (the balance brought forward), invoice, credit, payment, refund, returned (by the bank),
- *     undone, given-up (written off), taken-back (open again), deposit-applied (to a document) or deposit-freed (from it)
+ *     undone, given-up (written off), taken-back (open again), deposit-applied (to a document), deposit-freed (from it) or
+ *     from-before (owed when the shop was taken over)
  * @param id of the document or the payment; null on the balance brought forward
  * @param said the document's number, or the payment's reference
  * @param way how the money changed hands; null for a document

@@ -45,11 +45,14 @@ public class Statements {
                      s.label, -w.amount_minor, 4, null, false
                 from write_off w
                 join invoice_issue s on s.tenant_id = w.tenant_id and s.invoice_id = w.invoice_id
-               where s.customer_id = ?) moves
+               where s.customer_id = ?
+              union all
+              select customer_id, since, 'from-before', id, words, amount_minor, 0, null, false
+                from opening_balance where customer_id = ?) moves
              where day <= ? order by day, turn, said, id""";
 
     /** How often the customer is asked for, before the last day. */
-    private static final int CUSTOMERS = 4;
+    private static final int CUSTOMERS = 5;
 
     @Inject
     AgroalDataSource datasource;

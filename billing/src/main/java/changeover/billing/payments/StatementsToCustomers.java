@@ -59,7 +59,9 @@ public class StatementsToCustomers {
               select a.customer_id, u.day, case u.how when 'bounced' then 'returned' else 'undone' end, a.id, a.reference,
                      sum(a.minor), 5, a.way, false
                 from applied a join payment_undoing u on u.payment_id = a.id
-               group by 1, 2, 3, 4, 5, a.way) moves
+               group by 1, 2, 3, 4, 5, a.way
+              union all
+              select customer_id, since, 'from-before', id, words, amount_minor, 0, null, false from opening_balance) moves
              where customer_id is not null and day <= ? order by day, turn, said, id""";
 
     private static final String GIVEN_UP = """

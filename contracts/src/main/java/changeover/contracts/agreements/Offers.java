@@ -111,6 +111,22 @@ public class Offers {
                     .at("plan")
                     .thrown();
         }
+        return made(plan, wanted, day, validUntil, false);
+    }
+
+    /**
+     * What runs in these homes already, by the plan as it is written today, from each one's own first day: it may be on sale
+     * no more, and promise nothing for what stands there.
+     */
+    List<Offer> inForce(Plan plan, Map<UUID, LocalDate> from, LocalDate day) {
+        List<Wanted> running = from.entrySet().stream()
+                .map(one -> new Wanted(one.getKey(), one.getValue(), null))
+                .toList();
+        return made(plan, running, day, day, true);
+    }
+
+    private List<Offer> made(
+            Plan plan, List<Wanted> wanted, LocalDate day, LocalDate validUntil, boolean mayPromiseNothing) {
         List<UUID> homeIds = wanted.stream().map(Wanted::homeId).toList();
         Map<UUID, Home> found = homes.all(homeIds).stream().collect(Collectors.toMap(Home::id, Function.identity()));
         Map<UUID, UUID> signers = parts.customers(homeIds, PartInHome.SIGNS, day);
@@ -148,7 +164,9 @@ public class Offers {
                     validUntil,
                     one.renewsId(),
                     machines.stream().map(PlanForHome.Unit::id).toList(),
-                    promises(home, facts, machines, own),
+                    mayPromiseNothing
+                            ? PlanForHome.promises(facts, machines, own.catalogue(), own.intervals())
+                            : promises(home, facts, machines, own),
                     facts.parts().stream()
                             .map(part -> new Offer.Part(part.partKind(), part.quantityAYear()))
                             .toList()));

@@ -11,6 +11,7 @@ import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Which agreements of the current business near their end, inside the notice window of their place; nothing renews by
@@ -25,11 +26,12 @@ public class Renewals {
     private static final String NEAR_THEIR_END = """
             select a.id, a.number, a.home_id, a.signer_id, a.plan_name_en, a.plan_name_fr, a.price_minor, a.currency,
               a.term_until, concat_ws(', ', h.street, h.unit_label, h.city) as home, h.country, h.region,
-              c.name as signer, r.id as renewal
+              c.name as signer, r.id as renewal, o.day as taken_over
             from agreement a
             join agreement_acceptance y on y.tenant_id = a.tenant_id and y.agreement_id = a.id
             join home h on h.tenant_id = a.tenant_id and h.id = a.home_id
             join customer c on c.tenant_id = a.tenant_id and c.id = a.signer_id
+            left join agreement_taken_over o on o.tenant_id = a.tenant_id and o.agreement_id = a.id
             left join lateral (
               select r.id, ry.id as accepted from agreement r
                 left join agreement_acceptance ry on ry.tenant_id = r.tenant_id and ry.agreement_id = r.id
@@ -79,15 +81,19 @@ public class Renewals {
                 Money.ofMinor(row.get("price_minor", Long.class), row.get("currency", String.class)),
                 last,
                 notice,
-                standing(renewal != null, notice, day),
+                standing(renewal != null, notice, day, row.get("taken_over", LocalDate.class)),
                 renewal);
     }
 
-    private static RenewalRow.Standing standing(boolean offered, NoticeWindow notice, LocalDate day) {
+    /** What fell due before the take-over was nobody's here to send. */
+    private static RenewalRow.Standing standing(
+            boolean offered, NoticeWindow notice, LocalDate day, @Nullable LocalDate takenOver) {
         if (offered) {
             return RenewalRow.Standing.OFFERED;
         }
-        return day.isAfter(notice.latest()) ? RenewalRow.Standing.LATE : RenewalRow.Standing.DUE;
+        boolean late = day.isAfter(notice.latest())
+                && (takenOver == null || !notice.latest().isBefore(takenOver));
+        return late ? RenewalRow.Standing.LATE : RenewalRow.Standing.DUE;
     }
 
     /** Makes the offer for the next term. Refused while one stands, or after the agreement was renewed. */

@@ -30,6 +30,9 @@ class HomeSearch {
               from (select h.tenant_id, h.id, h.key, h.street, h.unit_label, h.city, h.to_be_read, %s as rank
                       from asked, home_search s join home h on (h.tenant_id, h.id) = (s.tenant_id, s.id)
                      where s.tenant_id = current_tenant() %s
+                       and not exists (select from home_merge m where m.tenant_id = h.tenant_id and m.other_id = h.id
+                             and not exists (select from home_merge_undoing u
+                               where u.tenant_id = m.tenant_id and u.merge_id = m.id))
                      order by rank desc, h.street, h.unit_label, h.id offset :from limit :count) h
               left join lateral (select c.id, c.name, c.phone
                       from home_part p join customer c on (c.tenant_id, c.id) = (p.tenant_id, p.customer_id)

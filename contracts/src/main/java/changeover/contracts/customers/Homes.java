@@ -134,7 +134,13 @@ public class Homes {
                 .toList();
     }
 
+    /** How many; one that was merged into another is not counted. */
     public long count() {
-        return rows.createQuery("select count(h) from Home h", Long.class).getSingleResult();
+        return ((Number) rows.createNativeQuery("""
+                        select count(*) from home h
+                         where h.tenant_id = current_tenant()
+                           and not exists (select from home_merge m where m.tenant_id = h.tenant_id and m.other_id = h.id
+                             and not exists (select from home_merge_undoing u
+                               where u.tenant_id = m.tenant_id and u.merge_id = m.id))""").getSingleResult()).longValue();
     }
 }

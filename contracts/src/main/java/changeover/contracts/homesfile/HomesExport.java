@@ -41,6 +41,9 @@ public class HomesExport {
                      limit 1) c on true
               left join equipment e on (e.tenant_id, e.home_id) = (h.tenant_id, h.id) and e.ended_on is null
              where h.tenant_id = current_tenant()
+               and not exists (select from home_merge m where m.tenant_id = h.tenant_id and m.other_id = h.id
+                      and not exists (select from home_merge_undoing u
+                        where u.tenant_id = m.tenant_id and u.merge_id = m.id))
              order by h.key collate "C", e.name collate "C"
             """;
 

@@ -23,7 +23,7 @@ final class PromiseInvariants {
                       left join year_planned y on y.tenant_id = a.tenant_id and y.agreement_id = a.agreement_id"""),
             new Invariant("plan-price-billed", "invoice", """
                     select count(*), count(*) filter (where priced <> billed) from (
-                      select a.tenant_id, a.payer_id, sum(a.price_minor) as priced, coalesce((
+                      select a.tenant_id, a.payer_id, sum(coalesce(o.asked_minor, a.price_minor)) as priced, coalesce((
                         select sum(case when l.by_hand then l.reckoned_minor else l.net_minor end) from invoice i
                           join invoice_line l on l.tenant_id = i.tenant_id and l.invoice_id = i.id
                          where i.tenant_id = a.tenant_id and i.customer_id = a.payer_id and i.kind = 'plan'), 0)
@@ -33,6 +33,7 @@ final class PromiseInvariants {
                          where i.tenant_id = a.tenant_id and i.customer_id = a.payer_id and i.kind = 'plan'), 0) as billed
                         from agreement a
                         join agreement_acceptance y on y.tenant_id = a.tenant_id and y.agreement_id = a.id
+                        left join agreement_taken_over o on o.tenant_id = a.tenant_id and o.agreement_id = a.id
                        group by a.tenant_id, a.payer_id
                       having not exists (
                         select 1 from agreement e join agreement_ending n on n.tenant_id = e.tenant_id and n.agreement_id = e.id

@@ -1,6 +1,8 @@
 package changeover.scheduling.visits;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 
 /**
@@ -12,7 +14,21 @@ import java.util.UUID;
 record PlannedYear(YearToPlan of, VisitPlan plan, List<UUID> units) {
 
     UUID unit(Promise promise) {
-        return units.get(place(promise.equipmentId()));
+        return unit(promise.equipmentId());
+    }
+
+    /** The machine itself, by its name inside the plan. */
+    UUID unit(UUID standIn) {
+        return units.get(place(standIn));
+    }
+
+    /** The machines of a year with their names inside its plan, in the order of its tasks. */
+    static Map<UUID, UUID> standIns(YearToPlan year) {
+        Map<UUID, UUID> standIns = new LinkedHashMap<>();
+        for (PromisedTask task : year.tasks()) {
+            standIns.computeIfAbsent(task.equipmentId(), _ -> standIn(standIns.size()));
+        }
+        return standIns;
     }
 
     /** The name of a machine inside a plan. */

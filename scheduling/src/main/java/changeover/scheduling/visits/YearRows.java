@@ -23,6 +23,13 @@ final class YearRows {
     /** The task of a visit that the plan sells and for which nothing is promised. */
     static final String LOOK_OVER = "visit-look-over";
 
+    /** The task of the first visit to a home whose machines nobody read yet. */
+    private static final String READ = "read-equipment";
+
+    private static final Wording STILL_UNREAD = new Wording(
+            "What stands in this home is not known yet; what is promised for it follows once it is read.",
+            "On ne sait pas encore ce qu’il y a dans cette maison; ce qui y est promis suivra une fois les appareils relevés.");
+
     /** What many visits have in common. */
     private record Going(Window window, int minutes) {}
 
@@ -77,10 +84,17 @@ final class YearRows {
     }
 
     void add(PlannedYear year) {
+        add(year, false);
+    }
+
+    /** @param unread whether machines are left to the first visit, which then takes as long as reading them takes too */
+    void add(PlannedYear year, boolean unread) {
         years++;
         int tasks = 0;
+        boolean reads = unread;
         for (PlannedVisit visit : year.plan().visits()) {
-            tasks += add(year, visit);
+            tasks += add(year, visit, reads);
+            reads = false;
         }
         for (Promise promise : year.plan().household()) {
             addHousehold(year.of(), promise, year.unit(promise));
@@ -96,14 +110,19 @@ final class YearRows {
     }
 
     /** Answers how many lines the visit has. */
-    private int add(PlannedYear year, PlannedVisit visit) {
+    private int add(PlannedYear year, PlannedVisit visit, boolean reads) {
         UUID id = Ids.next();
-        int minutes = visit.tasks().isEmpty() ? addLookOver(id, visit.window()) : visit.minutes();
-        addVisit(year.of(), id, visit.window(), minutes);
         int position = 0;
         for (Promise promise : visit.tasks()) {
             addLine(year.of(), id, said(visit, promise), year.unit(promise), position++);
         }
+        int minutes = visit.minutes();
+        if (reads) {
+            minutes += addForTheHome(id, visit.window(), READ, STILL_UNREAD, position++);
+        } else if (position == 0) {
+            minutes += addLookOver(id, visit.window());
+        }
+        addVisit(year.of(), id, visit.window(), minutes);
         return Math.max(1, position);
     }
 
@@ -126,9 +145,13 @@ final class YearRows {
 
     /** A visit for which nothing is promised looks the equipment over; answers how many minutes that takes. */
     int addLookOver(UUID visit, Window window) {
-        Task task = catalogue.task(LOOK_OVER);
+        return addForTheHome(visit, window, LOOK_OVER, PlannedVisit.NOTHING_ELSE, 0);
+    }
+
+    private int addForTheHome(UUID visit, Window window, String code, Wording why, int position) {
+        Task task = catalogue.task(code);
         Due any = new Due(window, window.from(), Due.Act.DO);
-        lines.add(new Line(task, task.basis(), task.minutes(), any, PlannedVisit.NOTHING_ELSE), ids(visit, null), 0);
+        lines.add(new Line(task, task.basis(), task.minutes(), any, why), ids(visit, null), position);
         return task.minutes();
     }
 

@@ -1,5 +1,6 @@
 package changeover.scheduling.visits;
 
+import changeover.contracts.agreements.AgreementsTakenOver;
 import changeover.contracts.agreements.CanItBeKept;
 import changeover.contracts.agreements.MachinesTakenIn;
 import changeover.contracts.agreements.Offer;
@@ -13,10 +14,12 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -65,6 +68,49 @@ public class Years implements CanItBeKept {
             throw new IllegalStateException("the year's visits could not be stored", cause);
         }
         return written;
+    }
+
+    /** Writes what is left of years that began before the take-over, and when their tasks were last done. */
+    void planRest(AgreementsTakenOver event) {
+        OwnCatalogue.Own own = trade.read();
+        Map<UUID, AgreementsTakenOver.TakenOver> known = event.agreements().stream()
+                .collect(Collectors.toMap(AgreementsTakenOver.TakenOver::agreementId, Function.identity()));
+        try (var connection = datasource.getConnection()) {
+            List<YearToPlan> years = new YearsToPlan(connection, own.catalogue()).of(known.keySet());
+            var rows = new YearRows(own.catalogue());
+            var done = new DoneBefore();
+            Set<UUID> unread = unread(connection, years);
+            for (YearToPlan year : years) {
+                AgreementsTakenOver.TakenOver one = Objects.requireNonNull(known.get(year.agreementId()));
+                RestOfYear rest = RestOfYear.of(year, one, own, event.day());
+                var planned = new PlannedYear(
+                        year,
+                        rest.plan(),
+                        List.copyOf(PlannedYear.standIns(year).keySet()));
+                rows.add(planned, unread.contains(year.homeId()));
+                done.add(planned, rest, one.lastVisit());
+            }
+            done.store(connection);
+            rows.store(connection);
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the rest of the years could not be stored", cause);
+        }
+    }
+
+    private static Set<UUID> unread(Connection connection, List<YearToPlan> years) throws SQLException {
+        Set<UUID> unread = new HashSet<>();
+        try (var ask = connection.prepareStatement("select id from home where to_be_read and id = any (?)")) {
+            ask.setArray(
+                    1,
+                    connection.createArrayOf(
+                            "uuid", years.stream().map(YearToPlan::homeId).toArray()));
+            try (var row = ask.executeQuery()) {
+                while (row.next()) {
+                    unread.add(row.getObject(1, UUID.class));
+                }
+            }
+        }
+        return unread;
     }
 
     /**

@@ -106,6 +106,9 @@ public interface FieldWords {
     @Message("The equipment is still to be read: write down what hangs here and what its plates say.")
     String to_be_read();
 
+    @Message("The postal code is not known: ask for it and tell the office.")
+    String asks_postal();
+
     @Message("Show keys and codes")
     String show_codes();
 

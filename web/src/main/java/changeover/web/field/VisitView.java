@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param dayOfVisit whether today is its day
  * @param how how it ended; empty while it is open
  * @param here whether the technician said that they came
+ * @param asksPostal whether the home's postal code is not known
  * @param found machines that were written down at this visit
  * @param next the first task without an outcome; null when every task has one
  */
@@ -24,6 +25,7 @@ public record VisitView(
         boolean here,
         String gettingIn,
         boolean toBeRead,
+        boolean asksPostal,
         int found,
         boolean codes,
         List<Danger> hazards,

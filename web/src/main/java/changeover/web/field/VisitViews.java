@@ -83,6 +83,7 @@ class VisitViews {
                 new SheetSoFar(lines.said()).last("arrive").isPresent(),
                 home.map(found -> found.facts().gettingIn()).orElse(""),
                 home.map(Home::toBeRead).orElse(false),
+                home.map(Home::facts).filter(facts -> facts.postal() == null).isPresent(),
                 new SheetSoFar(lines.said()).each("machine").size(),
                 !codes.list(row.homeId()).isEmpty(),
                 hazards.of(row.homeId()).stream()

@@ -11,6 +11,7 @@ import changeover.contracts.agreements.AgreementsInWords;
 import changeover.contracts.agreements.PlanChanges;
 import changeover.contracts.agreements.Renewals;
 import changeover.contracts.agreements.SaleChannel;
+import changeover.contracts.agreements.TakenOverAgreements;
 import changeover.contracts.agreements.Yes;
 import changeover.contracts.customers.Customers;
 import changeover.contracts.customers.Homes;
@@ -77,7 +78,11 @@ public class AgreementPage {
             List<String> parts,
             List<Document> documents,
             @Nullable Other insteadOf,
-            @Nullable Other change) {}
+            @Nullable Other change,
+            @Nullable Before before) {}
+
+    /** What was known of it when it was taken over; a text that nobody knows is empty. */
+    public record Before(String day, String paid, String visits, String lastVisit) {}
 
     /** An agreement whose place another takes in mid-term. */
     public record Other(UUID id, int number, String plan) {}
@@ -112,6 +117,9 @@ public class AgreementPage {
 
     @Inject
     PlanChanges changes;
+
+    @Inject
+    TakenOverAgreements takenOver;
 
     @Inject
     AgreementsInWords words;
@@ -208,6 +216,6 @@ public class AgreementPage {
 
     private View view(Agreement agreement, Frame frame) {
         return new AgreementView(agreement, frame)
-                .of(agreements, changes, words.of(agreement.id()), homes, customers, invoices);
+                .of(agreements, changes, takenOver, words.of(agreement.id()), homes, customers, invoices);
     }
 }

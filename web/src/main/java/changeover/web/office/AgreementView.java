@@ -9,12 +9,15 @@ import changeover.contracts.agreements.AgreementState;
 import changeover.contracts.agreements.Agreements;
 import changeover.contracts.agreements.Ending;
 import changeover.contracts.agreements.PlanChanges;
+import changeover.contracts.agreements.TakenOverAgreements;
 import changeover.contracts.catalogue.Who;
 import changeover.contracts.customers.Customer;
 import changeover.contracts.customers.Customers;
 import changeover.contracts.customers.Home;
 import changeover.contracts.customers.Homes;
+import changeover.contracts.money.Money;
 import changeover.web.session.Frame;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -35,6 +38,7 @@ final class AgreementView {
     AgreementPage.View of(
             Agreements agreements,
             PlanChanges changes,
+            TakenOverAgreements takenOver,
             AgreementDetails details,
             Homes homes,
             Customers customers,
@@ -74,7 +78,18 @@ final class AgreementView {
                 changes.taken(agreement.id())
                         .or(() -> changes.offered(agreement.id(), frame.today()))
                         .map(this::other)
-                        .orElse(null));
+                        .orElse(null),
+                takenOver.known(agreement.id()).map(this::before).orElse(null));
+    }
+
+    private AgreementPage.Before before(TakenOverAgreements.Known known) {
+        Money paid = known.paid();
+        LocalDate last = known.lastVisit();
+        return new AgreementPage.Before(
+                frame.inWords(known.day()),
+                paid == null ? "" : paid.format(locale),
+                known.visitsDone() == null ? "" : String.valueOf(known.visitsDone()),
+                last == null ? "" : frame.inWords(last));
     }
 
     private AgreementPage.Other other(Agreement one) {

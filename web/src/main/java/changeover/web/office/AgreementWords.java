@@ -151,6 +151,24 @@ public interface AgreementWords {
     @Message("by {name}, {how}")
     String accepted_by(String name, String how);
 
+    @Message("Taken over {day}")
+    String taken_over(String day);
+
+    @Message("When it was taken over")
+    String before();
+
+    @Message("paid {amount}")
+    String before_paid(String amount);
+
+    @Message("visits already made: {count}")
+    String before_visits(String count);
+
+    @Message("last visit {day}")
+    String before_last(String day);
+
+    @Message("nothing is known of payments or visits")
+    String before_nothing();
+
     @Message("Ended {day}: {why}")
     String ended(String day, String why);
 

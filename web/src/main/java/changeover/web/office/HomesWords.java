@@ -28,6 +28,9 @@ public interface HomesWords {
     @Message("Bring a file")
     String bring();
 
+    @Message("Look-alikes")
+    String alike();
+
     @Message("Take a file out")
     String take();
 

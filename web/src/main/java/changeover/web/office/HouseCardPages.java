@@ -8,6 +8,7 @@ import changeover.contracts.calendar.Window;
 import changeover.contracts.customers.AccessCodes;
 import changeover.contracts.customers.Home;
 import changeover.contracts.customers.Homes;
+import changeover.contracts.merging.HomeMerges;
 import changeover.contracts.tenants.Today;
 import changeover.scheduling.households.FilterSlot;
 import changeover.scheduling.households.FilterSlots;
@@ -66,6 +67,7 @@ public class HouseCardPages {
                 Said form,
                 HouseholdList own,
                 List<FilterSlot> slots,
+                List<HomeMerges.Merge> merges,
                 Said doing);
 
         static native TemplateInstance codes(Frame frame, Home home, List<AccessCodes.Shown> codes);
@@ -114,6 +116,9 @@ public class HouseCardPages {
 
     @Inject
     FilterSlots slots;
+
+    @Inject
+    HomeMerges merges;
 
     @Inject
     Today today;
@@ -183,6 +188,7 @@ public class HouseCardPages {
                 form,
                 HouseholdList.of(household.ofHome(home, year), frame),
                 slots.ofHomes(List.of(home)),
+                merges.of(home),
                 doing);
     }
 }

@@ -15,7 +15,8 @@ import java.util.UUID;
 class Reached {
 
     /** Parameters that name no row of anybody: a day, a task of the shipped catalogue. */
-    private static final Set<String> NO_ROW = Set.of("season/day", "days/day", "intervals/task", "slug/where");
+    private static final Set<String> NO_ROW =
+            Set.of("season/day", "days/day", "intervals/task", "lists/list", "slug/where");
 
     private static final Map<String, String> ROWS = Map.ofEntries(
             Map.entry("homes", "home.id"),
@@ -40,6 +41,9 @@ class Reached {
             Map.entry("holds", "reminder_hold.id"),
             Map.entry("statements", "account_statement.id"),
             Map.entry("files/bank", "bank.id"),
+            Map.entry("sheets", "old_sheet.id"),
+            Map.entry("merges", "home_merge.id"),
+            Map.entry("openings/opening", "opening_balance.id"),
             Map.entry("taken/file", "bank_file.id"),
             Map.entry("lines/line", "bank_line.id"),
             Map.entry("bank-lines", "bank_line.id"),
@@ -152,6 +156,7 @@ class Reached {
             case "slug" -> lived.shop().slug();
             case "where" -> "homes";
             case "day" -> "2026-11-25";
+            case "list" -> "agreements";
             default -> of(lived, route, name).orElse("filter-check");
         };
     }

@@ -1,0 +1,55 @@
+package changeover.contracts.takeover;
+
+import changeover.contracts.calendar.DayInWords;
+import changeover.contracts.tenants.Today;
+import changeover.contracts.words.Refusal;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.Optional;
+
+/** A running shop is taken over on one day; once agreements were taken over on it, it stays. */
+@ApplicationScoped
+public class TakeOver {
+
+    @Inject
+    EntityManager rows;
+
+    @Inject
+    Today today;
+
+    public Optional<LocalDate> day() {
+        return rows.createNativeQuery("select day from take_over", LocalDate.class)
+                .getResultStream()
+                .map(LocalDate.class::cast)
+                .findFirst();
+    }
+
+    /** The day that was said, or today. */
+    public LocalDate dayOrToday() {
+        return day().orElseGet(today::day);
+    }
+
+    /** @throws changeover.contracts.words.Refused for another day than the one on which agreements were taken over */
+    public void on(LocalDate day) {
+        Optional<LocalDate> known = day();
+        if (known.filter(day::equals).isPresent()) {
+            return;
+        }
+        if (known.isPresent() && isUsed()) {
+            throw Refusal.of("takeover.day-stays", Map.of("day", DayInWords.of(known.get())))
+                    .at("takeOver")
+                    .thrown();
+        }
+        rows.createNativeQuery("""
+                        insert into take_over (day) values (:day)
+                        on conflict on constraint one_take_over do update set day = excluded.day""").setParameter("day", day).executeUpdate();
+    }
+
+    private boolean isUsed() {
+        return (Boolean) rows.createNativeQuery("select exists (select from agreement_taken_over)", Boolean.class)
+                .getSingleResult();
+    }
+}
