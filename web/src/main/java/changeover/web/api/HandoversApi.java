@@ -85,7 +85,7 @@ public class HandoversApi {
         return document(home);
     }
 
-    /** A key or a code went back: {@code to} whom, on which {@code day}. */
+    /** A key or a code went back: {@code givenTo} whom, on which {@code day}. */
     @POST
     @Path("keys/{code}/return")
     public Response giveBack(
@@ -99,7 +99,7 @@ public class HandoversApi {
                 throw new NotFoundException();
             }
             Asked asked = Asked.of(body, json);
-            String to = asked.text("to", 200);
+            String to = asked.text("givenTo", 200);
             var day = asked.day("day");
             asked.nothingElse().understood();
             codes.giveBack(home, code, to, day);

@@ -156,7 +156,9 @@ public class AccessPages {
         return desk.answer(
                 () -> {
                     known(id);
-                    if (codes.list(id).stream().noneMatch(one -> one.id().equals(code))) {
+                    boolean another = fields.getOrDefault("code", List.of()).stream()
+                            .anyMatch(named -> !named.equals(code.toString()));
+                    if (another || codes.list(id).stream().noneMatch(one -> one.id().equals(code))) {
                         throw new NotFoundException();
                     }
                     String to = typed.text("to", 200);
