@@ -158,7 +158,8 @@ public class AccessPages {
                     known(id);
                     boolean another = fields.getOrDefault("code", List.of()).stream()
                             .anyMatch(named -> !named.equals(code.toString()));
-                    if (another || codes.list(id).stream().noneMatch(one -> one.id().equals(code))) {
+                    if (another
+                            || codes.list(id).stream().noneMatch(one -> one.id().equals(code))) {
                         throw new NotFoundException();
                     }
                     String to = typed.text("to", 200);

@@ -1,12 +1,10 @@
 package changeover.web.office;
 
 import changeover.billing.openings.OpeningBalances;
-import changeover.contracts.customers.Customer;
 import changeover.contracts.customers.Customers;
 import changeover.contracts.money.Money;
 import changeover.contracts.takeover.TakeOver;
 import changeover.contracts.tenants.Businesses;
-import changeover.contracts.words.Refusal;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
@@ -88,18 +86,14 @@ public class OpeningPages {
         var typed = new Typed(fields);
         return desk.answer(
                 () -> {
-                    UUID id = typed.id("customer");
+                    UUID customer = Optional.ofNullable(whose(fields.getFirst("customer")))
+                            .map(Whose::id)
+                            .orElseThrow(NotFoundException::new);
                     Currency currency = businesses.current().currency();
                     Money amount = typed.money("amount", currency);
                     LocalDate since = typed.day("since");
                     String words = typed.text("words", 200);
                     typed.understood();
-                    UUID customer = customers
-                            .get(id)
-                            .map(Customer::id)
-                            .orElseThrow(() -> Refusal.of("opening.customer")
-                                    .at("customer")
-                                    .thrown());
                     openings.add(List.of(new OpeningBalances.Opening(customer, since, amount, words)));
                     return SaidOnce.at("/" + slug + "/money/openings", "kept");
                 },
