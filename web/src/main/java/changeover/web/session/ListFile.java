@@ -5,8 +5,8 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * Every list of the business as a table to take along: its own keys, days as ISO dates, money as decimals. The homes with
- * their machines have a file of their own that comes in again.
+ * Every list of the business as a table to take along: its own keys, days as ISO dates, money as decimals of the row's currency
+ * (what is asked for as {@code _minor}). The homes with their machines have a file of their own that comes in again.
  */
 public enum ListFile {
     CUSTOMERS("""
@@ -29,14 +29,14 @@ public enum ListFile {
              order by h.key, b.name, e.position, e.name"""),
 
     PLANS("""
-            select code, name_en, name_fr, visits, round(price_minor / 100.0, 2) as price, currency, discount_percent,
+            select code, name_en, name_fr, visits, price_minor, currency, discount_percent,
                    instalments, included_minutes, on_sale_from, withdrawn_on from plan order by code"""),
 
     AGREEMENTS("""
             select a.number, h.key as home, s.key as signer, p.key as payer, a.plan_code as plan, a.term_from as "from",
-                   a.term_until - 1 as last, round(a.price_minor / 100.0, 2) as price, a.currency, a.instalments, a.visits,
+                   a.term_until - 1 as last, a.price_minor, a.currency, a.instalments, a.visits,
                    a.offered_on, a.valid_until, y.day as accepted_on, y.by_name as accepted_by, e.day as ended_on,
-                   e.why as ended_why, t.day as taken_over, round(t.paid_minor / 100.0, 2) as paid_before, t.last_visit
+                   e.why as ended_why, t.day as taken_over, t.paid_minor as paid_before_minor, t.last_visit
               from agreement a join home h on (h.tenant_id, h.id) = (a.tenant_id, a.home_id)
               join customer s on (s.tenant_id, s.id) = (a.tenant_id, a.signer_id)
               join customer p on (p.tenant_id, p.id) = (a.tenant_id, a.payer_id)
@@ -96,8 +96,8 @@ public enum ListFile {
 
     ESTIMATES("""
             select o.label as number, h.key as home, p.key as customer, e.words, e.written_on, e.valid_until, o.day as offered_on,
-                   round(o.subtotal_minor / 100.0, 2) as subtotal, round(o.tax_minor / 100.0, 2) as taxes,
-                   round(o.total_minor / 100.0, 2) as total, e.currency, a.how as answer, a.by_name as answered_by,
+                   o.subtotal_minor, o.tax_minor as taxes_minor,
+                   o.total_minor, e.currency, a.how as answer, a.by_name as answered_by,
                    a.at as answered_at
               from estimate e join home h on (h.tenant_id, h.id) = (e.tenant_id, e.home_id)
               join customer p on (p.tenant_id, p.id) = (e.tenant_id, e.customer_id)
@@ -119,27 +119,27 @@ public enum ListFile {
 
     INVOICES("""
             select i.label as number, i.kind, c.key as customer, h.key as home, i.day, i.due_day, k.label as credits,
-                   round(i.subtotal_minor / 100.0, 2) as subtotal, round(i.tax_minor / 100.0, 2) as taxes,
-                   round(i.total_minor / 100.0, 2) as total, i.currency, i.purchase_order
+                   i.subtotal_minor, i.tax_minor as taxes_minor,
+                   i.total_minor, i.currency, i.purchase_order
               from invoice_issue i join customer c on (c.tenant_id, c.id) = (i.tenant_id, i.customer_id)
               left join home h on (h.tenant_id, h.id) = (i.tenant_id, i.home_id)
               left join invoice_issue k on (k.tenant_id, k.invoice_id) = (i.tenant_id, i.credits_id)
              order by i.day, i.series, i.number"""),
 
     PAYMENTS("""
-            select p.day, p.kind, c.key as customer, p.way, round(p.amount_minor / 100.0, 2) as amount, p.currency, p.reference,
+            select p.day, p.kind, c.key as customer, p.way, p.amount_minor, p.currency, p.reference,
                    p.note, u.day as undone_on, u.how as undone_how
               from payment p join customer c on (c.tenant_id, c.id) = (p.tenant_id, p.customer_id)
               left join payment_undoing u on (u.tenant_id, u.payment_id) = (p.tenant_id, p.id)
              order by p.day, p.id"""),
 
     OPENINGS("""
-            select c.key as customer, o.since, round(o.amount_minor / 100.0, 2) as amount, o.currency, o.words
+            select c.key as customer, o.since, o.amount_minor, o.currency, o.words
               from opening_balance o join customer c on (c.tenant_id, c.id) = (o.tenant_id, o.customer_id)
              order by o.since, c.key"""),
 
     WHAT_PAYMENTS_PAY("""
-            select i.label as number, a.day, round(a.amount_minor / 100.0, 2) as amount, p.day as paid_on, p.way, p.reference
+            select i.label as number, a.day, a.amount_minor, p.currency, p.day as paid_on, p.way, p.reference
               from payment_allocation a join payment p on (p.tenant_id, p.id) = (a.tenant_id, a.payment_id)
               join invoice_issue i on (i.tenant_id, i.invoice_id) = (a.tenant_id, a.invoice_id)
              order by a.day, i.label""");

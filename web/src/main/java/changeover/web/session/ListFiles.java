@@ -1,5 +1,6 @@
 package changeover.web.session;
 
+import changeover.contracts.money.Money;
 import changeover.contracts.words.CsvTable;
 import io.agroal.api.AgroalDataSource;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -9,12 +10,15 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.ResultSetMetaData;
 import java.sql.SQLException;
-import java.util.stream.IntStream;
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /** Takes a list of the business out as a file, in one statement. */
 @ApplicationScoped
 public class ListFiles {
+
+    /** How an amount of money is labelled; it stands in the currency of its row. */
+    private static final String MINOR = "_minor";
 
     @Inject
     AgroalDataSource datasource;
@@ -24,13 +28,15 @@ public class ListFiles {
                 PreparedStatement ask = connection.prepareStatement(list.sql());
                 ResultSet row = ask.executeQuery()) {
             ResultSetMetaData columns = row.getMetaData();
-            String[] titles = new String[columns.getColumnCount()];
-            for (int at = 0; at < titles.length; at++) {
-                titles[at] = columns.getColumnLabel(at + 1);
+            String[] labels = new String[columns.getColumnCount()];
+            for (int at = 0; at < labels.length; at++) {
+                labels[at] = columns.getColumnLabel(at + 1);
             }
-            var table = new CsvTable(titles);
+            var table = new CsvTable(Arrays.stream(labels)
+                    .map(label -> label.endsWith(MINOR) ? label.substring(0, label.length() - MINOR.length()) : label)
+                    .toArray(String[]::new));
             while (row.next()) {
-                table.row(cells(row, titles.length));
+                table.row(cells(row, labels));
             }
             return table.bytes();
         } catch (SQLException cause) {
@@ -38,10 +44,13 @@ public class ListFiles {
         }
     }
 
-    private static @Nullable Object[] cells(ResultSet row, int columns) throws SQLException {
-        @Nullable Object[] cells = new @Nullable Object[columns];
-        for (int at : IntStream.rangeClosed(1, columns).toArray()) {
-            cells[at - 1] = row.getObject(at);
+    private static @Nullable Object[] cells(ResultSet row, String[] labels) throws SQLException {
+        @Nullable Object[] cells = new @Nullable Object[labels.length];
+        for (int at = 0; at < labels.length; at++) {
+            Object value = row.getObject(at + 1);
+            cells[at] = value instanceof Long minor && labels[at].endsWith(MINOR)
+                    ? Money.ofMinor(minor, row.getString("currency")).amount()
+                    : value;
         }
         return cells;
     }

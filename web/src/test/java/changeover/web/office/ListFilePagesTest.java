@@ -39,6 +39,10 @@ class ListFilePagesTest {
                         .asString();
                 org.junit.jupiter.api.Assertions.assertTrue(
                         page.strip().split("\r\n").length > 1, list + " has no row: " + page);
+                if (list == ListFile.PAYMENTS || list == ListFile.INVOICES) {
+                    org.junit.jupiter.api.Assertions.assertTrue(
+                            page.matches("(?s)(?!.*_minor).*,-?\\d+\\.\\d\\d,.*"), list + " holds its money: " + page);
+                }
                 as(shop.owner())
                         .get(shop.api("exports/lists/" + list.code()))
                         .then()
