@@ -6,7 +6,6 @@ import changeover.contracts.catalogue.Kind;
 import changeover.contracts.catalogue.OwnCatalogue;
 import changeover.contracts.catalogue.ReadingSpec;
 import changeover.contracts.catalogue.UnitOfMeasure;
-import changeover.contracts.words.Wording;
 import changeover.scheduling.reviews.Spread;
 import changeover.scheduling.reviews.Spreads;
 import changeover.web.session.Bundles;
@@ -74,18 +73,20 @@ public class SpreadPages {
         LocalDate first = or(from, until.minusMonths(USUAL_MONTHS));
         Window days = Window.ofDays(first.isAfter(until) ? until : first, until);
         Catalogue trade = catalogue.catalogue();
-        Map<String, Wording> words = trade.tasks().stream()
+        Map<String, ReadingSpec> specs = trade.tasks().stream()
                 .flatMap(task -> task.readings().stream())
-                .collect(Collectors.toMap(ReadingSpec::code, ReadingSpec::wording, (one, _) -> one));
+                .collect(Collectors.toMap(ReadingSpec::code, spec -> spec, (one, _) -> one));
         return Pages.spread(
                 frame,
                 days.from().toString(),
                 days.last().toString(),
                 spreads.times(days).stream()
-                        .map(one -> new Thing(visits(one.of(), frame.locale()), lines(one, frame.locale())))
+                        .map(one -> new Thing(
+                                visits(one.of(), frame.locale()),
+                                lines(one, UnitOfMeasure.ONE, UnitOfMeasure.ONE, frame.locale())))
                         .toList(),
                 spreads.readings(days).stream()
-                        .map(one -> new Thing(measured(one, trade, words, frame.locale()), lines(one, frame.locale())))
+                        .map(one -> reading(one, trade, specs.get(code(one)), frame.locale()))
                         .sorted(Comparator.comparing(Thing::of))
                         .toList());
     }
@@ -106,32 +107,40 @@ public class SpreadPages {
         };
     }
 
-    private static String measured(Spread spread, Catalogue trade, Map<String, Wording> words, Locale locale) {
-        int slash = spread.of().indexOf('/');
-        String code = spread.of().substring(0, slash);
-        String reading =
-                Optional.ofNullable(words.get(code)).map(one -> one.in(locale)).orElse(code);
-        String kind = trade.findKind(spread.of().substring(slash + 1))
+    private static String code(Spread spread) {
+        return spread.of().substring(0, spread.of().indexOf('/'));
+    }
+
+    /** In the unit in which a technician is asked for it, not in the one it is kept in. */
+    private static Thing reading(Spread spread, Catalogue trade, @Nullable ReadingSpec spec, Locale locale) {
+        UnitOfMeasure kept = UnitOfMeasure.find(spread.unit()).orElse(UnitOfMeasure.ONE);
+        UnitOfMeasure unit = Optional.ofNullable(spec)
+                .map(ReadingSpec::unit)
+                .flatMap(UnitOfMeasure::find)
+                .filter(kept::convertsTo)
+                .orElse(kept);
+        String kind = trade.findKind(spread.of().substring(spread.of().indexOf('/') + 1))
                 .map(Kind::wording)
                 .map(one -> ", " + one.in(locale))
                 .orElse("");
-        String unit = UnitOfMeasure.find(spread.unit())
-                .map(one -> one.symbol().in(locale))
-                .filter(sign -> !sign.isEmpty())
-                .map(sign -> " (" + sign + ")")
-                .orElse("");
-        return reading + kind + unit;
+        String sign = unit.symbol().in(locale);
+        String name = spec == null ? code(spread) : spec.wording().in(locale);
+        return new Thing(name + kind + (sign.isEmpty() ? "" : " (" + sign + ")"), lines(spread, kept, unit, locale));
     }
 
-    private static List<Line> lines(Spread spread, Locale locale) {
+    private static List<Line> lines(Spread spread, UnitOfMeasure kept, UnitOfMeasure unit, Locale locale) {
         return spread.lines().stream()
                 .map(line -> new Line(
                         line.person(),
                         line.count(),
-                        figure(line.own(), locale),
+                        figure(in(kept, unit, line.own()), locale),
                         line.otherCount(),
-                        figure(line.others(), locale)))
+                        figure(in(kept, unit, line.others()), locale)))
                 .toList();
+    }
+
+    private static @Nullable BigDecimal in(UnitOfMeasure kept, UnitOfMeasure unit, @Nullable BigDecimal value) {
+        return value == null ? null : kept.convert(value, unit);
     }
 
     private static String figure(@Nullable BigDecimal value, Locale locale) {
