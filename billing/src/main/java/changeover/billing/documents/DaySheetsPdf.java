@@ -137,22 +137,17 @@ public final class DaySheetsPdf {
     }
 
     private void reading(DaySheet.ReadingLine line) {
-        flow.need(BLANK);
-        flow.down(BLANK);
-        float base = flow.y() - 3;
         float x = Flow.LEFT + SQUARE + 6;
         ReadingSpec spec = line.spec();
         float room = Flow.WIDTH * 0.42f;
         String asked = spec.wording().in(language)
                 + (spec.state() == null ? "" : ", " + spec.state().in(language));
-        flow.page()
-                .text(
-                        Typeface.REGULAR,
-                        Type.TEXT,
-                        Ink.INK,
-                        x,
-                        base,
-                        Flow.clip(asked, Typeface.REGULAR, Type.TEXT, room));
+        List<String> wrapped = Lines.wrap(Typeface.REGULAR, Type.TEXT, room, asked);
+        float more = (wrapped.size() - 1) * Type.TEXT_LINE;
+        flow.need(BLANK + more);
+        flow.down(BLANK + more);
+        float base = flow.y() - 3 - more;
+        flow.lines(Typeface.REGULAR, Type.TEXT, Type.TEXT_LINE, Ink.INK, x, base, wrapped);
         float from = x + room + 8;
         if (spec.form() == ReadingSpec.Form.YES_NO) {
             String yes = words.say("answer.yes");
