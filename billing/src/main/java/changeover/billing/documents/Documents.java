@@ -9,6 +9,7 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.HexFormat;
 import java.util.List;
@@ -21,7 +22,7 @@ import java.util.UUID;
 public class Documents {
 
     private static final String COLUMNS =
-            "of_kind, of_id, version, media_type, file_name, language, sha256, bytes, made_at";
+            "of_kind, of_id, version, media_type, file_name, language, sha256, paper_bytes(document), made_at";
 
     @Inject
     AgroalDataSource database;
@@ -90,17 +91,23 @@ public class Documents {
         Rows rows = new Rows(
                 "document",
                 "of_kind text, of_id uuid, version int, media_type text, file_name text, language text, sha256 bytea,"
-                        + " bytes bytea");
-        papers.forEach((wanted, paper) -> rows.add(
-                wanted.kind().code(),
-                wanted.ofId(),
-                wanted.version(),
-                paper.mediaType(),
-                paper.fileName(),
-                paper.language(),
-                Sha256.of(paper.bytes()),
-                paper.bytes()));
+                        + " start_sha256 bytea, bytes bytea");
+        PaperStarts starts = new PaperStarts();
+        papers.forEach((wanted, paper) -> {
+            int start = PaperStart.length(paper.bytes());
+            rows.add(
+                    wanted.kind().code(),
+                    wanted.ofId(),
+                    wanted.version(),
+                    paper.mediaType(),
+                    paper.fileName(),
+                    paper.language(),
+                    Sha256.of(paper.bytes()),
+                    starts.markOf(paper.bytes(), start),
+                    Arrays.copyOfRange(paper.bytes(), start, paper.bytes().length));
+        });
         try (var connection = database.getConnection()) {
+            starts.keep(connection);
             rows.insertMissing(connection);
         }
     }

@@ -12,6 +12,7 @@ import changeover.billing.invoices.SomeDrafts;
 import changeover.billing.notices.Outbox;
 import changeover.billing.notices.OutboxMessage;
 import changeover.contracts.PostgresForTests;
+import changeover.contracts.digests.Sha256;
 import changeover.contracts.words.Wording;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
@@ -85,5 +86,10 @@ class InvoicePapersTest {
         for (String said : new String[] {"Note de crédit", "NC-2026-0001", "F-2026-0001", "Déménagement.", "Crédité"}) {
             assertTrue(credited.contains(said), said + " in\n" + credited);
         }
+        assertEquals(Sha256.hex(made.bytes()), made.sha256());
+        business.in(tenant, () -> {
+            assertEquals("1", business.one("select count(*)::text from paper_start"));
+            assertEquals("2", business.one("select count(*)::text from document where start_sha256 is not null"));
+        });
     }
 }

@@ -12,7 +12,7 @@ final class PaperInvariants {
                             select 1 from document_order o where o.tenant_id = s.tenant_id and o.of_id = s.invoice_id))
                       from invoice_issue s"""),
             new Invariant("papers-kept", "document", """
-                    select count(*), count(*) filter (where sha256(bytes) <> sha256) from document"""),
+                    select count(*), count(*) filter (where sha256(paper_bytes(d)) is distinct from sha256) from document d"""),
             new Invariant("mail-once", "outbox", """
                     select coalesce(sum(n), 0)::bigint, count(*) filter (where n > 1)
                       from (select count(*) as n from outbox
