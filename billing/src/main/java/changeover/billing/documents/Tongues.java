@@ -1,5 +1,6 @@
 package changeover.billing.documents;
 
+import changeover.contracts.tenants.Place;
 import java.util.List;
 import java.util.Locale;
 
@@ -17,9 +18,8 @@ final class Tongues {
      * @param region of the business that writes, as ISO 3166-2 has it or the part after the hyphen
      */
     static List<Locale> of(String country, String region, Locale reader) {
-        boolean frenchFirst = country.equals("CA")
-                && region.endsWith("QC")
-                && !reader.getLanguage().equals(Locale.FRENCH.getLanguage());
+        boolean frenchFirst =
+                Place.isQuebec(country, region) && !reader.getLanguage().equals(Locale.FRENCH.getLanguage());
         return frenchFirst ? List.of(Locale.CANADA_FRENCH, reader) : List.of(reader);
     }
 }

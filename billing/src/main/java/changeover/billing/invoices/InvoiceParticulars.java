@@ -2,6 +2,7 @@ package changeover.billing.invoices;
 
 import changeover.billing.tax.Tax;
 import changeover.contracts.money.Money;
+import changeover.contracts.tenants.Place;
 import java.math.BigDecimal;
 import java.util.EnumSet;
 import java.util.Set;
@@ -47,9 +48,7 @@ public final class InvoiceParticulars {
             must.add(Particular.TERMS);
             must.add(Particular.DESCRIPTIONS);
         }
-        if (seller.licence() != null
-                && seller.country().equals("CA")
-                && seller.region().endsWith("QC")) {
+        if (seller.licence() != null && Place.isQuebec(seller.country(), seller.region())) {
             must.add(Particular.LICENCE);
         }
         return must;

@@ -86,7 +86,12 @@ public class BusinessProfile extends Owned {
             boolean carryOpenSeason,
             int invoiceTermsDays,
             String theme,
-            @Nullable Integer visitMinutesAtMost) {}
+            @Nullable Integer visitMinutesAtMost) {
+
+        public boolean inQuebec() {
+            return Place.isQuebec(country, region);
+        }
+    }
 
     static BusinessProfile write(Facts facts) {
         var profile = new BusinessProfile();

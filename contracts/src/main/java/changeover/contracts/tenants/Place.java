@@ -44,6 +44,11 @@ public record Place(String country, String region, ZoneId zone, Currency currenc
         return of(code, ZoneId.of(zone));
     }
 
+    /** @param region after the hyphen or whole: {@code QC}, {@code CA-QC} */
+    public static boolean isQuebec(String country, String region) {
+        return country.equals("CA") && (region.equals("QC") || region.equals("CA-QC"));
+    }
+
     /** @param code country and region as ISO 3166-2 joins them, {@code CA-QC} */
     public static Place of(String code, ZoneId zone) {
         String[] parts = code.toUpperCase(Locale.ROOT).split("-", 2);

@@ -4,7 +4,6 @@ import changeover.billing.invoices.Credits;
 import changeover.billing.invoices.InvoiceView;
 import changeover.billing.invoices.Invoices;
 import changeover.contracts.money.Money;
-import changeover.contracts.tenants.BusinessProfile;
 import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Wording;
@@ -108,9 +107,7 @@ public class CreditPages {
 
     /** In Quebec the French of a paper counts, whatever its reader asked for: then the reason is asked for in both. */
     private boolean alsoFrench(InvoiceView view) {
-        BusinessProfile.Facts seller = businesses.profile().facts();
-        return seller.country().equals("CA")
-                && seller.region().equals("QC")
+        return businesses.profile().facts().inQuebec()
                 && !view.language().getLanguage().equals("fr");
     }
 }

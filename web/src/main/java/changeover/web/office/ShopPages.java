@@ -109,9 +109,7 @@ public class ShopPages {
     /** In Quebec a contractor's licence stands on papers (Building Act, CQLR c. B-1.1, s. 57.1); none is written down yet. */
     private boolean licenceDue() {
         BusinessProfile.Facts facts = businesses.profile().facts();
-        return facts.licence() == null
-                && facts.country().equals("CA")
-                && facts.region().equals("QC");
+        return facts.licence() == null && facts.inQuebec();
     }
 
     private static Worker worker(Membership member, List<Ticket> tickets, Frame frame) {
