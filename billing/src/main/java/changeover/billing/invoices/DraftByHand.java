@@ -34,6 +34,7 @@ public record DraftByHand(
 
     /**
      * @param words in the language of the document
+     * @param french as a French paper says it
      * @param unitPrice null while the price book has none, and for what the plan includes
      * @param work, form decide its taxes, with the place
      * @param visitChanged the amended visit now says otherwise than when the line was changed by hand
@@ -49,5 +50,6 @@ public record DraftByHand(
             boolean byHand,
             boolean visitChanged,
             Work work,
-            ContractForm form) {}
+            ContractForm form,
+            String french) {}
 }

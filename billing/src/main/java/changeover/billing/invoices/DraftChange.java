@@ -3,6 +3,7 @@ package changeover.billing.invoices;
 import changeover.billing.tax.ContractForm;
 import changeover.billing.tax.Work;
 import changeover.contracts.money.Money;
+import changeover.contracts.words.Wording;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
@@ -23,6 +24,7 @@ public record DraftChange(
 
     /**
      * @param words in the language of the document
+     * @param french the same in French where the document is in another language; null with other words: these stand for it
      * @param quantity above nought, at most four decimals
      * @param unitPrice for one unit, before tax; never for what the plan includes
      * @param at the field of its price, for what is said about it
@@ -35,7 +37,19 @@ public record DraftChange(
             @Nullable Money unitPrice,
             String at,
             @Nullable Work work,
-            @Nullable ContractForm form) {
+            @Nullable ContractForm form,
+            @Nullable String french) {
+
+        public Kept(
+                int position,
+                @Nullable String words,
+                @Nullable BigDecimal quantity,
+                @Nullable Money unitPrice,
+                String at,
+                @Nullable Work work,
+                @Nullable ContractForm form) {
+            this(position, words, quantity, unitPrice, at, work, form, null);
+        }
 
         /** What it is and how its price was agreed stay as they are. */
         public Kept(
@@ -53,9 +67,25 @@ public record DraftChange(
      *
      * @param unit UN/ECE Recommendation 20, one of {@link DraftsByHand#UNITS}
      * @param work, form decide the taxes, with the place
+     * @param french the same words in French; null where those stand for it
      */
     public record Added(
-            String words, BigDecimal quantity, String unit, Money unitPrice, Work work, ContractForm form) {}
+            String words,
+            BigDecimal quantity,
+            String unit,
+            Money unitPrice,
+            Work work,
+            ContractForm form,
+            @Nullable String french) {
+
+        public Added(String words, BigDecimal quantity, String unit, Money unitPrice, Work work, ContractForm form) {
+            this(words, quantity, unit, unitPrice, work, form, null);
+        }
+
+        Wording wording() {
+            return new Wording(words, french == null ? words : french);
+        }
+    }
 
     /** @param mayIssueFrom of a plan's document never earlier than it stands: the law may have set that day */
     public record Terms(LocalDate mayIssueFrom, @Nullable String purchaseOrder, int dueDays) {}

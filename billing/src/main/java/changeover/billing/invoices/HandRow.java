@@ -98,6 +98,7 @@ record HandRow(
                 byHand,
                 visitChanged,
                 work,
-                form);
+                form,
+                words.fr());
     }
 }

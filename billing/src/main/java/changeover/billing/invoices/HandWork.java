@@ -67,9 +67,7 @@ final class HandWork {
     }
 
     private boolean rewrite(HandRow row, DraftChange.Kept one) throws SQLException {
-        String before = row.words().in(draft.language());
-        Wording words =
-                one.words() == null || one.words().equals(before) ? row.words() : new Wording(one.words(), one.words());
+        Wording words = said(row.words(), one);
         BigDecimal quantity = one.quantity() == null ? row.quantity() : counted(one.quantity());
         Money price = one.unitPrice() == null ? row.unitPrice() : one.unitPrice();
         Work work = one.work() == null ? row.work() : one.work();
@@ -108,6 +106,15 @@ final class HandWork {
             update.executeUpdate();
         }
         return true;
+    }
+
+    /** Other words stand for both languages, unless a document in English was given its French beside them. */
+    private Wording said(Wording before, DraftChange.Kept one) {
+        Wording words = one.words() == null || one.words().equals(before.in(draft.language()))
+                ? before
+                : new Wording(one.words(), one.words());
+        boolean inFrench = draft.language().getLanguage().equals("fr");
+        return one.french() == null || inFrench ? words : new Wording(words.en(), one.french());
     }
 
     /** A line that only a person wrote goes without a trace beyond the log of changes. */
@@ -181,7 +188,7 @@ final class HandWork {
                 Covered.BILLABLE,
                 one.work(),
                 one.form(),
-                new Wording(one.words(), one.words()),
+                one.wording(),
                 new Wording("", ""),
                 quantity,
                 one.unit(),

@@ -64,8 +64,8 @@ public class DraftsApi {
 
     /**
      * The lines as they are to be, on the edition that If-Match names. A line with its {@code position} is kept, with other
-     * {@code words, quantity, unitPrice, work, form} where they are given; one without is new: {@code words, quantity, unit,
-     * unitPrice, work, form}. A line that is not listed is taken off. Beside them {@code mayIssueFrom, dueDays, purchaseOrder}: what is not
+     * {@code words, wordsFr, quantity, unitPrice, work, form} where they are given; one without is new: {@code words, wordsFr,
+     * quantity, unit, unitPrice, work, form}; {@code wordsFr} is what a paper that must be French first says. A line that is not listed is taken off. Beside them {@code mayIssueFrom, dueDays, purchaseOrder}: what is not
      * named stays.
      */
     @PUT
@@ -85,7 +85,7 @@ public class DraftsApi {
                 if (line.value("position") == null) {
                     added.add(added(line, draft.currency()));
                 } else {
-                    kept.add(kept(line, draft.currency()));
+                    kept.add(kept(line, draft));
                 }
                 line.nothingElse();
             }
@@ -109,15 +109,18 @@ public class DraftsApi {
                 asked.wholeOr("dueDays", 0, 365, draft.dueDays()));
     }
 
-    private static DraftChange.Kept kept(Asked line, Currency currency) {
+    private static DraftChange.Kept kept(Asked line, DraftByHand draft) {
+        int position = line.whole("position", 1, 100_000);
+        boolean fee = draft.lines().stream().anyMatch(one -> one.position() == position && one.work() == Work.FEE);
         return new DraftChange.Kept(
-                line.whole("position", 1, 100_000),
+                position,
                 line.value("words") == null ? null : line.text("words", LONGEST_LINE),
                 line.value("quantity") == null ? null : quantity(line),
-                line.value("unitPrice") == null ? null : line.money("unitPrice", currency),
+                line.value("unitPrice") == null ? null : line.money("unitPrice", draft.currency()),
                 line.path() + "unitPrice",
-                line.value("work") == null ? null : work(line),
-                line.value("form") == null ? null : form(line));
+                line.value("work") == null ? null : fee ? fee(line) : work(line),
+                line.value("form") == null ? null : form(line),
+                french(line));
     }
 
     private static DraftChange.Added added(Asked line, Currency currency) {
@@ -127,7 +130,17 @@ public class DraftsApi {
         Money price = line.money("unitPrice", currency);
         Work work = line.value("work") == null ? Work.REPAIR : work(line);
         ContractForm form = line.value("form") == null ? ContractForm.SEPARATE : form(line);
-        return new DraftChange.Added(words, quantity, unit, price, work, form);
+        return new DraftChange.Added(words, quantity, unit, price, work, form, french(line));
+    }
+
+    private static @Nullable String french(Asked line) {
+        return line.value("wordsFr") == null ? null : line.text("wordsFr", LONGEST_LINE);
+    }
+
+    /** A fee stays one. */
+    private static Work fee(Asked line) {
+        line.oneOf("work", Set.of(Work.FEE.code()));
+        return Work.FEE;
     }
 
     private static Work work(Asked line) {

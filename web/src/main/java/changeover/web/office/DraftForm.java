@@ -22,7 +22,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/** The fields of a draft: five a line, named by the line itself, so that a line that moved keeps its own. */
+/** The fields of a draft: up to six a line, named by the line itself, so that a line that moved keeps its own. */
 final class DraftForm {
 
     static final int LONGEST_LINE = 500;
@@ -52,7 +52,8 @@ final class DraftForm {
                     priceAsked ? typed.money(price, draft.currency()) : null,
                     price,
                     fields.containsKey(field("work", line)) ? work(typed, field("work", line), line) : null,
-                    fields.containsKey(field("form", line)) ? form(typed, field("form", line)) : null));
+                    fields.containsKey(field("form", line)) ? form(typed, field("form", line)) : null,
+                    typed.line(field("french", line), LONGEST_LINE)));
         }
         return new DraftChange(kept, added(typed, fields, draft), terms(typed, draft));
     }
@@ -67,7 +68,8 @@ final class DraftForm {
                 typed.oneOf("unit", Set.copyOf(DraftsByHand.UNITS)),
                 typed.money("price", draft.currency()),
                 work(typed, "work", null),
-                fields.containsKey("form") ? form(typed, "form") : ContractForm.SEPARATE));
+                fields.containsKey("form") ? form(typed, "form") : ContractForm.SEPARATE,
+                typed.line("french", LONGEST_LINE)));
     }
 
     /** A fee stays one, and nothing else becomes one. */
@@ -105,6 +107,7 @@ final class DraftForm {
         Map<String, String> fields = new LinkedHashMap<>();
         for (DraftByHand.Line line : draft.lines()) {
             fields.put(field("words", line), line.words());
+            fields.put(field("french", line), line.french());
             fields.put(field("quantity", line), Written.of(line.quantity(), locale));
             fields.put(field("price", line), amount(line.unitPrice(), locale));
             fields.put(field("work", line), line.work().code());

@@ -6,6 +6,7 @@ import changeover.billing.invoices.DraftByHand;
 import changeover.billing.invoices.DraftChange;
 import changeover.billing.invoices.DraftsByHand;
 import changeover.billing.tax.ContractForm;
+import changeover.contracts.tenants.Businesses;
 import changeover.contracts.words.FilledOn;
 import changeover.contracts.words.Refusal;
 import changeover.web.session.Desk;
@@ -47,6 +48,7 @@ public class DraftPages {
     public record Row(
             String heading,
             String words,
+            String french,
             String quantity,
             String price,
             String off,
@@ -62,11 +64,13 @@ public class DraftPages {
 
     public record Choice(String code, String words) {}
 
+    /** @param alsoFrench its paper is French first, whatever its reader asked for */
     public record Sheet(
             UUID id,
             int version,
             boolean credit,
             boolean french,
+            boolean alsoFrench,
             boolean visitChanged,
             List<Row> rows,
             List<String> takenOff,
@@ -87,6 +91,9 @@ public class DraftPages {
 
     @Inject
     Desk desk;
+
+    @Inject
+    Businesses businesses;
 
     @Inject
     DraftsByHand drafts;
@@ -129,13 +136,15 @@ public class DraftPages {
         Frame frame = frames.of(Tab.MONEY);
         Locale locale = frame.locale();
         Words paper = Words.in(locale);
+        boolean french = draft.language().getLanguage().equals("fr");
         return Pages.draft(
                 frame,
                 new Sheet(
                         draft.id(),
                         draft.version(),
                         draft.kind() == DocumentKind.CREDIT,
-                        draft.language().getLanguage().equals("fr"),
+                        french,
+                        !french && businesses.profile().facts().inQuebec(),
                         draft.visitChanged(),
                         draft.lines().stream()
                                 .map(line -> row(line, locale, paper))
@@ -165,6 +174,7 @@ public class DraftPages {
         return new Row(
                 line.position() + ". " + line.words(),
                 DraftForm.field("words", line),
+                DraftForm.field("french", line),
                 DraftForm.field("quantity", line),
                 DraftForm.field("price", line),
                 DraftForm.field("off", line),

@@ -26,6 +26,12 @@ public interface DraftWords {
     @Message("What stands on the line")
     String words();
 
+    @Message("The same words in French")
+    String in_french();
+
+    @Message("The document is French first; left empty, it says the line as written above.")
+    String in_french_hint();
+
     @Message("Quantity")
     String quantity();
 
