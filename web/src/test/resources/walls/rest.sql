@@ -186,7 +186,7 @@ insert into business_paper (kind, name, expires_on, remind_days)
 insert into business_paper_end (paper_id, day) select id, '2026-03-01' from business_paper order by id limit 1;
 insert into business_paper_sent (paper_id, customer_id, day) select p.id, c.id, '2026-03-01' from business_paper p, customer c limit 1;
 insert into paper_start (sha256, bytes) select sha256(n::text::bytea), n::text::bytea from generate_series(1, 3) n;
-insert into document (of_kind, of_id, version, media_type, file_name, language, sha256, bytes)
+insert into document (of_kind, of_id, version, media_type, file_name, language, sha256, own_bytes)
   select 'paper', id, 1, 'application/pdf', 'licence.pdf', 'en', sha256('x'), 'x' from business_paper;
 insert into instrument (name, serial) select 'Manometer', 'M-' || n from generate_series(1, 3) n;
 insert into instrument_calibration (instrument_id, day, until_day) select id, '2026-01-05', '2027-01-05' from instrument;

@@ -17,13 +17,15 @@ create trigger document_never_changes before update or delete on paper_start
 create trigger document_is_never_emptied before truncate on paper_start
   for each statement execute function keep_document();
 
+-- Nobody takes what follows a start for the paper.
+alter table document rename column bytes to own_bytes;
 alter table document add column start_sha256 bytea check (length(start_sha256) = 32);
 alter table document add constraint document_begins_with
   foreign key (tenant_id, start_sha256) references paper_start (tenant_id, sha256);
 
 -- A start must not alter what is kept of the whole: the mark of a paper is that of its start and its own bytes together.
 create function paper_bytes(paper document) returns bytea language sql stable as $$
-  select case when paper.start_sha256 is null then paper.bytes
+  select case when paper.start_sha256 is null then paper.own_bytes
               else (select s.bytes from paper_start s
-                     where s.tenant_id = paper.tenant_id and s.sha256 = paper.start_sha256) || paper.bytes end
+                     where s.tenant_id = paper.tenant_id and s.sha256 = paper.start_sha256) || paper.own_bytes end
 $$;

@@ -91,7 +91,7 @@ public class Documents {
         Rows rows = new Rows(
                 "document",
                 "of_kind text, of_id uuid, version int, media_type text, file_name text, language text, sha256 bytea,"
-                        + " start_sha256 bytea, bytes bytea");
+                        + " start_sha256 bytea, own_bytes bytea");
         PaperStarts starts = new PaperStarts();
         papers.forEach((wanted, paper) -> {
             int start = PaperStart.length(paper.bytes());

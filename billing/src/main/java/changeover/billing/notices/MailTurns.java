@@ -95,7 +95,7 @@ class MailTurns {
         Map<UUID, List<byte[]>> papers = new HashMap<>();
         try (var connection = database.getConnection();
                 PreparedStatement select = connection.prepareStatement("""
-                        select a.outbox_id, d.bytes from outbox_attachment a
+                        select a.outbox_id, paper_bytes(d) from outbox_attachment a
                           join document d on d.tenant_id = a.tenant_id and d.of_kind = a.of_kind and d.of_id = a.of_id
                            and d.version = a.version and d.media_type = 'application/pdf'
                          where a.tenant_id = current_tenant() and a.outbox_id = any (?) order by a.outbox_id, a.position
