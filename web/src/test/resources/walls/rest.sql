@@ -221,3 +221,6 @@ insert into homes_apart (home_id, other_id) select other_id, home_id from home_m
 insert into home_merge_undoing (merge_id) select id from home_merge;
 insert into opening_balance (customer_id, since, amount_minor, currency, words) select id, '2026-01-02', 4500, 'CAD', 'Old invoice 88'
   from customer order by id limit 1;
+insert into last_time_unread (home_id, equipment_id, task_code) select home_id, id, 'coil-wash' from equipment
+  where home_id is not null order by id limit 1;
+insert into agreement_numbers (first_number) values (9001);

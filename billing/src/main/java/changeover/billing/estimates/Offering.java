@@ -22,6 +22,11 @@ import java.util.UUID;
 @ApplicationScoped
 public class Offering {
 
+    /** Of a series that began elsewhere, what its first number here follows. */
+    private static final String LAST = """
+            select greatest((select coalesce(max(number), 0) from estimate_offer where series = ?),
+                            (select coalesce(max(last_number), 0) from number_counter where series = ?))""";
+
     @Inject
     Estimates estimates;
 
@@ -69,9 +74,9 @@ public class Offering {
     }
 
     private static long last(Connection connection, String name) throws SQLException {
-        try (PreparedStatement last =
-                connection.prepareStatement("select coalesce(max(number), 0) from estimate_offer where series = ?")) {
+        try (PreparedStatement last = connection.prepareStatement(LAST)) {
             last.setString(1, name);
+            last.setString(2, name);
             ResultSet row = last.executeQuery();
             row.next();
             return row.getLong(1);

@@ -58,18 +58,23 @@ public class NumberSeries {
     /** A series of the pattern that the other kind has had, or has on some day of half a century. */
     private Optional<String> shared(SeriesPattern read, NumberedKind other) {
         SeriesPattern theirs = pattern(other);
-        String given = switch (other) {
-            case INVOICE -> "select distinct series from invoice_issue where kind <> 'credit'";
-            case CREDIT -> "select distinct series from invoice_issue where kind = 'credit'";
-            case ESTIMATE -> "select distinct series from estimate_offer";
-        };
-        Set<String> had = Set.copyOf(rows.createNativeQuery(given, String.class).getResultList());
+        Set<String> had = had(other);
         return Stream.iterate(FIRST, month -> month.plusMonths(1))
                 .limit(MONTHS)
                 .filter(month ->
                         had.contains(read.series(month)) || read.series(month).equals(theirs.series(month)))
                 .map(read::series)
                 .findFirst();
+    }
+
+    /** The series in which something of the kind was numbered. */
+    private Set<String> had(NumberedKind kind) {
+        String given = switch (kind) {
+            case INVOICE -> "select distinct series from invoice_issue where kind <> 'credit'";
+            case CREDIT -> "select distinct series from invoice_issue where kind = 'credit'";
+            case ESTIMATE -> "select distinct series from estimate_offer";
+        };
+        return Set.copyOf(rows.createNativeQuery(given, String.class).getResultList());
     }
 
     /**
@@ -81,6 +86,11 @@ public class NumberSeries {
         String series = pattern(kind).series(day);
         if (number < 1) {
             throw Refusal.of("numbering.first").at("number").thrown();
+        }
+        if (had(kind).contains(series)) {
+            throw Refusal.of("numbering.begun", Map.of("series", series))
+                    .at("number")
+                    .thrown();
         }
         try (Connection connection = datasource.getConnection();
                 PreparedStatement insert = connection.prepareStatement("""
@@ -104,20 +114,25 @@ public class NumberSeries {
     public Next next(NumberedKind kind, LocalDate day) {
         SeriesPattern pattern = pattern(kind);
         try (Connection connection = datasource.getConnection();
-                PreparedStatement select = connection.prepareStatement("select last_number"
-                        + " from number_counter where tenant_id = current_tenant() and series = ?")) {
+                PreparedStatement select = connection.prepareStatement("""
+                        select max(n) from (
+                          select last_number as n from number_counter where tenant_id = current_tenant() and series = ?
+                          union all
+                          select max(number) from estimate_offer where tenant_id = current_tenant() and series = ?) given""")) {
             select.setString(1, pattern.series(day));
+            select.setString(2, pattern.series(day));
             var row = select.executeQuery();
-            boolean begun = row.next();
-            long last = begun ? row.getLong(1) : 0;
-            return new Next(pattern, pattern.label(day, last + 1), begun);
+            row.next();
+            long last = row.getLong(1);
+            boolean begun = !row.wasNull();
+            return new Next(pattern, last + 1, pattern.label(day, last + 1), begun);
         } catch (SQLException cause) {
             throw new IllegalStateException("the series could not be read", cause);
         }
     }
 
     /** @param begun whether the series has its first number, which can then no longer be chosen */
-    public record Next(SeriesPattern pattern, String label, boolean begun) {}
+    public record Next(SeriesPattern pattern, long number, String label, boolean begun) {}
 
     /** Why no document of the kind may bear the day; empty when it may. */
     public Optional<Refusal> refusal(NumberedKind kind, LocalDate day) {

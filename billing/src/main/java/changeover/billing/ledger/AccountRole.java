@@ -25,7 +25,8 @@ public enum AccountRole {
     CHEQUE(new Wording("Cheque", "Chèque")),
     TRANSFER(new Wording("Transfer", "Virement")),
     DEBIT(new Wording("Direct debit", "Prélèvement")),
-    OTHER(new Wording("Other ways of paying", "Autres moyens de paiement"));
+    OTHER(new Wording("Other ways of paying", "Autres moyens de paiement")),
+    BEFORE(new Wording("From the old books", "Repris des anciens livres"));
 
     /** As the roles stand in their enumeration, then the taxes. */
     static final Comparator<String> ORDER = Comparator.comparingInt(

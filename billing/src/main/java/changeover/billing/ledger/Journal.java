@@ -15,7 +15,7 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * The books of a period in double entry: documents, payments, debts given up, and on the last day what was earned of plans and what is kept for
+ * The books of a period in double entry: documents, payments, debts given up, what comes out of the old books, and on the last day what was earned of plans and what is kept for
  * customers. The receivable's movements of all days are what is open, the deferred ones what is prepaid.
  */
 @ApplicationScoped
@@ -43,6 +43,7 @@ public class Journal {
         entries.addAll(JournalRows.documents(connection, period, currency));
         entries.addAll(JournalRows.payments(connection, period, currency));
         entries.addAll(WriteOffEntries.of(connection, period, currency));
+        entries.addAll(OpeningEntries.of(connection, period, currency));
         entries.sort(Comparator.comparing(JournalEntry::day));
         entries.addAll(PeriodEndRows.earned(connection, period, currency));
         entries.addAll(PeriodEndRows.kept(connection, period, currency));

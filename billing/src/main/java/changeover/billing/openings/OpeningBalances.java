@@ -1,5 +1,6 @@
 package changeover.billing.openings;
 
+import changeover.billing.periods.Periods;
 import changeover.contracts.money.Money;
 import changeover.contracts.takeover.TakeOver;
 import changeover.contracts.tenants.ManyRows;
@@ -27,6 +28,9 @@ public class OpeningBalances {
     @Inject
     TakeOver takeOver;
 
+    @Inject
+    Periods periods;
+
     /**
      * One debt from before.
      *
@@ -38,7 +42,12 @@ public class OpeningBalances {
     public record Kept(UUID id, String customer, Opening opening) {}
 
     public void add(List<Opening> openings) {
+        if (openings.isEmpty()) {
+            return;
+        }
         LocalDate day = takeOver.dayOrToday();
+        takeOver.on(day);
+        periods.check(day, "since");
         var rows = ManyRows.into(
                 "opening_balance", "customer_id uuid, since date, amount_minor bigint, currency text, words text");
         for (Opening one : openings) {
@@ -65,8 +74,9 @@ public class OpeningBalances {
         }
     }
 
-    /** A slip of the hand is taken away again. */
+    /** A slip of the hand is taken away again, while the day of the take-over is not closed. */
     public boolean remove(UUID id) {
+        takeOver.day().ifPresent(periods::check);
         try (Connection connection = datasource.getConnection();
                 PreparedStatement delete = connection.prepareStatement("delete from opening_balance where id = ?")) {
             delete.setObject(1, id);

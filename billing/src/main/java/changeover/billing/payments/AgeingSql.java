@@ -6,7 +6,8 @@ import java.util.stream.Collectors;
 
 /**
  * The age of what is owed, counted from the day it was to be paid: not due yet, 1 to 30 days late, 31 to 60, 61 to 90,
- * and more. A customer's credit is what they paid beyond what they owe.
+ * and more. A customer's credit is what they paid beyond what they owe. What is owed from before the take-over ages beside the
+ * documents.
  */
 final class AgeingSql {
 
@@ -26,15 +27,15 @@ final class AgeingSql {
                 join invoice_issue s on s.tenant_id = w.tenant_id and s.invoice_id = w.invoice_id
                where w.day <= ?::date group by s.customer_id
               union all
-              select customer_id, sum(amount_minor) from opening_balance where since <= ?::date group by customer_id),
+              select o.customer_id, sum(o.amount_minor) from opening_balance o where %s <= ?::date group by o.customer_id),
             balance as (select customer_id, sum(minor)::bigint as minor from moved group by customer_id)
-            """;
+            """.formatted(OpenedBefore.BOOKED);
 
     /** How often the balance asks for the day. */
     static final int BALANCE_DAYS = 5;
 
     /** How often the day is asked for, after the days of {@link OpenSql#OPEN}. */
-    static final int DAYS = BALANCE_DAYS + Age.values().length + 1;
+    static final int DAYS = BALANCE_DAYS + 2 * (Age.values().length + 1) + 1;
 
     private static final String LATE = "open_minor > 0 and ?::date - due_day ";
 
@@ -50,18 +51,31 @@ final class AgeingSql {
                          min(due_day) filter (where open_minor > 0) as oldest
                     from item group by customer_id),
                 customer_row as (
-                  select b.customer_id, c.name, coalesce(a.documents, 0) as documents, coalesce(a.open, 0) as open,
-                         coalesce(a.not_due, 0) as not_due, coalesce(a.late_30, 0) as late_30,
-                         coalesce(a.late_60, 0) as late_60, coalesce(a.late_90, 0) as late_90,
-                         coalesce(a.older, 0) as older, coalesce(a.late_documents, 0) as late_documents, a.oldest,
+                  select b.customer_id, c.name, coalesce(a.documents, 0) + coalesce(o.documents, 0) as documents,
+                         coalesce(a.open, 0) + coalesce(o.open, 0) as open, %s,
+                         coalesce(a.late_documents, 0) + coalesce(o.late_documents, 0) as late_documents,
+                         least(a.oldest, o.oldest) as oldest,
                          greatest(0, coalesce(a.open, 0) - b.minor) as credit,
-                         greatest(0, b.minor - coalesce(a.open, 0)) as beyond
+                         greatest(0, b.minor - coalesce(a.open, 0) - coalesce(o.open, 0)) as beyond
                     from balance b
                     left join aged a on a.customer_id = b.customer_id
-                    left join customer c on c.id = b.customer_id)
-                """.formatted(ages, LATE);
+                    left join customer c on c.id = b.customer_id
+                    left join lateral (
+                      select count(*) filter (where open_minor > 0) as documents,
+                             coalesce(sum(open_minor), 0)::bigint as open, %s,
+                             count(*) filter (where %s> 0) as late_documents,
+                             min(due_day) filter (where open_minor > 0) as oldest
+                        from (%s) before_item) o on true)
+                """.formatted(ages, LATE, together(), ages, LATE, OpenedBefore.OF_A_CUSTOMER);
         String where = oneCustomer ? " where customer_id = ?" : " where open > 0 or credit > 0 or beyond > 0";
         return balances + (together ? TOGETHER + where : EACH + where + " order by oldest nulls last, name");
+    }
+
+    private static String together() {
+        return Arrays.stream(Age.values())
+                .map(age -> age.name().toLowerCase(Locale.ROOT))
+                .map(age -> "coalesce(a.%1$s, 0) + coalesce(o.%1$s, 0) as %1$s".formatted(age))
+                .collect(Collectors.joining(", "));
     }
 
     private static String open(Age age) {

@@ -12,18 +12,23 @@ import java.util.Map;
 import java.util.UUID;
 
 /**
- * What customers paid beyond what they owe, at the end of a day: what is open of their documents less their balance. Below
+ * What customers paid beyond what they owe, at the end of a day: what is open, from before the take-over too, less their balance. Below
  * nought where money went back and the payment it came from was undone.
  */
 public final class KeptCredits {
 
-    private static final String KEPT = OpenSql.OPEN + AgeingSql.BALANCE + """
+    private static final String KEPT =
+            OpenSql.OPEN + AgeingSql.BALANCE + """
             , open as (select customer_id, sum(open_minor) as minor from item group by customer_id)
-            select b.customer_id, coalesce(c.name, ''), (coalesce(o.minor, 0) - b.minor)::bigint
-              from balance b
-              left join open o on o.customer_id = b.customer_id
-              left join customer c on c.id = b.customer_id
-             where coalesce(o.minor, 0) <> b.minor""";
+            , kept as (
+              select b.customer_id, coalesce(o.minor, 0) - b.minor + least(
+                       greatest(0, b.minor - coalesce(o.minor, 0)), coalesce((
+                         select sum(old.amount_minor) from opening_balance old
+                          where old.customer_id = b.customer_id and %s <= ?::date), 0)) as minor
+                from balance b left join open o on o.customer_id = b.customer_id)
+            select k.customer_id, coalesce(c.name, ''), k.minor::bigint
+              from kept k left join customer c on c.id = k.customer_id
+             where k.minor <> 0""".formatted(OpenedBefore.BOOKED.replace("o.", "old."));
 
     private KeptCredits() {}
 
@@ -33,7 +38,7 @@ public final class KeptCredits {
     public static Map<UUID, Kept> on(Connection connection, LocalDate day, Currency currency) throws SQLException {
         Map<UUID, Kept> kept = new HashMap<>();
         try (PreparedStatement select = connection.prepareStatement(KEPT)) {
-            Owed.bindDays(select, day, OpenSql.DAYS + AgeingSql.BALANCE_DAYS);
+            Owed.bindDays(select, day, OpenSql.DAYS + AgeingSql.BALANCE_DAYS + 1);
             ResultSet row = select.executeQuery();
             while (row.next()) {
                 kept.put(row.getObject(1, UUID.class), new Kept(row.getString(2), new Money(row.getLong(3), currency)));

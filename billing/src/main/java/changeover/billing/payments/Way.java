@@ -2,6 +2,7 @@ package changeover.billing.payments;
 
 import changeover.contracts.words.Wording;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -13,7 +14,9 @@ public enum Way {
     CHEQUE(new Wording("cheque", "chèque")),
     TRANSFER(new Wording("transfer", "virement")),
     DEBIT(new Wording("direct debit", "prélèvement")),
-    OTHER(new Wording("other", "autre"));
+    OTHER(new Wording("other", "autre")),
+    /** Prepaid before the take-over: the old books have it. */
+    BEFORE(new Wording("from before", "repris d’avant"));
 
     private final Wording wording;
 
@@ -25,9 +28,14 @@ public enum Way {
         return valueOf(code.toUpperCase(Locale.ROOT));
     }
 
-    /** Every way by its code. */
+    /** Those that a person may choose. */
+    public static List<Way> chosen() {
+        return Arrays.stream(values()).filter(way -> way != BEFORE).toList();
+    }
+
+    /** Those that a person may choose, by their codes. */
     public static Set<String> codes() {
-        return Arrays.stream(values()).map(Way::code).collect(Collectors.toUnmodifiableSet());
+        return chosen().stream().map(Way::code).collect(Collectors.toUnmodifiableSet());
     }
 
     public String code() {

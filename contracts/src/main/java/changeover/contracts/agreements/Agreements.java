@@ -1,6 +1,5 @@
 package changeover.contracts.agreements;
 
-import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.tenants.ManyRows;
 import changeover.contracts.words.Refusal;
 import io.agroal.api.AgroalDataSource;
@@ -8,7 +7,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Event;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
-import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -35,7 +33,7 @@ public class Agreements {
     AgroalDataSource datasource;
 
     @Inject
-    CurrentTenant current;
+    AgreementNumbers numbers;
 
     @Inject
     Event<AgreementSold> sold;
@@ -56,22 +54,9 @@ public class Agreements {
     public List<UUID> offerAll(List<Offer> offers) {
         rows.flush();
         try (var connection = datasource.getConnection()) {
-            return OfferRows.store(connection, offers, firstNumber(connection));
+            return OfferRows.store(connection, offers, numbers.take(connection));
         } catch (SQLException cause) {
             throw new IllegalStateException("the offers could not be stored", cause);
-        }
-    }
-
-    /** Numbers are given one transaction after the other, so that no two agreements have the same. */
-    private int firstNumber(Connection connection) throws SQLException {
-        try (var lock = connection.prepareStatement("select pg_advisory_xact_lock(hashtextextended(?, 78))")) {
-            lock.setString(1, "agreement numbers " + current.id());
-            lock.execute();
-        }
-        try (var ask = connection.prepareStatement("select coalesce(max(number), 0) + 1 from agreement");
-                var row = ask.executeQuery()) {
-            row.next();
-            return row.getInt(1);
         }
     }
 

@@ -20,7 +20,7 @@ import java.util.Set;
 import java.util.UUID;
 
 /**
- * Two homes are made one: machines, dangers, keys, agreements and what is still to come move to the one that lives on;
+ * Two homes are made one: machines, dangers, keys, agreements, times it is shut and what is still to come move to the one that lives on;
  * what happened stays where it happened and is reached from both. For a day it can be undone.
  */
 @ApplicationScoped
@@ -99,6 +99,15 @@ public class HomeMerges {
         moves.along(id, homeId, otherId, "hazard", "t.cleared_on is null");
         moves.along(id, homeId, otherId, "equipment", "name", "t.ended_on is null");
         moves.along(id, homeId, otherId, "access_code", "label", "true");
+        moves.along(
+                id,
+                homeId,
+                otherId,
+                "home_shut",
+                "(t.until_day is null or t.until_day > date '" + day + "') and not exists ("
+                        + "select from home_opening o where o.tenant_id = t.tenant_id and o.shut_id = t.id"
+                        + " and o.day <= date '" + day + "')");
+        moves.along(id, homeId, otherId, "home_handover", "t.day > date '" + day + "'");
         merged.fire(new HomesMerged(id, homeId, otherId, day));
         rows.clear();
         return id;
@@ -122,6 +131,8 @@ public class HomeMerges {
         moves.back(id, merge.homeId(), merge.otherId(), "hazard");
         moves.back(id, merge.homeId(), merge.otherId(), "equipment", "name");
         moves.back(id, merge.homeId(), merge.otherId(), "access_code", "label");
+        moves.back(id, merge.homeId(), merge.otherId(), "home_shut");
+        moves.back(id, merge.homeId(), merge.otherId(), "home_handover");
         rows.clear();
     }
 

@@ -4,6 +4,7 @@ import changeover.contracts.calendar.DayInWords;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Refusal;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import java.time.LocalDate;
@@ -14,11 +15,17 @@ import java.util.Optional;
 @ApplicationScoped
 public class TakeOver {
 
+    /** Minutes in which a machine's last times are read on the spot, until the business says otherwise. */
+    public static final int USUAL_READING_MINUTES = 5;
+
     @Inject
     EntityManager rows;
 
     @Inject
     Today today;
+
+    @Inject
+    Event<TakeOverMoved> moved;
 
     public Optional<LocalDate> day() {
         return rows.createNativeQuery("select day from take_over", LocalDate.class)
@@ -46,6 +53,23 @@ public class TakeOver {
         rows.createNativeQuery("""
                         insert into take_over (day) values (:day)
                         on conflict on constraint one_take_over do update set day = excluded.day""").setParameter("day", day).executeUpdate();
+        known.ifPresent(before -> moved.fire(new TakeOverMoved(before, day)));
+    }
+
+    /** What it takes at the first visit to read on one machine when its work was last done. */
+    public int readingMinutes() {
+        Optional<Integer> said = rows.createNativeQuery("select reading_minutes from take_over", Integer.class)
+                .getResultStream()
+                .map(Integer.class::cast)
+                .findFirst();
+        return said.orElse(USUAL_READING_MINUTES);
+    }
+
+    /** @param minutes of every machine that is read from now on */
+    public void readIn(int minutes) {
+        rows.createNativeQuery("update take_over set reading_minutes = :minutes where reading_minutes <> :minutes")
+                .setParameter("minutes", minutes)
+                .executeUpdate();
     }
 
     private boolean isUsed() {

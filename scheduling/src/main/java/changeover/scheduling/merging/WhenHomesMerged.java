@@ -6,8 +6,12 @@ import changeover.contracts.merging.Moves;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import jakarta.inject.Inject;
+import java.util.List;
 
-/** Visits that nobody began come to the home that lives on, with what is promised there and the history of its machines. */
+/**
+ * Visits that nobody began come to the home that lives on, with what is promised there, the history of its machines and those
+ * that must not be used.
+ */
 @ApplicationScoped
 class WhenHomesMerged {
 
@@ -22,6 +26,18 @@ class WhenHomesMerged {
     private static final String ITS_MACHINE = "exists (select from equipment q where q.tenant_id = t.tenant_id"
             + " and q.id = t.equipment_id and q.home_id = :home)";
 
+    private static final String STILL_STOPPED =
+            "not exists (select from back_in_service b" + " where b.tenant_id = t.tenant_id and b.stop_id = t.id)";
+
+    private static final List<String> GOING_BACK = List.of(
+            "visit",
+            "household_task",
+            "unkept_promise",
+            "unit_history",
+            "last_time_unread",
+            "follow_up",
+            "machine_stop");
+
     @Inject
     Moves moves;
 
@@ -30,7 +46,9 @@ class WhenHomesMerged {
         along(event, "household_task", ITS_AGREEMENT);
         along(event, "unkept_promise", ITS_AGREEMENT);
         along(event, "unit_history", ITS_MACHINE);
+        along(event, "last_time_unread", ITS_MACHINE);
         along(event, "follow_up", "t.ended_on is null");
+        along(event, "machine_stop", STILL_STOPPED);
     }
 
     private void along(HomesMerged event, String table, String which) {
@@ -38,7 +56,7 @@ class WhenHomesMerged {
     }
 
     void goBack(@Observes MergeUndone event) {
-        for (String table : new String[] {"visit", "household_task", "unkept_promise", "unit_history", "follow_up"}) {
+        for (String table : GOING_BACK) {
             moves.back(event.mergeId(), event.homeId(), event.otherId(), table);
         }
         for (String table : new String[] {"visit", "household_task", "unkept_promise"}) {

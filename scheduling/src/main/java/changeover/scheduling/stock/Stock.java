@@ -174,7 +174,7 @@ public class Stock {
     }
 
     /** Sums at a place are only right while nobody else writes there. */
-    private void lock(UUID place) {
+    void lock(UUID place) {
         boolean there = !rows.createNativeQuery("select id from stock_place where id = :place for update", Object.class)
                 .setParameter("place", place)
                 .getResultList()

@@ -72,9 +72,7 @@ record RestOfYear(VisitPlan plan, List<PromisedTask> done) {
         for (PromisedTask task : tasks) {
             Optional<Window> given = lastVisit == null ? Optional.empty() : given(task, term, rules, lastVisit);
             given.ifPresent(_ -> done.add(task));
-            LocalDate from = task.cadence() instanceof Cadence.TimesAYear
-                    ? given.map(Window::until).filter(day::isBefore).orElse(day)
-                    : day;
+            LocalDate from = owedFrom(task, given, term, rules, day);
             if (from.isBefore(term.until())) {
                 PromisedTask known = given.isPresent() ? lastDone(task, lastVisit) : task;
                 ahead.addAll(PromisesLeft.of(term, List.of(known), rules, from).ahead());
@@ -83,6 +81,18 @@ record RestOfYear(VisitPlan plan, List<PromisedTask> done) {
         Term rest = PromisesLeft.rest(term, day);
         int visits = visits(term, rest, sold, tasks, visitsDone, ahead, longest);
         return new RestOfYear(VisitPlan.of(ahead, visits, rest, List.of(), rules, longest), done);
+    }
+
+    /** A part of the year in which it was done is over for it. */
+    static LocalDate owedFrom(PromisedTask task, Optional<Window> given, Term term, SeasonRules rules, LocalDate day) {
+        LocalDate last = task.history().lastDone();
+        if (!(task.cadence() instanceof Cadence.TimesAYear)) {
+            return day;
+        }
+        return given.or(() -> last == null ? Optional.empty() : windowAt(task, term, rules, last))
+                .map(Window::until)
+                .filter(day::isBefore)
+                .orElse(day);
     }
 
     /** The season, or the part of the year, that the last visit gave; for what is counted in months the day itself. */

@@ -12,7 +12,11 @@ class WhenAgreementSold {
     @Inject
     Years years;
 
+    @Inject
+    FirstReadings readings;
+
     void plan(@Observes AgreementSold event) {
         years.plan(event.sold().stream().map(AgreementSold.Sold::agreementId).toList());
+        readings.putOn(event.sold().stream().map(AgreementSold.Sold::homeId).toList());
     }
 }

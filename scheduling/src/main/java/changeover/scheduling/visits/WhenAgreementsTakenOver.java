@@ -12,7 +12,13 @@ class WhenAgreementsTakenOver {
     @Inject
     Years years;
 
+    @Inject
+    FirstReadings readings;
+
     void planRest(@Observes AgreementsTakenOver event) {
         years.planRest(event);
+        readings.putOn(event.agreements().stream()
+                .map(AgreementsTakenOver.TakenOver::homeId)
+                .toList());
     }
 }

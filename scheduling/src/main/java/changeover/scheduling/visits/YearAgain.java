@@ -53,7 +53,18 @@ record YearAgain(List<Kept> visits, List<Unkept> unkept, List<Promise> household
             SeasonRules rules,
             LongestVisit longest,
             LocalDate day) {
-        PromisesLeft left = PromisesLeft.of(term, tasks, rules, day);
+        return of(term, sold, standing, PromisesLeft.of(term, tasks, rules, day), rules, longest, day);
+    }
+
+    /** @param left what comes into the year */
+    static YearAgain of(
+            Term term,
+            int sold,
+            List<StandingVisit> standing,
+            PromisesLeft left,
+            SeasonRules rules,
+            LongestVisit longest,
+            LocalDate day) {
         Map<Promise, UUID> rows = StandingVisit.rows(standing);
         Laid best = null;
         for (Predicate<StandingVisit> moves : MOVING) {

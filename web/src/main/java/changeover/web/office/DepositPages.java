@@ -35,7 +35,6 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -219,7 +218,7 @@ public class DepositPages {
     }
 
     static List<Choice> ways(Frame frame) {
-        return Arrays.stream(Way.values())
+        return Way.chosen().stream()
                 .map(way -> new Choice(way.code(), way.wording().in(frame.locale())))
                 .toList();
     }

@@ -4,6 +4,7 @@ import changeover.billing.ledger.EarnedOn.Plan;
 import changeover.billing.ledger.EarnedOn.Span;
 import changeover.billing.payments.Age;
 import changeover.billing.payments.OpenByAge;
+import changeover.billing.payments.OpenedBefore;
 import changeover.billing.payments.OwedBy;
 import changeover.contracts.money.Money;
 import changeover.web.session.Frame;
@@ -49,6 +50,15 @@ final class EarnedRows {
                 one.customerId(),
                 one.customer(),
                 frame.brief(one.dueDay()),
+                EarnedPages.said(one.open(), frame));
+    }
+
+    static OpenItemsPages.Old old(OpenedBefore.Item one, Frame frame) {
+        return new OpenItemsPages.Old(
+                frame.brief(one.since()),
+                one.customerId(),
+                one.customer(),
+                one.words(),
                 EarnedPages.said(one.open(), frame));
     }
 

@@ -47,6 +47,9 @@ public interface ListFileWords {
     @Message("When each task was done")
     String done();
 
+    @Message("Last times still to be read")
+    String to_be_read();
+
     @Message("Readings")
     String readings();
 

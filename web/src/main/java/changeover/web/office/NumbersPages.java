@@ -3,8 +3,8 @@ package changeover.web.office;
 import changeover.billing.estimates.Offering;
 import changeover.billing.invoices.NumberSeries;
 import changeover.billing.invoices.NumberedKind;
+import changeover.contracts.agreements.AgreementNumbers;
 import changeover.contracts.tenants.Today;
-import changeover.contracts.words.Refusal;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
@@ -33,11 +33,13 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** How invoices, credit notes and estimates are numbered, each in a series of its own, and the first number of a series. */
+/** How invoices, credit notes, estimates and agreements are numbered, each in a series of its own, and the first number of a series. */
 @Path("/{slug}/shop/numbers")
 @Produces(MediaType.TEXT_HTML)
 @RolesAllowed({"owner", "office"})
 public class NumbersPages {
+
+    private static final String AGREEMENT = "agreement";
 
     private static final Set<String> KINDS =
             Arrays.stream(NumberedKind.values()).map(NumberedKind::code).collect(Collectors.toUnmodifiableSet());
@@ -48,7 +50,12 @@ public class NumbersPages {
     @CheckedTemplate(basePath = "office")
     static class Pages {
         static native TemplateInstance numbers(
-                Frame frame, NumberSeries.Next invoice, NumberSeries.Next credit, Estimated estimated, Said form);
+                Frame frame,
+                NumberSeries.Next invoice,
+                NumberSeries.Next credit,
+                Estimated estimated,
+                int agreement,
+                Said form);
 
         private Pages() {}
     }
@@ -68,6 +75,9 @@ public class NumbersPages {
     @Inject
     Offering offering;
 
+    @Inject
+    AgreementNumbers agreements;
+
     @GET
     @Transactional
     public TemplateInstance page() {
@@ -84,16 +94,18 @@ public class NumbersPages {
         var typed = new Typed(fields);
         return desk.answer(
                 () -> {
+                    if (AGREEMENT.equals(fields.getFirst("kind"))) {
+                        int number = typed.whole("number", 1, AgreementNumbers.MOST);
+                        typed.understood();
+                        agreements.begin(number);
+                        return SaidOnce.at("/" + slug + "/shop/numbers", "kept");
+                    }
                     NumberedKind kind =
                             NumberedKind.valueOf(typed.oneOf("kind", KINDS).toUpperCase(Locale.ROOT));
                     String pattern = typed.text("pattern", 40);
                     @Nullable
                     Integer first =
                             typed.line("number", 10) == null ? null : typed.whole("number", 1, Integer.MAX_VALUE);
-                    if (first != null && kind == NumberedKind.ESTIMATE) {
-                        typed.refuse(
-                                Refusal.of("numbering.estimates-begin-at-one").at("number"));
-                    }
                     typed.understood();
                     series.choose(kind, pattern);
                     if (first != null) {
@@ -110,6 +122,7 @@ public class NumbersPages {
                 series.next(NumberedKind.INVOICE, today.day()),
                 series.next(NumberedKind.CREDIT, today.day()),
                 new Estimated(series.pattern(NumberedKind.ESTIMATE).text(), offering.nextLabel()),
+                agreements.next(),
                 form);
     }
 }

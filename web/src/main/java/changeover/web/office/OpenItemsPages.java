@@ -2,6 +2,7 @@ package changeover.web.office;
 
 import changeover.billing.payments.Age;
 import changeover.billing.payments.OpenByAge;
+import changeover.billing.payments.OpenedBefore;
 import changeover.billing.payments.Owed;
 import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Today;
@@ -25,6 +26,7 @@ import jakarta.ws.rs.core.UriInfo;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The open documents behind an age of what is owed, at the end of any day. */
@@ -35,7 +37,10 @@ public class OpenItemsPages {
 
     public record Item(UUID id, String label, UUID customerId, String customer, String due, String open) {}
 
-    public record Items(String age, String day, String asked, List<Item> rows, Leaf leaf, String sum) {}
+    /** A debt from before the take-over, which is no document. */
+    public record Old(String since, UUID customerId, String customer, String words, String open) {}
+
+    public record Items(String age, String day, String asked, List<Item> rows, Leaf leaf, List<Old> old, String sum) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
@@ -56,6 +61,9 @@ public class OpenItemsPages {
     @Inject
     OpenByAge open;
 
+    @Inject
+    OpenedBefore before;
+
     @GET
     @Path("open")
     @Transactional
@@ -67,8 +75,12 @@ public class OpenItemsPages {
         @Nullable Age chosen = age == null ? null : Age.of(age).orElseThrow(NotFoundException::new);
         Frame frame = frames.of(Tab.MONEY);
         List<OpenByAge.Item> items = open.on(day, chosen);
+        List<OpenedBefore.Item> old = before.on(day, chosen);
         Money sum = Money.sum(
-                items.stream().map(OpenByAge.Item::open).toList(),
+                Stream.concat(
+                                items.stream().map(OpenByAge.Item::open),
+                                old.stream().map(OpenedBefore.Item::open))
+                        .toList(),
                 owed.all(day).open().currency());
         Leaf leaf = Leaf.of(asked, items.size());
         return Pages.openitems(
@@ -81,6 +93,7 @@ public class OpenItemsPages {
                                 .map(one -> EarnedRows.item(one, frame))
                                 .toList(),
                         leaf,
+                        old.stream().map(one -> EarnedRows.old(one, frame)).toList(),
                         EarnedPages.said(sum, frame)));
     }
 }

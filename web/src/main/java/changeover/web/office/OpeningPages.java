@@ -1,6 +1,7 @@
 package changeover.web.office;
 
 import changeover.billing.openings.OpeningBalances;
+import changeover.billing.openings.Prepaid;
 import changeover.contracts.customers.Customers;
 import changeover.contracts.money.Money;
 import changeover.contracts.takeover.TakeOver;
@@ -33,10 +34,11 @@ import java.util.Currency;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
-/** What customers owed when the shop was taken over: listed by age, entered by hand for one customer. */
+/** What customers owed or had prepaid when the shop was taken over: listed by age, entered by hand for one customer. */
 @Path("/{slug}/money/openings")
 @Produces(MediaType.TEXT_HTML)
 @RolesAllowed({"owner", "office"})
@@ -44,13 +46,16 @@ public class OpeningPages {
 
     public record Row(UUID id, String since, UUID customerId, String customer, String words, String amount) {}
 
+    /** What was prepaid; its payment is undone where payments are. */
+    public record Ahead(UUID payment, String day, UUID customerId, String customer, String words, String amount) {}
+
     /** Whose debt is entered; none shows the list alone. */
     public record Whose(UUID id, String name) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
         static native TemplateInstance openings(
-                Frame frame, List<Row> rows, String total, @Nullable Whose whose, Said form);
+                Frame frame, List<Row> rows, String total, List<Ahead> ahead, @Nullable Whose whose, Said form);
 
         private Pages() {}
     }
@@ -63,6 +68,9 @@ public class OpeningPages {
 
     @Inject
     OpeningBalances openings;
+
+    @Inject
+    Prepaid prepaid;
 
     @Inject
     Customers customers;
@@ -78,7 +86,7 @@ public class OpeningPages {
     @Transactional
     public TemplateInstance page(@QueryParam("customer") @Nullable String customer) {
         LocalDate day = takeOver.dayOrToday();
-        return page(whose(customer), Said.filled(Map.of("since", day.toString())));
+        return page(whose(customer), Said.filled(Map.of("since", day.toString(), "kind", "owed")));
     }
 
     @POST
@@ -91,10 +99,16 @@ public class OpeningPages {
                             .orElseThrow(NotFoundException::new);
                     Currency currency = businesses.current().currency();
                     Money amount = typed.money("amount", currency);
-                    LocalDate since = typed.day("since");
+                    boolean ahead = typed.line("kind", 20) != null
+                            && typed.oneOf("kind", Set.of("owed", "prepaid")).equals("prepaid");
+                    LocalDate since = ahead ? takeOver.dayOrToday() : typed.day("since");
                     String words = typed.text("words", 200);
                     typed.understood();
-                    openings.add(List.of(new OpeningBalances.Opening(customer, since, amount, words)));
+                    if (ahead) {
+                        prepaid.keep(new Prepaid.Ahead(customer, amount, words));
+                    } else {
+                        openings.add(List.of(new OpeningBalances.Opening(customer, since, amount, words)));
+                    }
                     return SaidOnce.at("/" + slug + "/money/openings", "kept");
                 },
                 refusals -> page(whose(fields.getFirst("customer")), Said.again(typed, refusals, frames.locale())));
@@ -137,8 +151,19 @@ public class OpeningPages {
                                         .toList(),
                                 businesses.current().currency())
                         .format(frame.locale()),
+                prepaid.all().stream().map(kept -> ahead(kept, frame)).toList(),
                 whose,
                 form);
+    }
+
+    private static Ahead ahead(Prepaid.Kept kept, Frame frame) {
+        return new Ahead(
+                kept.payment(),
+                frame.brief(kept.day()),
+                kept.ahead().customerId(),
+                kept.customer(),
+                kept.ahead().words(),
+                kept.ahead().amount().format(frame.locale()));
     }
 
     private static Row row(OpeningBalances.Kept kept, Frame frame) {

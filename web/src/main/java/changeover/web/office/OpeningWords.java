@@ -7,15 +7,33 @@ import io.quarkus.qute.i18n.MessageBundle;
 @MessageBundle("opening")
 public interface OpeningWords {
 
-    @Message("Owed from before")
+    @Message("Owed and prepaid from before")
     String heading();
 
     @Message(
-            "What customers owed when you came here, taxes included. It stands on their statements and in their balances from its own day; it is no invoice of yours, its taxes are not reported again, and nothing here reminds of it.")
+            "What customers owed or had paid ahead when you came here, taxes included. A debt stands on their statements and among what is owed by its age; it is no invoice of yours, so its taxes are not reported again and no reminder is sent for it: ring, or send a statement. The journal takes it out of the old books on the day of the take-over.")
     String words();
 
     @Message("Since")
     String since();
+
+    @Message("A debt’s own day; what was prepaid is kept from the day of the take-over.")
+    String since_hint();
+
+    @Message("Which")
+    String which();
+
+    @Message("Owed")
+    String owed();
+
+    @Message("Prepaid")
+    String prepaid();
+
+    @Message("It is kept for the customer and pays what is issued to them next.")
+    String prepaid_words();
+
+    @Message("Undo")
+    String undo();
 
     @Message("Customer")
     String customer();
@@ -38,7 +56,7 @@ public interface OpeningWords {
     @Message("Together")
     String together();
 
-    @Message("Enter what {name} owes")
+    @Message("Enter what {name} owes or has prepaid")
     String enter(String name);
 
     @Message("Keep")

@@ -37,7 +37,6 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -192,7 +191,7 @@ public class PaymentPages {
         List<Open> open = owed.open(customer, frame.today()).stream()
                 .map(item -> open(item, frame))
                 .toList();
-        List<WayWords> ways = Arrays.stream(Way.values())
+        List<WayWords> ways = Way.chosen().stream()
                 .map(way -> new WayWords(way.code(), way.wording().in(frame.locale())))
                 .toList();
         List<Open> unissued = drafts.of(customer, frame.today()).stream()

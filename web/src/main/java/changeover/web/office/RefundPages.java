@@ -33,7 +33,6 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedHashMap;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -131,7 +130,7 @@ public class RefundPages {
         Customer found = found(customer);
         Money most = refunds.most(customer, frame.today());
         Money cash = CashRounding.of(most);
-        List<WayWords> ways = Arrays.stream(Way.values())
+        List<WayWords> ways = Way.chosen().stream()
                 .map(way -> new WayWords(way.code(), way.wording().in(frame.locale())))
                 .toList();
         return Pages.refund(

@@ -214,6 +214,9 @@ public interface ShopWords {
     @Message("The next one")
     String numbers_next();
 
+    @Message("the bare number")
+    String numbers_bare();
+
     @Message("What stands before the number is the series; a series that names the year begins anew with it.")
     String numbers_how();
 

@@ -73,6 +73,12 @@ public enum ListFile {
               left join membership m on (m.tenant_id, m.person_id) = (u.tenant_id, u.technician_id)
              order by u.day, h.key, u.task_code"""),
 
+    TO_BE_READ("""
+            select h.key as home, q.name as unit, u.task_code as task, 'to be read' as day
+              from last_time_unread u join home h on (h.tenant_id, h.id) = (u.tenant_id, u.home_id)
+              join equipment q on (q.tenant_id, q.id) = (u.tenant_id, u.equipment_id)
+             order by h.key, q.name, u.task_code"""),
+
     READINGS("""
             select r.visit_id as visit, h.key as home, q.name as unit, r.code, r.entered_value as entered,
                    r.entered_unit, r.value, r.unit as value_unit, r.standing, r.day
@@ -134,9 +140,14 @@ public enum ListFile {
              order by p.day, p.id"""),
 
     OPENINGS("""
-            select c.key as customer, o.since, o.amount_minor, o.currency, o.words
+            select c.key as customer, 'owed' as kind, o.since, o.amount_minor, o.currency, o.words
               from opening_balance o join customer c on (c.tenant_id, c.id) = (o.tenant_id, o.customer_id)
-             order by o.since, c.key"""),
+            union all
+            select c.key, 'prepaid', p.day, p.amount_minor, p.currency, p.note
+              from payment p join customer c on (c.tenant_id, c.id) = (p.tenant_id, p.customer_id)
+             where p.way = 'before' and not exists (
+               select from payment_undoing u where (u.tenant_id, u.payment_id) = (p.tenant_id, p.id))
+             order by 2, 3, 1"""),
 
     WHAT_PAYMENTS_PAY("""
             select i.label as number, a.day, a.amount_minor, p.currency, p.day as paid_on, p.way, p.reference

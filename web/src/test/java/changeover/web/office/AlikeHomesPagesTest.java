@@ -2,7 +2,10 @@ package changeover.web.office;
 
 import static changeover.web.AShop.as;
 import static changeover.web.AShop.post;
+import static changeover.web.AShop.send;
 import static org.hamcrest.CoreMatchers.containsString;
+import static org.hamcrest.CoreMatchers.equalTo;
+import static org.hamcrest.CoreMatchers.hasItem;
 import static org.hamcrest.CoreMatchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -41,6 +44,10 @@ class AlikeHomesPagesTest {
             "unkept_promise",
             "unit_history",
             "follow_up",
+            "home_shut",
+            "home_handover",
+            "machine_stop",
+            "last_time_unread",
             "home_part",
             "closure",
             "invoice");
@@ -71,6 +78,7 @@ class AlikeHomesPagesTest {
             var shop = shops.open("CA-QC", language);
             UUID other = homes.sold(shop, language).home();
             UUID home = homes.machines(shop, language).home();
+            shutAndStopped(shop, other);
             String page = as(shop.office())
                     .get(shop.at("homes/alike"))
                     .then()
@@ -85,6 +93,9 @@ class AlikeHomesPagesTest {
             merge(shop, home, other);
             assertEquals(0, count(shop, "agreement", other));
             assertEquals(machines, count(shop, "equipment", home));
+            for (String still : List.of("home_shut", "home_handover", "machine_stop", "last_time_unread")) {
+                assertEquals(1, count(shop, still, home), still);
+            }
             assertTrue(
                     count(shop, "visit where agreement_id is not null and true", home) > 0,
                     "visits to come came along");
@@ -139,6 +150,46 @@ class AlikeHomesPagesTest {
         as(shop.office()).get(shop.at("homes/alike")).then().body(containsString("No two homes look like one."));
         post(shop.office(), shop.at("homes/alike/merges/" + UUID.randomUUID() + "/undoing"), Map.of())
                 .statusCode(404);
+    }
+
+    @Test
+    void two_are_merged_undone_and_kept_apart_over_the_api() {
+        var shop = shops.open("CA-ON", "en");
+        String other = homes.sold(shop, "en").home().toString();
+        String home = homes.machines(shop, "en").home().toString();
+        as(shop.office()).get(shop.api("homes/alike")).then().statusCode(200).body("[0].common", hasItem("street"));
+        String merge = send(shop.office(), shop.api("merges"), Map.of("home", home, "other", other))
+                .statusCode(200)
+                .body("other", equalTo(other))
+                .extract()
+                .path("id");
+        as(shop.office()).get(shop.api("merges")).then().body("[0].id", equalTo(merge));
+        send(shop.office(), shop.api("merges"), Map.of("home", home, "other", other))
+                .statusCode(422);
+        send(shop.office(), shop.api("merges/" + merge + "/undoing"), Map.of()).statusCode(200);
+        send(shop.office(), shop.api("merges/" + merge + "/undoing"), Map.of()).statusCode(404);
+        as(shop.office()).get(shop.api("merges")).then().body("size()", equalTo(0));
+        send(shop.office(), shop.api("homes/alike/apart"), Map.of("home", home, "other", other))
+                .statusCode(200);
+        as(shop.office()).get(shop.api("homes/alike")).then().body("size()", equalTo(0));
+    }
+
+    /** What still holds of a home that is merged into another. */
+    private void shutAndStopped(AShop.Shop shop, UUID home) {
+        shops.in(shop, () -> {
+            for (String sql : List.of(
+                    "insert into home_shut (home_id, from_day, heat_off, water_drained) values (:home, '2099-01-10', true, true)",
+                    "insert into home_handover (home_id, kind, customer_id, day)"
+                            + " select :home, 'let', id, '2099-07-01' from customer limit 1",
+                    "insert into machine_stop (home_id, person_id, at, day, seen, language, ticket, place)"
+                            + " values (:home, '" + shop.technician()
+                            + "', now(), '2026-03-02', 'Soot over the door', 'en', 'gas', 'CA-QC')",
+                    "insert into last_time_unread (home_id, equipment_id, task_code)"
+                            + " select home_id, id, 'coil-dust' from equipment where home_id = :home limit 1")) {
+                rows.createNativeQuery(sql).setParameter("home", home).executeUpdate();
+            }
+            return null;
+        });
     }
 
     private void merge(AShop.Shop shop, UUID home, UUID other) {

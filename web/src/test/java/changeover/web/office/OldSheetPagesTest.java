@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import changeover.contracts.PostgresForTests;
+import changeover.contracts.oldsheet.AnUntidySheet;
 import changeover.web.AShop;
 import changeover.web.Shown;
 import io.quarkus.test.common.QuarkusTestResource;

@@ -17,6 +17,7 @@ class Named {
 
     private static final Map<String, String> ROWS = Map.ofEntries(
             Map.entry("home", "home.id"),
+            Map.entry("other", "home.id"),
             Map.entry("customer", "customer.id"),
             Map.entry("plan", "plan.id"),
             Map.entry("agreement", "agreement.id"),

@@ -1,4 +1,4 @@
-package changeover.web.office;
+package changeover.contracts.oldsheet;
 
 import java.nio.charset.Charset;
 import java.time.LocalDate;
@@ -12,12 +12,12 @@ import java.util.Random;
  * A spreadsheet as a shop keeps it for years: two languages in one column, three styles of days and more in words, missing
  * postal codes, telephones in every style, names typed twice, and some lines that nobody can read. Nobody in it exists.
  */
-final class AnUntidySheet {
+public final class AnUntidySheet {
 
-    static final int ROWS = 300;
-    static final int REPEATED = 12;
-    static final int BAD = 9;
-    static final int AGREEMENT_IN = 3;
+    public static final int ROWS = 300;
+    public static final int REPEATED = 12;
+    public static final int BAD = 9;
+    public static final int AGREEMENT_IN = 3;
 
     static final String TITLES =
             "Nom du client;Tél.;Courriel;Langue / Language;Adresse;App.;Ville;Prov.;Code postal;Appareil;Marque;Modèle;No de série;"
@@ -76,7 +76,7 @@ final class AnUntidySheet {
     private final LocalDate today;
     private final List<String> rows = new ArrayList<>();
 
-    AnUntidySheet(long seed, LocalDate today) {
+    public AnUntidySheet(long seed, LocalDate today) {
         this.chance = new Random(seed);
         this.today = today;
         int repeated = 0;
@@ -91,11 +91,11 @@ final class AnUntidySheet {
         bad();
     }
 
-    static int homes() {
+    public static int homes() {
         return ROWS - REPEATED - BAD;
     }
 
-    byte[] bytes() {
+    public byte[] bytes() {
         return ("Clients du printemps;;\n" + TITLES + "\n" + String.join("\n", rows) + "\n")
                 .getBytes(Charset.forName("windows-1252"));
     }
@@ -167,7 +167,7 @@ final class AnUntidySheet {
     }
 
     /** What the office writes over the nine lines that came back. */
-    static String mended(String back) {
+    public static String mended(String back) {
         return back.replace("les deux", "en")
                 .replace("ida at example", "ida@example.com")
                 .replace("903 Kiln Lane,,,", "903 Kiln Lane,,Port Ambrose,")
