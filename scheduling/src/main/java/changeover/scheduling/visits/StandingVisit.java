@@ -16,8 +16,12 @@ import org.jspecify.annotations.Nullable;
  */
 record StandingVisit(UUID id, Window window, @Nullable LocalDate day, boolean begun, List<StandingTask> tasks) {
 
-    /** A task of it, the look-over aside. */
-    record StandingTask(UUID id, Promise promise) {}
+    /**
+     * A task of it, the look-over aside.
+     *
+     * @param putOff whether it joined this visit because it was put off elsewhere
+     */
+    record StandingTask(UUID id, Promise promise, boolean putOff) {}
 
     StandingVisit {
         tasks = List.copyOf(tasks);

@@ -17,7 +17,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A year under way is laid out again when machines come into it: visits that were made or have their day stay where they
+ * A year under way is laid out again when machines come into it or work falls due on other days: visits that were made or have their day stay where they
  * are, the others take what is owed, in no more visits than were sold and never fewer. What was promised before is never
  * pushed out; as much of the new as can be is kept, and of what keeps as much, that which moves the fewest visits.
  *
@@ -65,9 +65,38 @@ record YearAgain(List<Kept> visits, List<Unkept> unkept, List<Promise> household
             SeasonRules rules,
             LongestVisit longest,
             LocalDate day) {
+        return of(term, sold, standing, left, MOVING, rules, longest, day);
+    }
+
+    /** Visits whose work falls due on other days are laid anew with it; the others only where that keeps more. */
+    static YearAgain of(
+            Term term, int sold, Recount recount, SeasonRules rules, LongestVisit longest, LocalDate day) {
+        return of(
+                term,
+                sold,
+                recount.standing(),
+                new PromisesLeft(recount.owed(), List.of()),
+                List.of(
+                        visit -> recount.visits().contains(visit.id()),
+                        visit -> visit.tasks().isEmpty() || recount.visits().contains(visit.id()),
+                        _ -> true),
+                rules,
+                longest,
+                day);
+    }
+
+    private static YearAgain of(
+            Term term,
+            int sold,
+            List<StandingVisit> standing,
+            PromisesLeft left,
+            List<Predicate<StandingVisit>> moving,
+            SeasonRules rules,
+            LongestVisit longest,
+            LocalDate day) {
         Map<Promise, UUID> rows = StandingVisit.rows(standing);
         Laid best = null;
-        for (Predicate<StandingVisit> moves : MOVING) {
+        for (Predicate<StandingVisit> moves : moving) {
             List<StandingVisit> free = standing.stream()
                     .filter(visit -> visit.isFree(day) && (moves.test(visit) || visit.isOver(day)))
                     .toList();

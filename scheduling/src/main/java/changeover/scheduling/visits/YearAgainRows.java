@@ -8,9 +8,11 @@ import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** Years laid out again go into their rows: what stands keeps its row and moves, the look-over goes where there is work. */
 final class YearAgainRows {
@@ -32,6 +34,17 @@ final class YearAgainRows {
                and (t.visit_id, t.position) is distinct from (m.visit_id, m.position)
             """;
 
+    private static final String REDATE_TASKS = """
+            update visit_task t set due_from = m.due_from, due_until = m.due_until, act = m.act, reason_en = m.en,
+              reason_fr = m.fr
+              from unnest(?::uuid[], ?::date[], ?::date[], ?::text[], ?::text[], ?::text[])
+                as m (id, due_from, due_until, act, en, fr)
+             where t.tenant_id = current_tenant() and t.id = m.id
+            """;
+
+    private static final String NO_LONGER_OWED =
+            "delete from visit_task where tenant_id = current_tenant() and id = any (?::uuid[])";
+
     private static final String COUNT = """
             update year_planned y set
               visits = (select count(*) from visit v
@@ -48,17 +61,36 @@ final class YearAgainRows {
 
     private record MovedTask(UUID id, UUID visit, int position) {}
 
+    private record Redated(UUID id, Promise promise) {}
+
     private final YearRows rows;
     private final List<UUID> agreements = new ArrayList<>();
     private final List<MovedVisit> visits = new ArrayList<>();
     private final List<MovedTask> tasks = new ArrayList<>();
+    private final List<Redated> redated = new ArrayList<>();
+    private final List<UUID> gone = new ArrayList<>();
 
     YearAgainRows(YearRows rows) {
         this.rows = rows;
     }
 
     void add(YearToPlan year, YearAgain again, List<StandingVisit> standing) {
-        Map<Promise, UUID> stood = StandingVisit.rows(standing);
+        add(year, again, StandingVisit.rows(standing));
+    }
+
+    /** What was counted anew keeps its row and takes its new days; what is no longer owed, or no visit keeps, loses it. */
+    void add(YearToPlan year, YearAgain again, Recount recount) {
+        Map<Promise, UUID> stood = StandingVisit.rows(recount.standing());
+        stood.putAll(recount.rows());
+        recount.rows().forEach((promise, row) -> redated.add(new Redated(row, promise)));
+        gone.addAll(recount.gone());
+        again.unkept().stream()
+                .flatMap(one -> Stream.ofNullable(recount.rows().get(one.promise())))
+                .forEach(gone::add);
+        add(year, again, stood);
+    }
+
+    private void add(YearToPlan year, YearAgain again, Map<Promise, UUID> stood) {
         agreements.add(year.agreementId());
         again.visits().forEach(kept -> keep(year, kept, stood));
         again.household().forEach(promise -> rows.addHousehold(year, promise, promise.equipmentId()));
@@ -98,6 +130,8 @@ final class YearAgainRows {
         try (var remove = connection.prepareStatement(NO_LOOK_OVER);
                 var moveVisits = connection.prepareStatement(MOVE_VISITS);
                 var moveTasks = connection.prepareStatement(MOVE_TASKS);
+                var redate = connection.prepareStatement(REDATE_TASKS);
+                var letFall = connection.prepareStatement(NO_LONGER_OWED);
                 var count = connection.prepareStatement(COUNT)) {
             column(remove, 1, "uuid", visits, MovedVisit::id);
             remove.setString(2, YearRows.LOOK_OVER);
@@ -112,9 +146,27 @@ final class YearAgainRows {
             column(moveTasks, 2, "uuid", tasks, MovedTask::visit);
             column(moveTasks, 3, "int", tasks, MovedTask::position);
             moveTasks.executeUpdate();
+            redate(redate);
+            column(letFall, 1, "uuid", gone, Function.identity());
+            letFall.executeUpdate();
             column(count, 1, "uuid", agreements, Function.identity());
             count.executeUpdate();
         }
+    }
+
+    private void redate(PreparedStatement redate) throws SQLException {
+        column(redate, 1, "uuid", redated, Redated::id);
+        column(redate, 2, "date", redated, line -> line.promise().window().from());
+        column(redate, 3, "date", redated, line -> line.promise().window().until());
+        column(
+                redate,
+                4,
+                "text",
+                redated,
+                line -> line.promise().due().act().name().toLowerCase(Locale.ROOT));
+        column(redate, 5, "text", redated, line -> line.promise().reason().en());
+        column(redate, 6, "text", redated, line -> line.promise().reason().fr());
+        redate.executeUpdate();
     }
 
     private static <T> void column(

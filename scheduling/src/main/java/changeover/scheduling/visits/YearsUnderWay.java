@@ -36,7 +36,7 @@ final class YearsUnderWay {
 
     private static final String TASKS = """
             select t.visit_id, t.id, t.equipment_id, t.task_code, t.minutes, t.due_from, t.due_until, t.act,
-              t.reason_en, t.reason_fr
+              t.reason_en, t.reason_fr, t.put_off_id is not null as put_off
               from visit v join visit_task t on t.tenant_id = v.tenant_id and t.visit_id = v.id
              where v.agreement_id = any (?::uuid[]) and v.kind = 'plan' order by t.visit_id, t.position, t.id
             """;
@@ -79,7 +79,8 @@ final class YearsUnderWay {
                     UUID visit = row.getObject("visit_id", UUID.class);
                     if (!row.getString("task_code").equals(YearRows.LOOK_OVER)) {
                         work.computeIfAbsent(visit, _ -> new ArrayList<>())
-                                .add(new StandingTask(row.getObject("id", UUID.class), promise(row)));
+                                .add(new StandingTask(
+                                        row.getObject("id", UUID.class), promise(row), row.getBoolean("put_off")));
                     }
                 }
             }

@@ -28,17 +28,6 @@ class BoundedVisitsTest {
         SmallYears.each(5_000, 7, (promises, random) -> exact(promises, random));
     }
 
-    @Test
-    void upToFourteenTasksTheAnswerIsExact() {
-        SmallYears.each(20, 4, (few, random) -> exact(SmallYears.promises(8 + random.nextInt(3), random), random));
-        for (int seed = 0; seed < 40; seed++) {
-            Random random = new Random(seed);
-            List<Promise> promises = SmallYears.promises(PackedExactly.TASKS, random);
-            VisitPlan plan = plan(promises, random.nextInt(8), SmallYears.pins(random), longest(random));
-            assertEquals(Proof.FEWEST, plan.proof());
-        }
-    }
-
     private static void exact(List<Promise> promises, Random random) {
         LongestVisit longest = longest(random);
         List<Pin> pins = SmallYears.pins(random);

@@ -104,7 +104,7 @@ class PlanAgainTest {
                         given ? visit.window().from() : null,
                         given && random.nextBoolean(),
                         visit.tasks().stream()
-                                .map(task -> new StandingVisit.StandingTask(UUID.randomUUID(), task))
+                                .map(task -> new StandingVisit.StandingTask(UUID.randomUUID(), task, false))
                                 .toList()));
             }
             LongestVisit changed = BOUNDS.get(random.nextInt(BOUNDS.size()));
