@@ -1,5 +1,6 @@
 package changeover.contracts.calendar;
 
+import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
@@ -15,7 +16,7 @@ public record Climate(List<Season> seasons) {
     public static final String MIDWINTER = "midwinter";
     /** Closes with the cooling changeover, or a home sold in late June would owe a visit for it alone. */
     public static final String HUMIDIFIER_OFF = "humidifier-off";
-    /** Outdoor air warm enough for a cooling reading: in a Quebec spring rarely before the middle of May. */
+    /** Outdoor air warm enough for a cooling reading, by place: see {@link OutdoorMonths}. */
     public static final String WARM = "warm";
 
     private static final Climate COLD = new Climate(List.of(
@@ -33,6 +34,25 @@ public record Climate(List<Season> seasons) {
 
     public static Climate cold() {
         return COLD;
+    }
+
+    /** What a business of a place begins with: the seasons of a cold climate, with the warm months of the place. */
+    public static Climate at(String place, LocalDate day) {
+        OutdoorMonths warm = OutdoorMonths.at(place, day);
+        return new Climate(COLD.seasons.stream()
+                .map(season -> season.code().equals(WARM) ? warm.of(season) : season)
+                .toList());
+    }
+
+    /** Whether a season of that code is shipped with these days, to any place. */
+    static boolean isShipped(String code, MonthDay first, MonthDay last) {
+        return COLD.find(code)
+                        .filter(one -> one.first().equals(first) && one.last().equals(last))
+                        .isPresent()
+                || code.equals(WARM)
+                        && OutdoorMonths.all().stream()
+                                .anyMatch(row ->
+                                        row.first().equals(first) && row.last().equals(last));
     }
 
     public Optional<Season> find(String code) {

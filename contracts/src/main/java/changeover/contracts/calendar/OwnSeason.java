@@ -75,13 +75,6 @@ public class OwnSeason extends Owned {
                     null);
         }
 
-        private boolean hasDaysOf(Season season) {
-            Facts shipped = of(season);
-            return fromMonth == shipped.fromMonth
-                    && fromDay == shipped.fromDay
-                    && lastMonth == shipped.lastMonth
-                    && lastDay == shipped.lastDay;
-        }
     }
 
     static OwnSeason write(String code, Facts facts, int position) {
@@ -113,7 +106,9 @@ public class OwnSeason extends Owned {
                 ? null
                 : checks.oneOf("changeover", facts.changeover(), List.of("heating", "cooling"));
         basis = checks.optionalLine("basis", facts.basis());
-        boolean asShipped = Climate.cold().find(code).filter(facts::hasDaysOf).isPresent();
+        boolean asShipped = isDay(fromMonth, fromDay)
+                && isDay(untilMonth, untilDay)
+                && Climate.isShipped(code, MonthDay.of(fromMonth, fromDay), MonthDay.of(untilMonth, untilDay));
         checks.refuseIf(basis == null && !asShipped, "basis", "season.basis");
         checks.orRefuse();
     }

@@ -1,6 +1,9 @@
 package changeover.contracts.calendar;
 
+import changeover.contracts.tenants.Business;
+import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.CurrentTenant;
+import changeover.contracts.tenants.Today;
 import changeover.contracts.words.FilledOn;
 import changeover.contracts.words.Refusal;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -23,6 +26,12 @@ public class Seasons {
     CurrentTenant current;
 
     @Inject
+    Businesses businesses;
+
+    @Inject
+    Today today;
+
+    @Inject
     Event<SeasonsMoved> moved;
 
     public List<OwnSeason> all() {
@@ -32,6 +41,21 @@ public class Seasons {
 
     public Climate climate() {
         return new Climate(all().stream().map(OwnSeason::season).toList());
+    }
+
+    /** What is shipped to the place of the business today. */
+    public Climate shipped() {
+        return Climate.at(place(), today.day());
+    }
+
+    /** Where the shipped warm months of the place come from. */
+    public OutdoorMonths warmMonths() {
+        return OutdoorMonths.at(place(), today.day());
+    }
+
+    private String place() {
+        Business here = businesses.current();
+        return here.country() + "-" + here.region();
     }
 
     public OwnSeason add(String code, OwnSeason.Facts facts) {

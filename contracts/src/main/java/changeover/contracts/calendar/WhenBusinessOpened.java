@@ -5,7 +5,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import jakarta.inject.Inject;
 
-/** A new business begins with the seasons of a cold climate, and moves them as its own climate asks. */
+/** A new business begins with the seasons of a cold climate and the warm months of its place, and moves them as it needs. */
 @ApplicationScoped
 class WhenBusinessOpened {
 
@@ -13,6 +13,6 @@ class WhenBusinessOpened {
     Seasons seasons;
 
     void open(@Observes BusinessOpened opened) {
-        seasons.begin(Climate.cold());
+        seasons.begin(Climate.at(opened.country() + "-" + opened.region(), opened.day()));
     }
 }

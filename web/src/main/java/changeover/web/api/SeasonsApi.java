@@ -29,7 +29,7 @@ import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
-/** The business's seasons: those of a cold climate that it began with, moved or not, and its own. */
+/** The business's seasons: those that it began with, by its place, moved or not, and its own. */
 @Path("/api/v1/{slug}/seasons")
 @RolesAllowed({"owner", "office", "technician"})
 public class SeasonsApi {
@@ -57,7 +57,8 @@ public class SeasonsApi {
             LocalDate closes,
             int version) {}
 
-    public record Days(String first, String last) {}
+    /** @param source where the warm months of the place come from; null for the other seasons */
+    public record Days(String first, String last, @Nullable String source) {}
 
     @Inject
     Seasons seasons;
@@ -155,10 +156,14 @@ public class SeasonsApi {
                 season.first().toString(),
                 season.last().toString(),
                 changeover == null ? null : changeover.code(),
-                Climate.cold()
+                seasons.shipped()
                         .find(season.code())
                         .map(shipped -> new Days(
-                                shipped.first().toString(), shipped.last().toString()))
+                                shipped.first().toString(),
+                                shipped.last().toString(),
+                                season.code().equals(Climate.WARM)
+                                        ? seasons.warmMonths().source()
+                                        : null))
                         .orElse(null),
                 own.basis().orElse(null),
                 opening.from(),

@@ -2,6 +2,7 @@ package changeover.web.office;
 
 import changeover.contracts.calendar.Climate;
 import changeover.contracts.calendar.DayInWords;
+import changeover.contracts.calendar.OutdoorMonths;
 import changeover.contracts.calendar.OwnSeason;
 import changeover.contracts.calendar.Season;
 import changeover.contracts.calendar.Seasons;
@@ -117,15 +118,17 @@ public class SeasonRowsPages {
 
     private TemplateInstance page(Open open, Said form) {
         Frame frame = frames.of(Tab.SHOP);
-        List<Row> rows = seasons.all().stream().map(own -> row(own, frame)).toList();
+        Climate shipped = seasons.shipped();
+        OutdoorMonths warm = seasons.warmMonths();
+        List<Row> rows =
+                seasons.all().stream().map(own -> row(own, shipped, warm, frame)).toList();
         return Pages.seasonrows(frame, rows, open, form);
     }
 
-    private static Row row(OwnSeason own, Frame frame) {
+    private static Row row(OwnSeason own, Climate climate, OutdoorMonths warm, Frame frame) {
         Season season = own.season();
         @Nullable
-        Season shipped = Climate.cold()
-                .find(season.code())
+        Season shipped = climate.find(season.code())
                 .filter(one ->
                         !one.first().equals(season.first()) || !one.last().equals(season.last()))
                 .orElse(null);
@@ -135,9 +138,13 @@ public class SeasonRowsPages {
                 season.nameFr(),
                 words(season.first(), frame),
                 words(season.last(), frame),
-                own.basis().orElse(""),
+                own.basis().orElse(shipped == null && season.code().equals(Climate.WARM) ? restsOn(warm, frame) : ""),
                 shipped == null ? "" : words(shipped.first(), frame),
                 shipped == null ? "" : words(shipped.last(), frame));
+    }
+
+    private static String restsOn(OutdoorMonths warm, Frame frame) {
+        return warm.basis().in(frame.locale());
     }
 
     private static String words(MonthDay day, Frame frame) {
