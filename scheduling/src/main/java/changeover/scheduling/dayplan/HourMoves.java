@@ -48,9 +48,9 @@ public class HourMoves {
     @Inject
     Clock clock;
 
-    /** Whether the customer was told the hour that the visit has. */
+    /** Whether the customer was told the hour that the visit has, and it never moved since. */
     public boolean isTold(UUID visitId) {
-        return !rows.createNativeQuery("select 1 from hour_told t join appointment a on a.tenant_id = t.tenant_id"
+        return !rows.createNativeQuery("select 1 from hour_standing t join appointment a on a.tenant_id = t.tenant_id"
                         + " and a.visit_id = t.visit_id and a.day = t.day and a.starts = t.starts"
                         + " where t.visit_id = :visit")
                 .setParameter("visit", visitId)

@@ -46,7 +46,7 @@ public class DaysHeld {
                 or exists (select 1 from operation o where o.tenant_id = a.tenant_id and o.visit_id = a.visit_id
                   and o.state = 'taken')
               ) as stays,
-              exists (select 1 from hour_told t where t.tenant_id = a.tenant_id and t.visit_id = a.visit_id
+              exists (select 1 from hour_standing t where t.tenant_id = a.tenant_id and t.visit_id = a.visit_id
                 and t.day = a.day and t.starts = a.starts) as told,
               concat_ws(' ', t.tickets, n.ticket) as tickets,
               case when n.earliest is null and n.latest is null then t.earliest else n.earliest end as earliest,

@@ -17,7 +17,7 @@ public class Leaving {
 
     private static final String LEFT = """
             select a.visit_id, a.day, a.starts, a.second, concat_ws(', ', h.street, h.unit_label, h.city) as home,
-              exists (select 1 from hour_told t where t.tenant_id = a.tenant_id and t.visit_id = a.visit_id
+              exists (select 1 from hour_standing t where t.tenant_id = a.tenant_id and t.visit_id = a.visit_id
                 and t.day = a.day and t.starts = a.starts) as told
             from (select tenant_id, visit_id, technician_id, day, starts, false as second from appointment
               union all

@@ -23,7 +23,7 @@ class WholeDayFacts {
     private static final String LEAVING = """
             select v.id, v.home_id, concat_ws(', ', h.street, h.unit_label, h.city) as address, c.customer_id,
               a.technician_id, v.window_from, v.window_until, a.starts,
-              exists (select 1 from hour_told t where t.tenant_id = a.tenant_id and t.visit_id = a.visit_id
+              exists (select 1 from hour_standing t where t.tenant_id = a.tenant_id and t.visit_id = a.visit_id
                 and t.day = a.day and t.starts = a.starts) as told,
               exists (select 1 from appointment_second s where s.tenant_id = a.tenant_id and s.visit_id = a.visit_id)
                 or greatest(coalesce(t.people, 1), coalesce(n.people, 1)) > 1 as together

@@ -17,7 +17,7 @@ public class HourStates {
 
     private static final String ASK = """
             select v.id, a.id is not null as has_day, e.how,
-              exists (select 1 from hour_told t where t.tenant_id = a.tenant_id and t.visit_id = a.visit_id
+              exists (select 1 from hour_standing t where t.tenant_id = a.tenant_id and t.visit_id = a.visit_id
                 and t.day = a.day and t.starts = a.starts) as told,
               exists (select 1 from operation o where o.tenant_id = v.tenant_id and o.visit_id = v.id
                 and o.state = 'taken') as begun

@@ -1,7 +1,9 @@
 package changeover.scheduling.dayplan.standing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import changeover.contracts.PostgresForTests;
 import changeover.contracts.calendar.Window;
@@ -63,6 +65,44 @@ class HoursThatMoveTest extends IdaAndBen {
                 MOVED 2027-05-03 10:00 Ida Roe>2027-05-03 10:00 Ben Roe null null Ben Roe
                 MOVED 2027-05-03 10:00 Ben Roe>2027-05-04 08:00 Ben Roe CUSTOMER They are away Ben Roe
                 MOVED 2027-05-04 08:00 Ben Roe> null null Ben Roe""", story(visit));
+    }
+
+    @Test
+    void an_hour_that_moved_away_and_came_back_is_told_only_if_it_was_told_since() {
+        UUID visit = given(9);
+        in(() -> told.tell(visit));
+        in(() -> appointments.give(
+                visit, slot(Shop.TECHNICIAN, MONDAY, 11), new Moving(Moving.By.CUSTOMER, "They sleep in")));
+        assertEquals(HourState.PROPOSED, state(visit));
+        in(() -> told.tell(visit));
+        assertEquals(HourState.CONFIRMED, state(visit));
+        in(() -> appointments.give(
+                visit, slot(Shop.TECHNICIAN, MONDAY, 9), new Moving(Moving.By.US, "A gas alarm came first")));
+        assertEquals(HourState.PROPOSED, state(visit), "they heard of eleven last");
+        assertFalse(certain(visit));
+        in(() -> appointments.give(visit, slot(Shop.TECHNICIAN, MONDAY, 10)));
+        in(() -> appointments.give(visit, slot(Shop.TECHNICIAN, MONDAY, 9)));
+        assertEquals(HourState.PROPOSED, state(visit));
+        in(() -> told.tell(visit));
+        in(() -> told.tell(visit));
+        assertEquals(HourState.CONFIRMED, state(visit));
+        assertTrue(certain(visit));
+        assertThrows(Refused.class, () -> in(() -> appointments.give(visit, slot(Shop.TECHNICIAN, MONDAY, 12))));
+        assertEquals(3, story(visit).lines().filter(line -> line.startsWith("TOLD")).count());
+        assertThrows(
+                Exception.class,
+                () -> in(() -> rows.createNativeQuery("delete from appointment where visit_id = :visit")
+                        .setParameter("visit", visit)
+                        .executeUpdate()));
+    }
+
+    private boolean certain(UUID visit) {
+        return shop.in(
+                tenant,
+                () -> (Boolean) rows.createNativeQuery(
+                                "select confirmed from calendar_entry where visit_id = :visit and not cancelled", Boolean.class)
+                        .setParameter("visit", visit)
+                        .getSingleResult());
     }
 
     @Test
