@@ -5,7 +5,7 @@ create index hour_told_of_a_visit on hour_told (tenant_id, visit_id);
 create view hour_standing with (security_invoker = true) as
   select t.tenant_id, t.id, t.visit_id, t.day, t.starts, t.at from hour_told t
    where not exists (
-     select from appointment_move m where m.tenant_id = t.tenant_id and m.visit_id = t.visit_id and m.at > t.at
+     select from appointment_move m where m.tenant_id = t.tenant_id and m.visit_id = t.visit_id and m.made_at > t.made_at
         and (m.day is distinct from m.was_day or m.starts is distinct from m.was_starts));
 grant select on hour_standing to ${app};
 
@@ -18,7 +18,7 @@ begin
   if exists (select 1 from hour_told t where t.tenant_id = old.tenant_id and t.visit_id = old.visit_id
                and t.day = old.day and t.starts = old.starts
                and not exists (select 1 from appointment_move m where m.tenant_id = t.tenant_id
-                 and m.visit_id = t.visit_id and m.at > t.at and m.made_at <> now()
+                 and m.visit_id = t.visit_id and m.made_at > t.made_at and m.made_at <> now()
                  and (m.day is distinct from m.was_day or m.starts is distinct from m.was_starts)))
      and not exists (select 1 from appointment_move m where m.tenant_id = old.tenant_id and m.visit_id = old.visit_id
                and m.was_day = old.day and m.was_starts = old.starts and m.why is not null and m.made_at = now())

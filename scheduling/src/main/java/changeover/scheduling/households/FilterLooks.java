@@ -6,6 +6,7 @@ import changeover.scheduling.visits.HouseholdTasks;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
+import jakarta.persistence.Query;
 import jakarta.persistence.Tuple;
 import java.time.LocalDate;
 import java.util.Collection;
@@ -52,6 +53,29 @@ public class FilterLooks {
              group by t.equipment_id, c.day, m.name, c.visit_id
             having max(r.entered_value) in ('yes', 'no') or count(p.id) > 0
             order by 3, 4, 1
+            """;
+
+    /** The one that it answered, and those that were done with the change it told. */
+    private static final String OPEN_AGAIN = """
+            update household_task k set done_on = null, done_by = null from filter_look l
+             where k.tenant_id = current_tenant() and l.tenant_id = k.tenant_id and l.id = :look
+               and k.equipment_id = :slot and k.task_code = :task and k.done_on = l.day
+               and (k.id = l.household_task_id or l.changed and k.done_by = l.told_by)
+               and not exists (select from filter_look o
+                                where o.tenant_id = l.tenant_id and o.equipment_id = l.equipment_id and o.day = l.day
+                                  and o.told_by = l.told_by and o.changed and o.taken_back_on is null)
+            """;
+
+    private static final String FORGOTTEN = """
+            delete from unit_history h using filter_look l
+             where h.tenant_id = current_tenant() and l.tenant_id = h.tenant_id and l.id = :look and l.changed
+               and h.equipment_id = :slot and h.task_code = :task and h.day = l.day and h.visit_id is null
+               and not exists (select from filter_look o
+                                where o.tenant_id = l.tenant_id and o.equipment_id = l.equipment_id and o.day = l.day
+                                  and o.changed and o.taken_back_on is null)
+               and not exists (select from household_task k
+                                where k.tenant_id = l.tenant_id and k.equipment_id = l.equipment_id
+                                  and k.task_code = h.task_code and k.done_on = l.day and k.act <> 'check')
             """;
 
     @Inject
@@ -135,16 +159,30 @@ public class FilterLooks {
         }
     }
 
-    /** What was told by mistake counts no more; false when nothing of the kind stands there. */
-    public boolean takeBack(UUID slot, UUID look, LocalDate day) {
+    /**
+     * What was told by mistake counts no more: the household's tasks that were done by it are open again, and where nobody else
+     * told a change of that day the machine's history forgets it. False when nothing of the kind stands there.
+     */
+    boolean takeBack(FilterSlot slot, UUID look, LocalDate day) {
         int back = rows.createNativeQuery("""
                         update filter_look set taken_back_on = :day
                          where tenant_id = current_tenant() and id = :look and equipment_id = :slot
                            and taken_back_on is null""")
                 .setParameter("day", day)
                 .setParameter("look", look)
-                .setParameter("slot", slot)
+                .setParameter("slot", slot.id())
                 .executeUpdate();
+        if (back > 0) {
+            about(OPEN_AGAIN, slot, look).executeUpdate();
+            about(FORGOTTEN, slot, look).executeUpdate();
+        }
         return back > 0;
+    }
+
+    private Query about(String sql, FilterSlot slot, UUID look) {
+        return rows.createNativeQuery(sql)
+                .setParameter("slot", slot.id())
+                .setParameter("look", look)
+                .setParameter("task", slot.taskCode());
     }
 }

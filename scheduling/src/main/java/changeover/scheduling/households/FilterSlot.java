@@ -37,6 +37,11 @@ public record FilterSlot(
         return new FilterSlot(id, otherHome, name, size, thickness, rating, labelMonths);
     }
 
+    /** Slots of one sort are compared with each other. */
+    String sort() {
+        return thickness + "|" + rating;
+    }
+
     /** The household's task that is about this slot. */
     public String taskCode() {
         return DEEP.contains(thickness) ? "filter-deep" : "filter-thin";

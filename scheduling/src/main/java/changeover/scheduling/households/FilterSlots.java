@@ -20,20 +20,22 @@ public class FilterSlots {
              where q.tenant_id = current_tenant() and q.kind = 'filter-slot' and q.home_id is not null
                and q.ended_on is null""";
 
-    /** Those that somebody looked at, the one seen last first. */
+    /** Of each sort those that somebody looked at, the one seen last first. */
     private static final String WATCHED = """
-            select s.id, s.home_id, s.name, s.fits from (
-              select q.id, q.home_id, q.name, cast(q.fits as text) as fits, greatest(
-                  (select max(l.day) from filter_look l
-                    where l.tenant_id = q.tenant_id and l.equipment_id = q.id and l.taken_back_on is null
-                      and l.found is not null),
-                  (select max(r.day) from reading r
-                    where r.tenant_id = q.tenant_id and r.equipment_id = q.id and r.code = 'filter-clean')) as seen
-                from equipment q
-               where q.tenant_id = current_tenant() and q.kind = 'filter-slot' and q.home_id is not null
-                 and coalesce(q.fits ->> 'thickness', '') = :thickness and coalesce(q.fits ->> 'merv', '') = :rating
-                 and q.home_id <> :home) s
-             where s.seen is not null order by s.seen desc, s.id limit :most
+            select r.id, r.home_id, r.name, r.fits from (
+              select s.*, row_number() over (partition by s.sort order by s.seen desc, s.id) as place from (
+                select q.id, q.home_id, q.name, cast(q.fits as text) as fits,
+                  concat(btrim(q.fits ->> 'thickness'), '|', btrim(q.fits ->> 'merv')) as sort, greatest(
+                    (select max(l.day) from filter_look l
+                      where l.tenant_id = q.tenant_id and l.equipment_id = q.id and l.taken_back_on is null
+                        and l.found is not null),
+                    (select max(r.day) from reading r
+                      where r.tenant_id = q.tenant_id and r.equipment_id = q.id and r.code = 'filter-clean')) as seen
+                  from equipment q
+                 where q.tenant_id = current_tenant() and q.kind = 'filter-slot' and q.home_id is not null
+                   and concat(btrim(q.fits ->> 'thickness'), '|', btrim(q.fits ->> 'merv')) in (:sorts)) s
+               where s.seen is not null) r
+             where r.place <= :most order by r.sort, r.place
             """;
 
     @Inject
@@ -61,14 +63,14 @@ public class FilterSlots {
                 .getResultList());
     }
 
-    /** Slots of other homes with the same thickness and class that were watched; the latest seen, at most so many. */
-    List<FilterSlot> alike(FilterSlot slot, int most) {
-        return read(rows.createNativeQuery(WATCHED, Tuple.class)
-                .setParameter("thickness", slot.thickness())
-                .setParameter("rating", slot.rating())
-                .setParameter("home", slot.homeId())
-                .setParameter("most", most)
-                .getResultList());
+    /** Slots of these sorts that were watched, by one statement: of each sort the latest seen first, at most so many. */
+    List<FilterSlot> watched(Collection<String> sorts, int most) {
+        return sorts.isEmpty()
+                ? List.of()
+                : read(rows.createNativeQuery(WATCHED, Tuple.class)
+                        .setParameter("sorts", sorts)
+                        .setParameter("most", most)
+                        .getResultList());
     }
 
     @SuppressWarnings("unchecked")

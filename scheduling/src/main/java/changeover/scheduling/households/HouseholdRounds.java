@@ -68,6 +68,32 @@ public class HouseholdRounds {
         tasks.done(home, task, told.day(), told.by());
     }
 
+    /**
+     * What was told of a filter by mistake counts no more, and the list is as if it had never been told; false when nothing of
+     * the kind stands there.
+     */
+    public boolean takeBack(FilterSlot slot, UUID look) {
+        if (!looks.takeBack(slot, look, today.day())) {
+            return false;
+        }
+        List<SlotSeen> seen = rhythms.seenOf(List.of(slot));
+        follow(seen);
+        if (seen.getFirst().lastChange().isEmpty()) {
+            asSold(slot);
+        }
+        return true;
+    }
+
+    /** The list of a filter of which no change is known any more. */
+    private void asSold(FilterSlot slot) {
+        OwnCatalogue.Own own = trade.read();
+        for (HouseholdAgain.Owing owing : again.owed(List.of(slot.homeId()), List.of(slot.id()), today.day())) {
+            if (owing.taskCode().equals(slot.taskCode())) {
+                again.asSold(owing, words(owing.taskCode(), own), own.seasons(), today.day());
+            }
+        }
+    }
+
     /** Lays the lists of these slots again; a slot of which no change is known stays as it was laid. */
     public void follow(Collection<FilterSlot> slots) {
         follow(rhythms.seenOf(slots));

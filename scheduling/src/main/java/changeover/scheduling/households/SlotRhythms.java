@@ -5,8 +5,6 @@ import changeover.contracts.catalogue.OwnIntervals;
 import changeover.scheduling.intervals.FilterLog;
 import changeover.scheduling.intervals.HouseholdInterval;
 import changeover.scheduling.intervals.Limits;
-import changeover.scheduling.intervals.OtherHomes;
-import changeover.scheduling.intervals.Prior;
 import changeover.scheduling.intervals.Seen;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
@@ -17,14 +15,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** The rhythm of each filter slot of the current business's homes, from what was seen there and in homes alike. */
 @ApplicationScoped
 public class SlotRhythms {
-
-    /** Other homes asked, the latest seen: more of them change the belief little. */
-    private static final int OTHERS = 16;
 
     /** No home is left out. */
     private static final UUID EVERY_HOME = new UUID(0, 0);
@@ -41,9 +37,7 @@ public class SlotRhythms {
     @Inject
     OwnIntervals intervals;
 
-    private record Alike(UUID home, String thickness, String rating, Limits limits) {}
-
-    private record Belief(Prior.Weak weak, int homes) {}
+    private record Alike(String sort, Limits limits) {}
 
     public Optional<SlotRhythm> of(UUID slotId) {
         return slots.find(slotId).map(slot -> of(List.of(slot)).getFirst());
@@ -73,60 +67,46 @@ public class SlotRhythms {
     /** Of very many at once: what is believed of a filter of one sort is reckoned once, from all homes that were watched. */
     public List<SlotRhythm> together(Collection<FilterSlot> some) {
         double accepted = some.isEmpty() ? 0 : chance.percent() / 100.0;
-        Map<Alike, Belief> beliefs = new HashMap<>();
+        Beliefs beliefs = beliefs(some);
         Map<Alike, HouseholdInterval> unseen = new HashMap<>();
         List<SlotRhythm> rhythms = new ArrayList<>();
         for (SlotSeen one : seenOf(some)) {
             FilterSlot slot = one.slot();
-            var alike = new Alike(EVERY_HOME, slot.thickness(), slot.rating(), slot.limits());
-            Belief belief = beliefs.computeIfAbsent(alike, _ -> belief(slot.in(EVERY_HOME)));
+            Beliefs.Belief belief = beliefs.of(slot.in(EVERY_HOME));
             HouseholdInterval learned = one.seen().isEmpty()
                     ? unseen.computeIfAbsent(
-                            alike, _ -> HouseholdInterval.of(List.of(), belief.weak, slot.limits(), accepted))
-                    : HouseholdInterval.of(one.seen(), belief.weak, slot.limits(), accepted);
-            rhythms.add(new SlotRhythm(one, learned, belief.homes));
+                            new Alike(slot.sort(), slot.limits()),
+                            _ -> HouseholdInterval.of(List.of(), belief.weak(), slot.limits(), accepted))
+                    : HouseholdInterval.of(one.seen(), belief.weak(), slot.limits(), accepted);
+            rhythms.add(new SlotRhythm(one, learned, belief.homes()));
         }
         return List.copyOf(rhythms);
     }
 
     List<SlotRhythm> learned(List<SlotSeen> all) {
         double accepted = all.isEmpty() ? 0 : chance.percent() / 100.0;
-        Map<Alike, Belief> beliefs = new HashMap<>();
-        List<SlotRhythm> rhythms = new ArrayList<>();
-        for (SlotSeen one : all) {
-            FilterSlot slot = one.slot();
-            Belief belief = beliefs.computeIfAbsent(
-                    new Alike(slot.homeId(), slot.thickness(), slot.rating(), slot.limits()), _ -> belief(slot));
-            rhythms.add(new SlotRhythm(
-                    one, HouseholdInterval.of(one.seen(), belief.weak, slot.limits(), accepted), belief.homes));
-        }
-        return List.copyOf(rhythms);
+        Beliefs beliefs = beliefs(all.stream().map(SlotSeen::slot).toList());
+        return all.stream()
+                .map(one -> {
+                    Beliefs.Belief belief = beliefs.of(one.slot());
+                    return new SlotRhythm(
+                            one,
+                            HouseholdInterval.of(one.seen(), belief.weak(), one.slot().limits(), accepted),
+                            belief.homes());
+                })
+                .toList();
+    }
+
+    /** Two statements, however many slots are asked about. */
+    private Beliefs beliefs(Collection<FilterSlot> some) {
+        List<FilterSlot> watched =
+                slots.watched(some.stream().map(FilterSlot::sort).collect(Collectors.toUnmodifiableSet()), Beliefs.ASKED);
+        return new Beliefs(watched, looks.of(watched));
     }
 
     /** What was seen of the filters of one slot; a change that two told counts once. */
     static List<Seen> seen(List<FilterLooks.Told> told) {
         return FilterLog.seen(told.stream().map(FilterLooks.Told::look).toList());
-    }
-
-    private Belief belief(FilterSlot slot) {
-        List<FilterSlot> alike = slots.alike(slot, OTHERS);
-        Map<UUID, List<Seen>> homes = new HashMap<>();
-        looks.of(alike).values().forEach(told -> {
-            List<Seen> seen = seen(told);
-            if (!seen.isEmpty()) {
-                UUID home = alike.stream()
-                        .filter(one -> one.id().equals(told.getFirst().slot()))
-                        .map(FilterSlot::homeId)
-                        .findFirst()
-                        .orElseThrow();
-                homes.computeIfAbsent(home, _ -> new ArrayList<>()).addAll(seen);
-            }
-        });
-        List<List<Seen>> seen = homes.entrySet().stream()
-                .sorted(Map.Entry.comparingByKey())
-                .map(Map.Entry::getValue)
-                .toList();
-        return new Belief(OtherHomes.belief(seen, Prior.ofTheTrade(slot.limits())), seen.size());
     }
 
     private static @Nullable Interval word(FilterSlot slot, List<Interval> words) {

@@ -22,6 +22,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a household still has to do is counted anew from the last time it was done. What was done stays as it was told, and
@@ -130,6 +131,32 @@ public class HouseholdAgain {
                         .toList(),
                 words,
                 rest.from());
+    }
+
+    /** What is left of the list as it was sold, where nobody knows any more when it was last done in the term. */
+    public void asSold(Owing owing, Map<Due.Act, Wording> words, SeasonRules rules, LocalDate today) {
+        LocalDate from = PromisesLeft.rest(owing.term(), today).from();
+        rows.flush();
+        LocalDate last = lastDone(owing);
+        store(
+                owing,
+                owing
+                        .sold()
+                        .duesIn(owing.term(), last == null ? History.NONE : History.doneOn(last), rules)
+                        .stream()
+                        .filter(due -> !due.on().isBefore(from) && owing.term().contains(due.on()))
+                        .toList(),
+                words,
+                from);
+    }
+
+    private @Nullable LocalDate lastDone(Owing owing) {
+        return (LocalDate) rows.createNativeQuery("""
+                        select max(day) from unit_history
+                         where tenant_id = current_tenant() and equipment_id = :unit and task_code = :task""", LocalDate.class)
+                .setParameter("unit", owing.unit())
+                .setParameter("task", owing.taskCode())
+                .getSingleResult();
     }
 
     private Query of(String sql, Owing owing) {

@@ -88,14 +88,17 @@ public class Visits {
     }
 
     /**
-     * The agreement promises nothing more from that day on: its open visits are cancelled, but for those that have a day before it
-     * that has not gone by, and the household's open tasks from that day on go.
+     * The agreement promises nothing more from that day on: its open visits are cancelled and the household's open tasks from that
+     * day on go. While the day is still to come, what has a day before it stays, and so does what has none yet and was to be made
+     * before it; what nobody made by then falls with the day.
      */
     void letFall(UUID agreementId, LocalDate day, String why) {
         List<Visit> open = rows.createQuery("""
                         from Visit v where agreementId = :agreement
                         and not exists (from VisitEnding e where e.visitId = v.id)
                         and not exists (from Appointment a where a.visitId = v.id and a.day >= :today and a.day < :day)
+                        and not (:day > :today and v.windowUntil <= :day
+                          and not exists (from Appointment a where a.visitId = v.id))
                         """, Visit.class)
                 .setParameter("agreement", agreementId)
                 .setParameter("today", today.day())

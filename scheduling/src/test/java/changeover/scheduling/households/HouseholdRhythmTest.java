@@ -2,6 +2,7 @@ package changeover.scheduling.households;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -86,16 +87,35 @@ class HouseholdRhythmTest extends HouseholdTold {
     @Test
     void what_was_told_by_mistake_is_taken_back_and_what_says_nothing_is_refused() {
         At at = open("1");
+        clock.setDay(LocalDate.of(2026, 2, 1));
+        List<String> before = said(at, "filter-thin", SOLD);
         tell(at, LocalDate.of(2026, 2, 1), "grey", true);
         assertEquals(1, rhythm(at).seen().told().size());
+        assertNotEquals(before, said(at, "filter-thin", SOLD));
         shop.in(at.tenant(), () -> {
+            FilterSlot slot = slots.find(at.slot()).orElseThrow();
             UUID look =
                     rhythms.of(at.slot()).orElseThrow().seen().told().getFirst().id();
-            assertTrue(looks.takeBack(at.slot(), look, LocalDate.of(2026, 2, 2)));
-            assertFalse(looks.takeBack(at.slot(), look, LocalDate.of(2026, 2, 2)));
+            assertTrue(rounds.takeBack(slot, look));
+            assertFalse(rounds.takeBack(slot, look));
+            assertEquals(
+                    0L,
+                    rows.createNativeQuery("select count(*) from unit_history where equipment_id = :slot", Long.class)
+                            .setParameter("slot", at.slot())
+                            .getSingleResult());
             return 0;
         });
         assertEquals(0, rhythm(at).seen().told().size());
+        assertEquals(before, said(at, "filter-thin", SOLD), "the list is as if it had never been told");
+        tell(at, LocalDate.of(2026, 1, 20), "grey", true);
+        List<String> told = said(at, "filter-thin", LocalDate.of(2026, 3, 1));
+        tell(at, LocalDate.of(2026, 2, 15), "grey", true);
+        shop.in(at.tenant(), () -> {
+            UUID last = rhythms.of(at.slot()).orElseThrow().seen().told().getLast().id();
+            assertTrue(rounds.takeBack(slots.find(at.slot()).orElseThrow(), last));
+            return 0;
+        });
+        assertEquals(told, said(at, "filter-thin", LocalDate.of(2026, 3, 1)), "back to the change before it");
         Refused refused = assertThrows(Refused.class, () -> tell(at, LocalDate.of(2026, 2, 1), null, false));
         assertEquals("filter.says-nothing", refused.first().code());
     }

@@ -121,11 +121,9 @@ public class RhythmPages {
         var typed = new Typed(fields);
         return desk.answer(
                 () -> {
-                    FilterSlot slot = slot();
-                    if (!looks.takeBack(slot.id(), look, today.day())) {
+                    if (!rounds.takeBack(slot(), look)) {
                         throw new NotFoundException();
                     }
-                    rounds.follow(List.of(slot));
                     return SaidOnce.at(path(), "kept");
                 },
                 refusals -> page(Said.again(typed, refusals, frames.locale())));
