@@ -7,6 +7,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.Tuple;
+import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -20,18 +21,18 @@ public class OwnCatalogue {
 
     private static final String OWN = """
             select 'kind' as what, code, cast(body as text) as body, cast(withdrawn_on as text) as basis, null as source,
-              null as unit from own_kind
+              null as unit, null as decided_by, cast(null as date) as decided_on from own_kind
             union all
-            select 'task', code, cast(body as text), cast(withdrawn_on as text), null, null from own_task
+            select 'task', code, cast(body as text), cast(withdrawn_on as text), null, null, null, null from own_task
             union all
-            select 'interval', task_code, cast(cadence as text), basis, source, cast(equipment_id as text)
-              from own_interval
+            select 'interval', task_code, cast(cadence as text), basis, source, cast(equipment_id as text),
+              decided_by, decided_on from own_interval
             union all
             (select 'season', code, concat_ws('|', from_month, from_day, until_month, until_day), name_en, name_fr,
-              changeover from season order by position, code)
+              changeover, null, null from season order by position, code)
             union all
-            select 'profile', cast(carry_open_season as text), cast(visit_minutes_at_most as text), null, null, null
-              from business_profile
+            select 'profile', cast(carry_open_season as text), cast(visit_minutes_at_most as text), null, null, null,
+              null, null from business_profile
             """;
 
     @Inject
@@ -98,7 +99,13 @@ public class OwnCatalogue {
                 unit == null ? null : UUID.fromString(unit),
                 Cadence.ofJson(cadence),
                 text(row, "basis"),
-                row.get("source", String.class));
+                row.get("source", String.class),
+                decided(row));
+    }
+
+    private static Interval.@Nullable Decided decided(Tuple row) {
+        String by = row.get("decided_by", String.class);
+        return by == null ? null : new Interval.Decided(by, row.get("decided_on", LocalDate.class));
     }
 
     private static Season season(Tuple row, String code, String[] days) {

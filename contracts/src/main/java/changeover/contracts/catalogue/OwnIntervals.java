@@ -31,18 +31,24 @@ public class OwnIntervals {
         }
         checks.line("basis", interval.basis());
         checks.note("source", interval.source());
+        Interval.Decided decided = interval.decided();
+        checks.optionalLine("by", decided == null ? null : decided.by());
         checks.orRefuse();
         rows.createNativeQuery("""
-                        insert into own_interval (task_code, equipment_id, cadence, basis, source)
-                        values (:task, cast(:unit as uuid), cast(:cadence as jsonb), :basis, cast(:source as text))
+                        insert into own_interval (task_code, equipment_id, cadence, basis, source, decided_by, decided_on)
+                        values (:task, cast(:unit as uuid), cast(:cadence as jsonb), :basis, cast(:source as text),
+                          cast(:by as text), cast(:on as date))
                         on conflict (tenant_id, task_code, equipment_id) do update set cadence = excluded.cadence,
-                          basis = excluded.basis, source = excluded.source, version = own_interval.version + 1
+                          basis = excluded.basis, source = excluded.source, decided_by = excluded.decided_by,
+                          decided_on = excluded.decided_on, version = own_interval.version + 1
                         """)
                 .setParameter("task", interval.taskCode())
                 .setParameter("unit", text(interval.equipmentId()))
                 .setParameter("cadence", interval.cadence().json())
                 .setParameter("basis", interval.basis())
                 .setParameter("source", interval.source())
+                .setParameter("by", decided == null ? null : decided.by().strip())
+                .setParameter("on", decided == null ? null : decided.on().toString())
                 .executeUpdate();
     }
 

@@ -62,8 +62,21 @@ class HouseholdRhythmTest extends HouseholdTold {
                                         .substring(5) + " replace"),
                 after(at, LocalDate.of(2026, 5, 25)).subList(0, 2));
         shop.in(at.tenant(), () -> {
+            Interval.Decided decided = new Interval.Decided("Ida Roe, the owner", LocalDate.of(2026, 5, 25));
             intervals.keep(new Interval(
-                    "filter-deep", at.slot(), new Cadence.LookThenChange(35, 42), "two dogs in summer", "Ida Roe"));
+                    "filter-deep",
+                    at.slot(),
+                    new Cadence.LookThenChange(35, 42),
+                    "two dogs in summer",
+                    null,
+                    decided));
+            assertEquals(
+                    decided,
+                    intervals.all().stream()
+                            .filter(one -> at.slot().equals(one.equipmentId()))
+                            .findFirst()
+                            .orElseThrow()
+                            .decided());
             rounds.follow(List.of(slots.find(at.slot()).orElseThrow()));
             return 0;
         });

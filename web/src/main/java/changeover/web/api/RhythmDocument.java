@@ -1,5 +1,6 @@
 package changeover.web.api;
 
+import changeover.contracts.catalogue.Interval;
 import changeover.contracts.words.Wording;
 import changeover.scheduling.households.FilterLooks;
 import changeover.scheduling.households.SlotRhythm;
@@ -51,8 +52,27 @@ record RhythmDocument(
             BigDecimal chanceGreyAtLook,
             BigDecimal chanceGreyBetweenLookAndChange) {}
 
-    /** @param cadence as the catalogue's are written */
-    record Word(String cadence, String why, @Nullable String by) {}
+    /**
+     * @param cadence as the catalogue's are written
+     * @param by who decided; null where a label or a manual says so
+     */
+    record Word(
+            String cadence,
+            String why,
+            @Nullable String by,
+            @Nullable LocalDate on,
+            @Nullable String source) {
+
+        static Word of(Interval word) {
+            Interval.Decided decided = word.decided();
+            return new Word(
+                    word.cadence().json(),
+                    word.basis(),
+                    decided == null ? null : decided.by(),
+                    decided == null ? null : decided.on(),
+                    word.source());
+        }
+    }
 
     /** @param id of what may be taken back */
     record Told(
@@ -76,7 +96,7 @@ record RhythmDocument(
                 rhythm.slot().rating(),
                 learned.sentence(),
                 lower(rhythm.seen().follows()),
-                word == null ? null : new Word(word.cadence().json(), word.basis(), word.source()),
+                word == null ? null : Word.of(word),
                 advice(learned.rhythm()),
                 rounded(learned.setting(), 2),
                 learned.limits().capDays(),

@@ -123,7 +123,8 @@ public class RhythmsApi {
                     slot.id(),
                     new Cadence.LookThenChange(look, change),
                     why,
-                    by + ", " + today.day()));
+                    null,
+                    new Interval.Decided(by, today.day())));
             return followed(slot);
         });
     }

@@ -149,7 +149,8 @@ public class RhythmPages {
                             slot.id(),
                             new Cadence.LookThenChange(look * 7, change * 7),
                             why,
-                            frames.of(Tab.HOMES).person() + ", " + today.day()));
+                            null,
+                            new Interval.Decided(frames.of(Tab.HOMES).person(), today.day())));
                     rounds.follow(List.of(slot));
                     return SaidOnce.at(path(), "kept");
                 },

@@ -1,5 +1,6 @@
 package changeover.web.office;
 
+import changeover.contracts.calendar.DayInWords;
 import changeover.contracts.catalogue.Cadence;
 import changeover.contracts.catalogue.Interval;
 import changeover.contracts.catalogue.OwnCatalogue;
@@ -17,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /** Says a filter slot's rhythm in the reader's words. */
 @ApplicationScoped
@@ -43,13 +45,22 @@ class RhythmViews {
                 rhythm.seen().follows().name().toLowerCase(Locale.ROOT),
                 often(rhythm, locale),
                 word == null ? "" : word.basis(),
-                word == null || word.source() == null ? "" : word.source(),
+                who(word, locale),
                 FilterCurve.svg(learned, TITLE.in(locale), sentence, locale),
                 facts(rhythm, locale),
                 points(learned, locale),
                 rhythm.seen().told().reversed().stream()
                         .map(told -> line(told, frame))
                         .toList());
+    }
+
+    /** Who decided and when; of a label, where it can be read. */
+    private static String who(@Nullable Interval word, Locale locale) {
+        Interval.Decided decided = word == null ? null : word.decided();
+        if (decided != null) {
+            return decided.by() + ", " + DayInWords.of(decided.on()).in(locale);
+        }
+        return word == null || word.source() == null ? "" : word.source();
     }
 
     private String often(SlotRhythm rhythm, Locale locale) {
