@@ -93,6 +93,26 @@ final class Installed implements AutoCloseable {
         }
     }
 
+    /** Ends a part of it as a power cut would, with -9; whoever watches over it starts it again. */
+    void kill(String part) {
+        String mark = "-Dchangeover.part=" + part + ":" + data + ":";
+        ProcessHandle killed = launcher.descendants()
+                .filter(process -> words(process).contains(mark))
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("no " + part + " is running"));
+        killed.destroyForcibly();
+        killed.onExit().orTimeout(1, TimeUnit.MINUTES).join();
+    }
+
+    private static String words(ProcessHandle process) {
+        try {
+            return Files.readString(Path.of("/proc", Long.toString(process.pid()), "cmdline"))
+                    .replace('\0', ' ');
+        } catch (IOException gone) {
+            return "";
+        }
+    }
+
     private static List<String> command(String name, Path data) {
         return new ArrayList<>(List.of(ROOT.resolve("deploy").resolve(name).toString(), "--data", data.toString()));
     }
