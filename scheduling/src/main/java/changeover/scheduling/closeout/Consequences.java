@@ -32,7 +32,7 @@ record Consequences(Map<UUID, PartTaken> parts, Set<UUID> done, Set<Next> next) 
         for (Taken taken : sheet.standing().values()) {
             switch (taken.operation()) {
                 case PartTaken part -> parts.put(taken.id(), part);
-                case TaskAnswered(UUID task, Outcome outcome, var _) -> {
+                case TaskAnswered(UUID task, Outcome outcome, var _, var _) -> {
                     switch (outcome) {
                         case DONE -> done.add(task);
                         case DEFERRED -> next.add(new Next("visit", null, task));

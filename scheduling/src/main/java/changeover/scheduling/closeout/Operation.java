@@ -13,9 +13,21 @@ public sealed interface Operation {
 
     record Arrive() implements Operation {}
 
-    /** @param reason why it is deferred, or does not apply */
+    /**
+     * @param reason why it is deferred, or does not apply
+     * @param cause of a reading that needs warm air and is deferred: cold, or other; null where nobody says
+     */
     record TaskAnswered(
-            UUID task, Outcome outcome, @Nullable String reason) implements Operation {}
+            UUID task,
+            Outcome outcome,
+            @Nullable String reason,
+            @Nullable String cause)
+            implements Operation {
+
+        public TaskAnswered(UUID task, Outcome outcome, @Nullable String reason) {
+            this(task, outcome, reason, null);
+        }
+    }
 
     /**
      * @param value as typed: a number with a point or a comma, yes or no, a day, or words

@@ -33,6 +33,8 @@ public final class OperationJson {
 
     private static final Set<String> LEVELS =
             Arrays.stream(FindingLevel.values()).map(FindingLevel::code).collect(Collectors.toSet());
+    private static final Set<String> CAUSES = Set.of("cold", "other");
+
     private static final Set<String> OUTCOMES =
             Arrays.stream(Outcome.values()).map(Outcome::code).collect(Collectors.toSet());
 
@@ -85,7 +87,8 @@ public final class OperationJson {
         if (outcome.equals(Outcome.DEFERRED.code()) && reason == null) {
             body.refuse("deferred-why", "reason", Map.of());
         }
-        return new TaskAnswered(body.id("task"), Outcome.ofCode(outcome).orElse(Outcome.DONE), reason);
+        String cause = body.oneOfOrNull("cause", CAUSES);
+        return new TaskAnswered(body.id("task"), Outcome.ofCode(outcome).orElse(Outcome.DONE), reason, cause);
     }
 
     private static java.math.@Nullable BigDecimal volts(Body body) {
@@ -169,8 +172,8 @@ public final class OperationJson {
         ObjectNode json = JsonNodeFactory.instance.objectNode();
         switch (operation) {
             case Arrive(), Leave() -> {}
-            case TaskAnswered(var task, var outcome, var reason) ->
-                put(put(put(json, "task", task), "outcome", outcome.code()), "reason", reason);
+            case TaskAnswered(var task, var outcome, var reason, var cause) ->
+                put(put(put(put(json, "task", task), "outcome", outcome.code()), "reason", reason), "cause", cause);
             case Measured(var task, var code, var value, var unit, var running, var volts, var instrument) -> {
                 put(put(put(json, "task", task), "code", code), "value", value);
                 put(put(put(json, "unit", unit), "running", running), "volts", plain(volts));

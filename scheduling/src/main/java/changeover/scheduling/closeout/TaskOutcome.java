@@ -22,6 +22,7 @@ public class TaskOutcome extends OwnedWithGivenId {
     private String outcome = "";
 
     private @Nullable String reason;
+    private @Nullable String cause;
 
     /** For Hibernate. */
     protected TaskOutcome() {}
@@ -36,6 +37,7 @@ public class TaskOutcome extends OwnedWithGivenId {
         row.visitTaskId = answered.task();
         row.outcome = answered.outcome().code();
         row.reason = answered.reason();
+        row.cause = answered.cause();
         return row;
     }
 

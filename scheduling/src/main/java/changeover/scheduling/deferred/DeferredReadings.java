@@ -7,6 +7,7 @@ import changeover.contracts.calendar.Window;
 import changeover.contracts.catalogue.CatalogueJson;
 import changeover.contracts.catalogue.OwnCatalogue;
 import changeover.contracts.catalogue.Task;
+import changeover.contracts.catalogue.UnitOfMeasure;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Wording;
 import changeover.scheduling.closeout.Ids;
@@ -14,10 +15,12 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.Tuple;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Puts what waits for warm weather in a home onto its next visit then, once; what finds none waits on. Only onto visits whose time the
@@ -35,10 +38,16 @@ public class DeferredReadings {
                     + " maison par temps doux.");
 
     private static final String WAITING = """
-            select f.id, f.opened_on, t.id as line, t.equipment_id, t.task_code, cast(t.body as text) as body, t.minutes
+            select f.id, f.opened_on, t.id as line, t.equipment_id, t.task_code, cast(t.body as text) as body, t.minutes,
+              o.cause, w.value as outdoor, w.unit as outdoor_unit
               from follow_up f
               join visit_task t on t.tenant_id = f.tenant_id and t.id = f.visit_task_id
               join equipment q on q.tenant_id = t.tenant_id and q.id = t.equipment_id and q.ended_on is null
+              left join task_outcome o on o.tenant_id = t.tenant_id and o.visit_task_id = t.id
+              left join lateral (
+                select r.value, r.unit from reading r
+                 where r.tenant_id = f.tenant_id and r.visit_id = f.visit_id and r.code = 'outdoor-air' and r.value is not null
+                 order by r.value desc limit 1) w on true
              where f.tenant_id = current_tenant() and f.home_id = :home and f.kind = 'visit' and f.ended_on is null
              order by f.opened_on, f.id
             """;
@@ -100,7 +109,8 @@ public class DeferredReadings {
         Optional<Season> warm = own.seasons().climate().find(Climate.WARM);
         int joined = 0;
         for (Tuple one : waiting) {
-            if (warm.isPresent() && wasCold(one, warm.get()) && needsWarmth(one, own)) {
+            BigDecimal needed = warmthNeeded(one, own);
+            if (warm.isPresent() && needed != null && whyPutOff(one, needed).cold(warm.get())) {
                 Optional<NextWarmVisit> next = NextWarmVisit.of(
                         open(home, one),
                         warm.get(),
@@ -114,17 +124,27 @@ public class DeferredReadings {
         return joined;
     }
 
-    /** In the warm season something else stood in the way, and a trip of its own may be owed. */
-    private static boolean wasCold(Tuple one, Season warm) {
-        return !warm.contains(one.get("opened_on", LocalDate.class));
+    private static WhyPutOff whyPutOff(Tuple one, BigDecimal needed) {
+        BigDecimal outdoor = one.get("outdoor", BigDecimal.class);
+        return new WhyPutOff(
+                one.get("opened_on", LocalDate.class),
+                one.get("cause", String.class),
+                outdoor == null
+                        ? null
+                        : UnitOfMeasure.find(one.get("outdoor_unit", String.class))
+                                .filter(unit -> unit.convertsTo(UnitOfMeasure.CELSIUS))
+                                .map(unit -> unit.convert(outdoor, UnitOfMeasure.CELSIUS))
+                                .orElse(null),
+                needed);
     }
 
-    private static boolean needsWarmth(Tuple one, OwnCatalogue.Own own) {
+    /** Degrees Celsius outdoors that the task's readings ask for; null where any will do. */
+    private static @Nullable BigDecimal warmthNeeded(Tuple one, OwnCatalogue.Own own) {
         String body = one.get("body", String.class);
         Optional<Task> task = body == null
                 ? own.catalogue().findTask(one.get("task_code", String.class))
                 : Optional.of(CatalogueJson.read(body, Task.class));
-        return task.map(Task::outdoorAtLeast).isPresent();
+        return task.map(Task::outdoorAtLeast).orElse(null);
     }
 
     private List<NextWarmVisit.Open> open(UUID home, Tuple one) {

@@ -65,6 +65,33 @@ class DeferredReadingsTest {
     }
 
     @Test
+    void put_off_in_april_for_something_else_than_the_cold_it_joins_nothing() {
+        At other = putOff("cooling-split");
+        sql(other, "update task_outcome set cause = 'other', reason = 'boxes before it' where visit_id = :visit");
+        make(other, "2026-06-01", "2026-07-01");
+        assertEquals(List.of(), said(other));
+        At warm = putOff("cooling-split");
+        sql(warm, """
+                insert into reading (id, visit_id, visit_task_id, home_id, code, value, unit, entered_value, standing, day)
+                select uuidv7(), t.visit_id, t.id, v.home_id, 'outdoor-air', 21, 'degC', '21', 'no_band', date '2026-04-20'
+                  from visit_task t join visit v on v.id = t.visit_id where t.visit_id = :visit""");
+        make(warm, "2026-06-01", "2026-07-01");
+        assertEquals(List.of(), said(warm));
+        At cold = putOff("cooling-split");
+        sql(cold, "update task_outcome set cause = 'cold' where visit_id = :visit");
+        make(cold, "2026-06-01", "2026-07-01");
+        assertEquals(List.of("cooling-split 2026-06-01..2026-06-30 20"), said(cold));
+    }
+
+    private void sql(At at, String statement) {
+        shop.in(
+                at.tenant,
+                () -> rows.createNativeQuery(statement)
+                        .setParameter("visit", at.putOffAt)
+                        .executeUpdate());
+    }
+
+    @Test
     void corrected_the_later_visit_is_spared_the_reading() {
         At at = putOff("cooling-split");
         make(at, "2026-06-01", "2026-07-01");

@@ -43,6 +43,15 @@ public interface SheetWords {
     @Message("Needed when it is not done today")
     String reason_hint();
 
+    @Message("Put off for the cold?")
+    String put_off_for();
+
+    @Message("Too cold outside")
+    String too_cold();
+
+    @Message("Something else")
+    String something_else();
+
     @Message("What you found")
     String found();
 

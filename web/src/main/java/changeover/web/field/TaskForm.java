@@ -38,6 +38,7 @@ final class TaskForm {
         known.put(
                 "outcome", outcome.map(said -> SheetSoFar.text(said, "outcome")).orElse(""));
         known.put("reason", outcome.map(said -> SheetSoFar.text(said, "reason")).orElse(""));
+        known.put("cause", outcome.map(said -> SheetSoFar.text(said, "cause")).orElse(""));
         for (ReadingLine line : task.readings()) {
             String code = line.spec().code();
             sheet.reading(task.id(), code).ifPresent(said -> {
@@ -64,9 +65,10 @@ final class TaskForm {
         String outcome = typed.oneOf("outcome", Set.of("done", "not_applicable", "deferred"));
         String reason = typed.line("reason", WORDS);
         telling.replace(
-                new Operation.TaskAnswered(task.id(), Outcome.ofCode(outcome).orElse(Outcome.DONE), reason),
+                new Operation.TaskAnswered(
+                        task.id(), Outcome.ofCode(outcome).orElse(Outcome.DONE), reason, cause(outcome)),
                 sheet.outcome(task.id()).orElse(null),
-                field -> field.equals("reason") ? "reason" : "outcome");
+                field -> field.equals("reason") || field.equals("cause") ? field : "outcome");
         finding(telling);
         part(telling);
         for (String operation : typed.each("back")) {
@@ -76,6 +78,13 @@ final class TaskForm {
                     .ifPresent(said -> telling.add(new Operation.TakeBack(said.id()), _ -> "back"));
         }
         return measured;
+    }
+
+    /** Asked only of a reading that needs warm air. */
+    private @Nullable String cause(String outcome) {
+        return outcome.equals("deferred") && typed.line("weather", 10) != null
+                ? typed.oneOf("cause", Set.of("cold", "other"))
+                : null;
     }
 
     private boolean reading(Telling telling, ReadingLine line) {

@@ -8,6 +8,7 @@ import java.util.UUID;
  * One task as it is done, one a screen.
  *
  * @param next the next task's words; empty when closing is next
+ * @param weather whether its readings need warm air outdoors
  * @param ticket the ticket that the task asks for and the technician does not hold; empty when all is well
  */
 public record TaskView(
@@ -28,6 +29,7 @@ public record TaskView(
         int photos,
         List<Kept> taken,
         String next,
+        boolean weather,
         boolean closed) {
 
     /** @param icon which of the drawn signs stands beside it */

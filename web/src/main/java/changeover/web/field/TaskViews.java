@@ -88,6 +88,7 @@ class TaskViews {
                 sheet.photos(task.id()).size(),
                 taken(sheet, task, locale),
                 next == null ? "" : next.words(),
+                catalogue.findTask(task.code()).map(Task::outdoorAtLeast).isPresent(),
                 row.how() != null);
     }
 
