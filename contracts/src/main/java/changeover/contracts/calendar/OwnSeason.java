@@ -74,7 +74,6 @@ public class OwnSeason extends Owned {
                     changeover == null ? null : changeover.code(),
                     null);
         }
-
     }
 
     static OwnSeason write(String code, Facts facts, int position) {

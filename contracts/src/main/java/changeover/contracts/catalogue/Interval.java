@@ -26,11 +26,7 @@ public record Interval(
     public record Decided(String by, LocalDate on) {}
 
     public Interval(
-            String taskCode,
-            @Nullable UUID equipmentId,
-            Cadence cadence,
-            String basis,
-            @Nullable String source) {
+            String taskCode, @Nullable UUID equipmentId, Cadence cadence, String basis, @Nullable String source) {
         this(taskCode, equipmentId, cadence, basis, source, null);
     }
 

@@ -69,9 +69,8 @@ class OutdoorMonthsTest {
         assertEquals(
                 newYork.first(),
                 MonthDay.from(LocalDate.of(2026, 4, 15).plusDays(Math.round(30 * (18 - 16.2) / (21.6 - 16.2)))));
-        assertEquals(
-                newYork.last(),
-                MonthDay.from(LocalDate.of(2026, 9, 15).plusDays((long) (30 * (24.0 - 18) / (24.0 - 17.7)))));
+        assertEquals(newYork.last(), MonthDay.from(LocalDate.of(2026, 9, 15).plusDays((long)
+                (30 * (24.0 - 18) / (24.0 - 17.7)))));
     }
 
     @Test

@@ -45,7 +45,8 @@ public final class Benches {
     private static int run(List<String> words) throws Exception {
         if (words.contains("--help")) {
             System.out.println(
-                    "Measures the product against bare tools, both sides interleaved.\n  deploy/bench NAME|all [--size N]");
+                    "Measures the product against bare tools, both sides interleaved.\n  deploy/bench NAME|all [--size N]"
+                            + "\n  deploy/bench tenants [--size N] [--minutes N]");
             MEASURES.forEach((name, what) -> System.out.println("  " + name + ": " + what));
             System.out.println("  " + String.join(", ", LATER) + ": not yet there");
             return 0;

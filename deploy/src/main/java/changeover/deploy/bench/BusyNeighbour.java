@@ -5,6 +5,7 @@ import changeover.billing.runs.RunWork;
 import changeover.contracts.tenants.CurrentTenant;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,13 +34,18 @@ class BusyNeighbour {
     @Inject
     CurrentTenant current;
 
-    /** @param call one piece of the small one's work, in nanoseconds */
-    Ratios beside(LongSupplier call) throws Exception {
+    /**
+     * @param call one piece of the small one's work, in nanoseconds
+     * @param end after which no further pair is begun
+     */
+    Ratios beside(LongSupplier call, Instant end) throws Exception {
         Ratios ratios = Ratios.ofTimes("tenants", "3", "1.5");
         BillingShop.Shop shop = shops.open(DAY);
         int written = 0;
         try (ExecutorService hand = Executors.newSingleThreadExecutor()) {
-            for (int pair = 0; pair <= Ratios.PAIRS; pair++) {
+            for (int pair = 0;
+                    pair <= Ratios.PAIRS && (pair < 2 || Instant.now().isBefore(end));
+                    pair++) {
                 shops.write(shop, written, DRAFTS);
                 written += DRAFTS;
                 long quiet = slowest(call, CompletableFuture.completedFuture(null));

@@ -5,6 +5,8 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,6 +31,9 @@ final class ManyBusinesses {
             select string_agg(quote_ident(attname), ', ' order by attnum),
               string_agg(case attname when 'tenant_id' then 'n.id' else 't.' || quote_ident(attname) end, ', ' order by attnum)
               from pg_attribute where attrelid = ?::regclass and attnum > 0 and not attisdropped and attgenerated = ''""";
+
+    /** A statement was cancelled for the time it took. */
+    private static final String TOO_LONG = "57014";
 
     private final Connection owner;
     private final UUID pattern;
@@ -58,30 +63,54 @@ final class ManyBusinesses {
         return List.copyOf(all);
     }
 
-    /** So many in all, and the planner has looked at them. */
-    void growTo(int count) throws SQLException {
+    /** So many in all, and the planner has looked at them; false, and as before, where that takes longer. */
+    boolean growTo(int count, Duration longest) throws SQLException {
+        int before = all.size();
+        owner.setAutoCommit(false);
         try (Statement statement = owner.createStatement()) {
-            statement.execute("create temporary table newcomer (id uuid primary key)");
-            try (PreparedStatement insert = owner.prepareStatement("insert into newcomer values (?)")) {
-                for (int at = all.size(); at < count; at++) {
-                    UUID id = UUID.randomUUID();
-                    all.add(id);
-                    insert.setObject(1, id);
-                    insert.addBatch();
-                }
-                insert.executeBatch();
+            grow(statement, count, Instant.now().plus(longest));
+            owner.commit();
+            return true;
+        } catch (SQLException cause) {
+            owner.rollback();
+            all.subList(before, all.size()).clear();
+            if (TOO_LONG.equals(cause.getSQLState())) {
+                return false;
             }
-            statement.execute("analyze newcomer");
-            statement.execute("""
-                    insert into business (id, slug, name, language, zone, country, region, currency, opened_on)
-                    select n.id, 'b' || replace(n.id::text, '-', ''), b.name, b.language, b.zone, b.country, b.region, b.currency,
-                      b.opened_on from business b, newcomer n where b.id = '%s'""".formatted(pattern));
-            for (String table : order) {
-                copy(statement, table);
-            }
-            statement.execute("drop table newcomer");
-            statement.execute("analyze");
+            throw cause;
+        } finally {
+            owner.setAutoCommit(true);
         }
+    }
+
+    private void grow(Statement statement, int count, Instant end) throws SQLException {
+        statement.execute("create temporary table newcomer (id uuid primary key)");
+        try (PreparedStatement insert = owner.prepareStatement("insert into newcomer values (?)")) {
+            for (int at = all.size(); at < count; at++) {
+                UUID id = UUID.randomUUID();
+                all.add(id);
+                insert.setObject(1, id);
+                insert.addBatch();
+            }
+            insert.executeBatch();
+        }
+        statement.execute("analyze newcomer");
+        statement.execute("""
+                insert into business (id, slug, name, language, zone, country, region, currency, opened_on)
+                select n.id, 'b' || replace(n.id::text, '-', ''), b.name, b.language, b.zone, b.country, b.region, b.currency,
+                  b.opened_on from business b, newcomer n where b.id = '%s'""".formatted(pattern));
+        for (String table : order) {
+            within(statement, end);
+            copy(statement, table);
+        }
+        within(statement, end);
+        statement.execute("drop table newcomer");
+        statement.execute("analyze");
+    }
+
+    private static void within(Statement statement, Instant end) throws SQLException {
+        long left = Duration.between(Instant.now(), end).toMillis();
+        statement.execute("set local statement_timeout = " + Math.max(1, left));
     }
 
     private void copy(Statement statement, String table) throws SQLException {

@@ -18,6 +18,8 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -31,7 +33,8 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 /**
  * The same work for one business among 10, 100, 1,000 and 10,000: the office's lists of a day, and a day that passes. The
  * median of the worst size over that of the best, each over a bare statement that knows no business and ran in between; and
- * a small business's slowest hundredth while a big one bills, over the same while nobody does.
+ * a small business's slowest hundredth while a big one bills, over the same while nobody does. It ends after so many minutes
+ * whatever it reached; fewer businesses than were asked for are missed.
  */
 @ApplicationScoped
 public class TenantsBench implements Command {
@@ -42,6 +45,10 @@ public class TenantsBench implements Command {
     private static final int CALLS = 150;
     private static final int WARM_UP = 1_500;
     private static final long A_MILLION = 1_000_000;
+    private static final int MOST = 10_000;
+
+    /** After so many minutes nothing more is begun, and the last line says what was reached. */
+    private static final int MINUTES = 25;
 
     @Inject
     CurrentTenant current;
@@ -86,7 +93,8 @@ public class TenantsBench implements Command {
 
     @Override
     public void run(List<String> rest) throws Exception {
-        int most = SeasonBench.size(rest);
+        int most = option(rest, "--size", MOST);
+        Instant end = Instant.now().plus(Duration.ofMinutes(option(rest, "--minutes", MINUTES)));
         UUID pattern = UUID.randomUUID();
         current.run(pattern, CurrentTenant.NOBODY, () -> businesses.open(facts(), OPENED));
         try (Connection owner = DriverManager.getConnection(url, user, password)) {
@@ -95,16 +103,24 @@ public class TenantsBench implements Command {
             ManyBusinesses many = new ManyBusinesses(owner, pattern);
             still(owner);
             List<long[]> sizes = new ArrayList<>();
-            for (int size = 10; size <= most; size *= 10) {
-                many.growTo(size);
-                sizes.add(rounds(many.all(), owner, size));
+            boolean inTime = true;
+            for (int size = 10; inTime && size <= most; size *= 10) {
+                Duration left = Duration.between(Instant.now(), end).dividedBy(2);
+                inTime = many.growTo(size, left);
+                if (inTime) {
+                    sizes.add(rounds(many.all(), owner, size));
+                } else {
+                    System.out.println("tenants " + size + ": they could not be made in the time that is left");
+                }
             }
             List<UUID> all = many.all();
-            Ratios slowest = neighbour.beside(() -> one(all));
+            Ratios slowest = neighbour.beside(() -> one(all), end);
             String beside = slowest.line(all.size(), same);
             System.out.println(beside.replaceFirst("tenants", "tenants, the slowest hundredth beside a billing run:"));
             boolean goal = beside.endsWith("goal");
             boolean good = goal || beside.endsWith("good");
+            goal &= inTime;
+            good &= inTime;
             Ratios ratios = Ratios.ofTimes("tenants", good ? "1.2" : "0", goal ? "1.10" : "0");
             for (int pair = 0; pair < Ratios.PAIRS; pair++) {
                 int round = pair;
@@ -115,6 +131,12 @@ public class TenantsBench implements Command {
             same &= count(owner) == calls;
             System.out.println(ratios.line(all.size(), same));
         }
+    }
+
+    /** {@code --size N} and {@code --minutes N}, in any order. */
+    private static int option(List<String> rest, String name, int usual) {
+        int at = rest.indexOf(name);
+        return at < 0 || at + 1 == rest.size() ? usual : Integer.parseInt(rest.get(at + 1));
     }
 
     /** Millionths of the bare statement's median that the work's median takes, in each of seven rounds. */

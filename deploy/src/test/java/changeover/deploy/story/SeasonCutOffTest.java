@@ -65,7 +65,8 @@ class SeasonCutOffTest {
                 .orElseThrow();
         String runs = "seasons/" + season.get("id").asText() + "/plan-runs";
         sql("insert into visit (home_id, kind, window_from, window_until, minutes) select h.id, 'extra', date '"
-                + season.get("opens").asText() + "', date '" + season.get("closes").asText() + "' + 1, 45 from home h"
+                + season.get("opens").asText() + "', date '"
+                + season.get("closes").asText() + "' + 1, 45 from home h"
                 + " cross join generate_series(1, " + A_HOME + ")");
         String away = sql("select person_id from membership where role = 'technician' order by name limit 1");
         int before = number("select count(*) from appointment");
@@ -73,7 +74,9 @@ class SeasonCutOffTest {
         String run = "";
         int rounds = 0;
         for (int tried = 0; rounds == 0 && tried < TRIES; tried++) {
-            run = post(runs, UUID.randomUUID(), "{\"without\": [\"" + away + "\"]}").get("id").asText();
+            run = post(runs, UUID.randomUUID(), "{\"without\": [\"" + away + "\"]}")
+                    .get("id")
+                    .asText();
             rounds = caughtInTheMiddle(runs + "/" + run);
         }
         assertTrue(rounds > 0, "every search was over before it could be cut off");
@@ -93,11 +96,12 @@ class SeasonCutOffTest {
         int unkept = done.get("unkept").size();
         assertEquals(waiting, kept + unkept, "each visit has a day or a reason");
         assertEquals(
-                waiting,
-                number("select count(distinct visit_id) from season_run_visit where run_id = '" + run + "'"));
+                waiting, number("select count(distinct visit_id) from season_run_visit where run_id = '" + run + "'"));
         assertEquals(unkept == 0, done.get("allKept").asBoolean());
         assertTrue(
-                unkept == 0 || !done.get("moreDays").isEmpty() || !done.get("moreTickets").isEmpty(),
+                unkept == 0
+                        || !done.get("moreDays").isEmpty()
+                        || !done.get("moreTickets").isEmpty(),
                 "what would keep the rest is named");
         assertEquals(
                 0,
@@ -106,8 +110,11 @@ class SeasonCutOffTest {
         assertEquals(before, number("select count(*) from appointment"), "planning gives no day");
 
         UUID yes = UUID.randomUUID();
-        int given = post(runs + "/" + run + "/acceptance", yes, "{}").get("given").asInt();
-        assertEquals(given, post(runs + "/" + run + "/acceptance", yes, "{}").get("given").asInt());
+        int given =
+                post(runs + "/" + run + "/acceptance", yes, "{}").get("given").asInt();
+        assertEquals(
+                given,
+                post(runs + "/" + run + "/acceptance", yes, "{}").get("given").asInt());
         assertEquals(kept, given);
         assertEquals(before + given, number("select count(*) from appointment"));
         assertEquals(0, number("select count(*) - count(distinct visit_id) from appointment"));
@@ -175,9 +182,7 @@ class SeasonCutOffTest {
                 .header("Content-Type", "application/json")
                 .method(
                         method,
-                        body == null
-                                ? HttpRequest.BodyPublishers.noBody()
-                                : HttpRequest.BodyPublishers.ofString(body));
+                        body == null ? HttpRequest.BodyPublishers.noBody() : HttpRequest.BodyPublishers.ofString(body));
         if (operation != null) {
             request.header("Operation-Id", operation.toString());
         }

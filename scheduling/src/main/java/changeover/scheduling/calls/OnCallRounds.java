@@ -34,8 +34,8 @@ public class OnCallRounds {
             members.put(
                     person,
                     people.of(person)
-                            .orElseThrow(
-                                    () -> Refusal.of("on-call.nobody").at("order").thrown()));
+                            .orElseThrow(() ->
+                                    Refusal.of("on-call.nobody").at("order").thrown()));
         }
         OnCallRound.Laid laid = round.turns(
                 (person, day) -> members.get(person).worksOn(day),
@@ -59,7 +59,6 @@ public class OnCallRounds {
                            where tenant_id = current_tenant() group by person_id) o on o.person_id = m.person_id
                          where m.tenant_id = current_tenant() and m.role = 'technician' and m.until_day is null
                            and (m.asked_on is null or m.joined_on is not null)
-                         order by o.until_day nulls first, m.name, m.person_id""", UUID.class)
-                .getResultList();
+                         order by o.until_day nulls first, m.name, m.person_id""", UUID.class).getResultList();
     }
 }

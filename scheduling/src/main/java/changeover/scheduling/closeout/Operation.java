@@ -21,8 +21,7 @@ public sealed interface Operation {
             UUID task,
             Outcome outcome,
             @Nullable String reason,
-            @Nullable String cause)
-            implements Operation {
+            @Nullable String cause) implements Operation {
 
         public TaskAnswered(UUID task, Outcome outcome, @Nullable String reason) {
             this(task, outcome, reason, null);

@@ -14,7 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param outdoor degrees Celsius that were read at the visit; null where nobody read them
  * @param needed degrees Celsius that the reading asks for
  */
-record WhyPutOff(LocalDate on, @Nullable String cause, @Nullable BigDecimal outdoor, BigDecimal needed) {
+record WhyPutOff(
+        LocalDate on, @Nullable String cause, @Nullable BigDecimal outdoor, BigDecimal needed) {
 
     static final String COLD = "cold";
 

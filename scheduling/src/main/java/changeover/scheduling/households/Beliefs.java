@@ -55,6 +55,7 @@ final class Beliefs {
                 homes.computeIfAbsent(other.homeId(), _ -> new ArrayList<>()).addAll(there);
             }
         }
-        return new Belief(OtherHomes.belief(List.copyOf(homes.values()), Prior.ofTheTrade(slot.limits())), homes.size());
+        return new Belief(
+                OtherHomes.belief(List.copyOf(homes.values()), Prior.ofTheTrade(slot.limits())), homes.size());
     }
 }

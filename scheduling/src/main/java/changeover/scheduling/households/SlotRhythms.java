@@ -91,7 +91,8 @@ public class SlotRhythms {
                     Beliefs.Belief belief = beliefs.of(one.slot());
                     return new SlotRhythm(
                             one,
-                            HouseholdInterval.of(one.seen(), belief.weak(), one.slot().limits(), accepted),
+                            HouseholdInterval.of(
+                                    one.seen(), belief.weak(), one.slot().limits(), accepted),
                             belief.homes());
                 })
                 .toList();
@@ -99,8 +100,8 @@ public class SlotRhythms {
 
     /** Two statements, however many slots are asked about. */
     private Beliefs beliefs(Collection<FilterSlot> some) {
-        List<FilterSlot> watched =
-                slots.watched(some.stream().map(FilterSlot::sort).collect(Collectors.toUnmodifiableSet()), Beliefs.ASKED);
+        List<FilterSlot> watched = slots.watched(
+                some.stream().map(FilterSlot::sort).collect(Collectors.toUnmodifiableSet()), Beliefs.ASKED);
         return new Beliefs(watched, looks.of(watched));
     }
 

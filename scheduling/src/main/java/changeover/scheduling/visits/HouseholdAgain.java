@@ -140,10 +140,7 @@ public class HouseholdAgain {
         LocalDate last = lastDone(owing);
         store(
                 owing,
-                owing
-                        .sold()
-                        .duesIn(owing.term(), last == null ? History.NONE : History.doneOn(last), rules)
-                        .stream()
+                owing.sold().duesIn(owing.term(), last == null ? History.NONE : History.doneOn(last), rules).stream()
                         .filter(due -> !due.on().isBefore(from) && owing.term().contains(due.on()))
                         .toList(),
                 words,

@@ -103,7 +103,8 @@ record Recount(
         return standing.stream()
                 .filter(visit -> !visit.begun() && visit.day() == null)
                 .flatMap(visit -> lines(visit, which))
-                .sorted(Comparator.comparing((StandingTask line) -> line.promise().window())
+                .sorted(Comparator.comparing(
+                                (StandingTask line) -> line.promise().window())
                         .thenComparing(StandingTask::id))
                 .toList();
     }

@@ -69,8 +69,7 @@ record YearAgain(List<Kept> visits, List<Unkept> unkept, List<Promise> household
     }
 
     /** Visits whose work falls due on other days are laid anew with it; the others only where that keeps more. */
-    static YearAgain of(
-            Term term, int sold, Recount recount, SeasonRules rules, LongestVisit longest, LocalDate day) {
+    static YearAgain of(Term term, int sold, Recount recount, SeasonRules rules, LongestVisit longest, LocalDate day) {
         return of(
                 term,
                 sold,

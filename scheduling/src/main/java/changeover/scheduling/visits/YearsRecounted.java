@@ -92,8 +92,8 @@ public class YearsRecounted {
                         day);
                 if (!recount.changesNothing()) {
                     forgetUnkept(connection, year.agreementId(), recount.tasks(), day);
-                    YearAgain laid = YearAgain.of(
-                            year.term(), year.visits(), recount, own.seasons(), own.longestVisit(), day);
+                    YearAgain laid =
+                            YearAgain.of(year.term(), year.visits(), recount, own.seasons(), own.longestVisit(), day);
                     again.add(year, laid, recount);
                 }
             }

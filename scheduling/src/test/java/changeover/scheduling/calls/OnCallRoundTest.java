@@ -20,12 +20,9 @@ class OnCallRoundTest {
     private static final Map<UUID, String> NAMES = Map.of(ADA, "Ada", BEN, "Ben", CLEO, "Cleo");
 
     /** @param bens last day with the business */
-    private static void check(
-            OnCallRound.Span span, int days, LocalDate bens, List<Window> taken, String... expected) {
-        OnCallRound round =
-                new OnCallRound(List.of(ADA, BEN, CLEO), span, new Window(MONDAY, MONDAY.plusDays(days)));
-        OnCallRound.Laid laid =
-                round.turns((person, day) -> !person.equals(BEN) || !day.isAfter(bens), taken);
+    private static void check(OnCallRound.Span span, int days, LocalDate bens, List<Window> taken, String... expected) {
+        OnCallRound round = new OnCallRound(List.of(ADA, BEN, CLEO), span, new Window(MONDAY, MONDAY.plusDays(days)));
+        OnCallRound.Laid laid = round.turns((person, day) -> !person.equals(BEN) || !day.isAfter(bens), taken);
         List<String> said = new ArrayList<>();
         laid.turns().forEach(turn -> said.add(NAMES.get(turn.person()) + " " + said(turn.days())));
         laid.open().forEach(open -> said.add("nobody " + said(open)));
@@ -33,7 +30,8 @@ class OnCallRoundTest {
     }
 
     private static String said(Window days) {
-        return days.from().toString().substring(5) + ".." + days.last().toString().substring(5);
+        return days.from().toString().substring(5) + ".."
+                + days.last().toString().substring(5);
     }
 
     @Test
@@ -92,7 +90,8 @@ class OnCallRoundTest {
 
     @Test
     void whatNobodyCanTakeIsNamed() {
-        OnCallRound alone = new OnCallRound(List.of(BEN), OnCallRound.Span.WEEK, new Window(MONDAY, MONDAY.plusDays(14)));
+        OnCallRound alone =
+                new OnCallRound(List.of(BEN), OnCallRound.Span.WEEK, new Window(MONDAY, MONDAY.plusDays(14)));
         OnCallRound.Laid laid = alone.turns((_, day) -> day.isBefore(MONDAY.plusDays(7)), List.of());
         assertEquals(1, laid.turns().size());
         assertEquals(List.of(new Window(MONDAY.plusDays(7), MONDAY.plusDays(14))), laid.open());

@@ -64,12 +64,7 @@ class HouseholdRhythmTest extends HouseholdTold {
         shop.in(at.tenant(), () -> {
             Interval.Decided decided = new Interval.Decided("Ida Roe, the owner", LocalDate.of(2026, 5, 25));
             intervals.keep(new Interval(
-                    "filter-deep",
-                    at.slot(),
-                    new Cadence.LookThenChange(35, 42),
-                    "two dogs in summer",
-                    null,
-                    decided));
+                    "filter-deep", at.slot(), new Cadence.LookThenChange(35, 42), "two dogs in summer", null, decided));
             assertEquals(
                     decided,
                     intervals.all().stream()
@@ -124,7 +119,8 @@ class HouseholdRhythmTest extends HouseholdTold {
         List<String> told = said(at, "filter-thin", LocalDate.of(2026, 3, 1));
         tell(at, LocalDate.of(2026, 2, 15), "grey", true);
         shop.in(at.tenant(), () -> {
-            UUID last = rhythms.of(at.slot()).orElseThrow().seen().told().getLast().id();
+            UUID last =
+                    rhythms.of(at.slot()).orElseThrow().seen().told().getLast().id();
             assertTrue(rounds.takeBack(slots.find(at.slot()).orElseThrow(), last));
             return 0;
         });

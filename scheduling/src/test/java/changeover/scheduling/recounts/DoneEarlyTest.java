@@ -142,13 +142,12 @@ class DoneEarlyTest {
         List<String> said = new ArrayList<>();
         year.visits().stream()
                 .filter(visit -> visit.standing() != YearOfHome.Standing.CLOSED)
-                .forEach(visit -> said.add(visit.window().from() + ".." + visit.window().last() + " "
-                        + visit.tasks().stream()
-                                .map(YearOfHome.Line::taskCode)
-                                .collect(Collectors.joining(" "))));
+                .forEach(visit -> said.add(visit.window().from() + ".."
+                        + visit.window().last() + " "
+                        + visit.tasks().stream().map(YearOfHome.Line::taskCode).collect(Collectors.joining(" "))));
         year.unkept()
-                .forEach(one -> said.add("not " + one.taskCode() + " " + one.window().from() + ".."
-                        + one.window().last()));
+                .forEach(one -> said.add("not " + one.taskCode() + " "
+                        + one.window().from() + ".." + one.window().last()));
         return said;
     }
 
@@ -174,8 +173,7 @@ class DoneEarlyTest {
             sent.add(SentOperation.of(
                     UUID.randomUUID(), "phone", sent.size() + 1, noon.plusSeconds(sent.size()), operation));
         }
-        List<OperationAnswer> answers =
-                shop.in(at.tenant, () -> closeOut.apply(visit, sent, Shop.TECHNICIAN));
+        List<OperationAnswer> answers = shop.in(at.tenant, () -> closeOut.apply(visit, sent, Shop.TECHNICIAN));
         assertEquals(
                 List.of(),
                 answers.stream().flatMap(answer -> answer.refusals().stream()).toList());
@@ -222,7 +220,8 @@ class DoneEarlyTest {
                         "2026-06-20..2026-08-20 belt",
                         "2026-09-20..2026-11-15 belt test-heat"),
                 ahead(at));
-        assertTrue(year(at).visits().get(1).tasks().getFirst().reason().en().contains("last done 20\u00a0January 2026"));
+        assertTrue(
+                year(at).visits().get(1).tasks().getFirst().reason().en().contains("last done 20\u00a0January 2026"));
     }
 
     @Test
@@ -236,8 +235,7 @@ class DoneEarlyTest {
                 .visitId();
         shop.in(at.tenant, () -> {
             appointments.give(
-                    summer,
-                    new Appointments.Slot(Shop.TECHNICIAN, LocalDate.of(2026, 7, 7), LocalTime.of(9, 0), null));
+                    summer, new Appointments.Slot(Shop.TECHNICIAN, LocalDate.of(2026, 7, 7), LocalTime.of(9, 0), null));
             return 0;
         });
         UUID asked = askedFor(at, LocalDate.of(2026, 5, 4));
@@ -259,10 +257,11 @@ class DoneEarlyTest {
                         .tasks()
                         .getFirst()
                         .taskCode());
-        assertTrue(ahead(at).contains("2026-09-07..2026-11-07 belt test-heat"), ahead(at).toString());
+        assertTrue(
+                ahead(at).contains("2026-09-07..2026-11-07 belt test-heat"),
+                ahead(at).toString());
         assertEquals(
-                2,
-                ahead(at).stream().filter(visit -> visit.contains("belt")).count());
+                2, ahead(at).stream().filter(visit -> visit.contains("belt")).count());
     }
 
     @Test
@@ -277,5 +276,4 @@ class DoneEarlyTest {
         });
         assertEquals(before, ahead(at));
     }
-
 }

@@ -128,12 +128,7 @@ class RecountTest {
 
     @Test
     void onceAYearDoneAtTheEndOfTheYearBeforeIsOwedLaterInThisOne() {
-        check(
-                EACH_YEAR,
-                CALENDAR_YEAR,
-                "2025-12-28",
-                List.of("2026-01-01..2026-06-30"),
-                "2026-09-28..2027-03-28");
+        check(EACH_YEAR, CALENDAR_YEAR, "2025-12-28", List.of("2026-01-01..2026-06-30"), "2026-09-28..2027-03-28");
     }
 
     @Test
@@ -186,8 +181,7 @@ class RecountTest {
 
     @Test
     void whatIsCountedNewKeepsItsRowsInTheirOrder() {
-        List<StandingVisit> standing =
-                List.of(visit(0, "2026-09-01..2026-11-01"), visit(1, "2026-06-01..2026-08-01"));
+        List<StandingVisit> standing = List.of(visit(0, "2026-09-01..2026-11-01"), visit(1, "2026-06-01..2026-08-01"));
         Recount earlier = recount(EACH_QUARTER, CALENDAR_YEAR, "2026-03-10", standing, "2026-03-10");
         assertEquals(
                 List.of(new UUID(8, 1), new UUID(8, 0)),
@@ -237,11 +231,7 @@ class RecountTest {
     void aReadingThatWasPutOffStaysWithTheVisitItJoined() {
         Window window = Window.ofDays(LocalDate.of(2026, 6, 1), LocalDate.of(2026, 8, 1));
         StandingVisit joined = new StandingVisit(
-                new UUID(9, 0),
-                window,
-                null,
-                false,
-                List.of(new StandingTask(new UUID(8, 0), promise(window), true)));
+                new UUID(9, 0), window, null, false, List.of(new StandingTask(new UUID(8, 0), promise(window), true)));
         Recount recount = recount(EACH_HALF, CALENDAR_YEAR, "2026-03-10", List.of(joined), "2026-03-10");
         assertEquals(List.of(joined), recount.standing());
         assertEquals(List.of(), recount.gone());
@@ -252,16 +242,10 @@ class RecountTest {
     /** The year laid again: the visit moves with its work, the one that has its day stays, and a second time says the same. */
     @Test
     void theYearIsLaidAgainAndASecondTimeChangesNothing() {
-        List<StandingVisit> standing =
-                List.of(visit(0, "2026-06-01..2026-08-01"), visit(1, "2026-09-01..2026-11-01"));
+        List<StandingVisit> standing = List.of(visit(0, "2026-06-01..2026-08-01"), visit(1, "2026-09-01..2026-11-01"));
         Recount recount = recount(EACH_QUARTER, CALENDAR_YEAR, "2026-03-10", standing, "2026-03-10");
-        YearAgain again = YearAgain.of(
-                CALENDAR_YEAR,
-                2,
-                recount,
-                SeasonRules.USUAL,
-                LongestVisit.ANY,
-                LocalDate.of(2026, 3, 10));
+        YearAgain again =
+                YearAgain.of(CALENDAR_YEAR, 2, recount, SeasonRules.USUAL, LongestVisit.ANY, LocalDate.of(2026, 3, 10));
         List<StandingVisit> now = new ArrayList<>();
         for (YearAgain.Kept kept : again.visits()) {
             StandingVisit stood = java.util.Objects.requireNonNull(kept.stood());
@@ -279,9 +263,7 @@ class RecountTest {
                 now.stream().map(visit -> said(visit.window())).toList());
         assertEquals(
                 List.of("2026-11-10..2027-01-10"),
-                again.unkept().stream()
-                        .map(one -> said(one.promise().window()))
-                        .toList());
+                again.unkept().stream().map(one -> said(one.promise().window())).toList());
         Recount second = Recount.of(
                 CALENDAR_YEAR,
                 now,

@@ -202,8 +202,8 @@ class SoldYearTest {
     private UUID soldAndEnded(LocalDate today, LocalDate ends) {
         clock.setDay(LocalDate.of(2026, 11, 20));
         UUID tenant = shop.open("CA-ON");
-        UUID agreement = shop.in(
-                tenant, () -> shop.sell(shop.home("ON"), shop.plan().id(), LocalDate.of(2026, 11, 16)));
+        UUID agreement =
+                shop.in(tenant, () -> shop.sell(shop.home("ON"), shop.plan().id(), LocalDate.of(2026, 11, 16)));
         clock.setDay(today);
         shop.in(tenant, () -> {
             agreements.end(agreement, ends, "moved away");

@@ -28,8 +28,7 @@ public class OnCallRoundsApi {
     private static final int MOST = 50;
 
     /** @param person null on days that nobody of the round could take */
-    public record TurnDocument(
-            @Nullable UUID person, LocalDate first, LocalDate last) {}
+    public record TurnDocument(@Nullable UUID person, LocalDate first, LocalDate last) {}
 
     @Inject
     OnCallRounds rounds;

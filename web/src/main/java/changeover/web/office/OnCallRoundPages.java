@@ -101,14 +101,9 @@ public class OnCallRoundPages {
 
     private static OnCallRound round(Typed typed) {
         List<UUID> order = new ArrayList<>(List.of(typed.id(NAMES.getFirst())));
-        NAMES.stream()
-                .skip(1)
-                .map(typed::idOrNone)
-                .filter(Objects::nonNull)
-                .forEach(order::add);
-        OnCallRound.Span span = typed.oneOf("span", Set.of("week", "day")).equals("day")
-                ? OnCallRound.Span.DAY
-                : OnCallRound.Span.WEEK;
+        NAMES.stream().skip(1).map(typed::idOrNone).filter(Objects::nonNull).forEach(order::add);
+        OnCallRound.Span span =
+                typed.oneOf("span", Set.of("week", "day")).equals("day") ? OnCallRound.Span.DAY : OnCallRound.Span.WEEK;
         LocalDate from = typed.day("from");
         LocalDate last = typed.day("last");
         if (last.isBefore(from)) {

@@ -120,8 +120,9 @@ public class SeasonRowsPages {
         Frame frame = frames.of(Tab.SHOP);
         Climate shipped = seasons.shipped();
         OutdoorMonths warm = seasons.warmMonths();
-        List<Row> rows =
-                seasons.all().stream().map(own -> row(own, shipped, warm, frame)).toList();
+        List<Row> rows = seasons.all().stream()
+                .map(own -> row(own, shipped, warm, frame))
+                .toList();
         return Pages.seasonrows(frame, rows, open, form);
     }
 

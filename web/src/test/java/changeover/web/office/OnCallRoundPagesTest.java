@@ -46,7 +46,11 @@ class OnCallRoundPagesTest {
                                     "from", TODAY.toString(),
                                     "last", TODAY.plusDays(3).toString()))
                     .statusCode(303);
-            String turns = as(shop.office()).get(shop.at("shop/on-call")).then().extract().asString();
+            String turns = as(shop.office())
+                    .get(shop.at("shop/on-call"))
+                    .then()
+                    .extract()
+                    .asString();
             assertEquals(4, turns.split("/removal\"", -1).length - 1);
             as(shop.office())
                     .get(shop.at("calls/new"))

@@ -88,7 +88,8 @@ class HoursThatMoveTest extends IdaAndBen {
         assertEquals(HourState.CONFIRMED, state(visit));
         assertTrue(certain(visit));
         assertThrows(Refused.class, () -> in(() -> appointments.give(visit, slot(Shop.TECHNICIAN, MONDAY, 12))));
-        assertEquals(3, story(visit).lines().filter(line -> line.startsWith("TOLD")).count());
+        assertEquals(
+                3, story(visit).lines().filter(line -> line.startsWith("TOLD")).count());
         assertThrows(
                 Exception.class,
                 () -> in(() -> rows.createNativeQuery("delete from appointment where visit_id = :visit")
@@ -97,12 +98,10 @@ class HoursThatMoveTest extends IdaAndBen {
     }
 
     private boolean certain(UUID visit) {
-        return shop.in(
-                tenant,
-                () -> (Boolean) rows.createNativeQuery(
-                                "select confirmed from calendar_entry where visit_id = :visit and not cancelled", Boolean.class)
-                        .setParameter("visit", visit)
-                        .getSingleResult());
+        return shop.in(tenant, () -> (Boolean) rows.createNativeQuery(
+                        "select confirmed from calendar_entry where visit_id = :visit and not cancelled", Boolean.class)
+                .setParameter("visit", visit)
+                .getSingleResult());
     }
 
     @Test
