@@ -8,7 +8,6 @@ import changeover.contracts.calendar.Window;
 import changeover.contracts.catalogue.Cadence;
 import changeover.contracts.catalogue.Due;
 import changeover.contracts.catalogue.History;
-import changeover.contracts.catalogue.LongestVisit;
 import changeover.contracts.catalogue.SeasonRules;
 import changeover.contracts.catalogue.Who;
 import changeover.contracts.words.Wording;
@@ -24,18 +23,18 @@ import org.junit.jupiter.api.Test;
 /** What is left of a year once a task was done early or late; every answer counted by hand on a calendar. */
 class RecountTest {
 
-    private static final UUID MACHINE = new UUID(1, 1);
-    private static final String TASK = "belt";
+    static final UUID MACHINE = new UUID(1, 1);
+    static final String TASK = "belt";
 
-    private static final Cadence EACH_QUARTER = new Cadence.EveryMonths(3, 2, 4);
+    static final Cadence EACH_QUARTER = new Cadence.EveryMonths(3, 2, 4);
     private static final Cadence EACH_HALF = new Cadence.EveryMonths(6, 5, 7);
     private static final Cadence EACH_YEAR = new Cadence.EveryMonths(12, 9, 15);
 
     /** 2026 from its first day to its last. */
-    private static final Term CALENDAR_YEAR = Term.ofYear(LocalDate.of(2026, 1, 1));
+    static final Term CALENDAR_YEAR = Term.ofYear(LocalDate.of(2026, 1, 1));
 
     /** A visit with one line, by its first and last day; a day alone is the day it has. */
-    private static StandingVisit visit(int number, String days) {
+    static StandingVisit visit(int number, String days) {
         String[] ends = days.split("\\.\\.");
         LocalDate from = LocalDate.parse(ends[0]);
         Window window = ends.length == 1 ? Window.ofDay(from) : Window.ofDays(from, LocalDate.parse(ends[1]));
@@ -57,7 +56,7 @@ class RecountTest {
                 new Wording("because", "parce que"));
     }
 
-    private static Recount recount(
+    static Recount recount(
             Cadence cadence, Term term, @Nullable String done, List<StandingVisit> standing, String today) {
         History history = done == null ? History.NONE : History.doneOn(LocalDate.parse(done));
         return Recount.of(
@@ -82,7 +81,7 @@ class RecountTest {
         assertEquals(List.of(expected), said);
     }
 
-    private static String said(Window window) {
+    static String said(Window window) {
         return window.days() == 1 ? window.from().toString() : window.from() + ".." + window.last();
     }
 
@@ -237,49 +236,5 @@ class RecountTest {
         assertEquals(List.of(), recount.gone());
         assertEquals(Map.of(), recount.rows());
         assertEquals("2026-08-10..2026-10-10", said(recount.owed().getFirst().window()));
-    }
-
-    /** The year laid again: the visit moves with its work, the one that has its day stays, and a second time says the same. */
-    @Test
-    void theYearIsLaidAgainAndASecondTimeChangesNothing() {
-        List<StandingVisit> standing = List.of(visit(0, "2026-06-01..2026-08-01"), visit(1, "2026-09-01..2026-11-01"));
-        Recount recount = recount(EACH_QUARTER, CALENDAR_YEAR, "2026-03-10", standing, "2026-03-10");
-        YearAgain again =
-                YearAgain.of(CALENDAR_YEAR, 2, recount, SeasonRules.USUAL, LongestVisit.ANY, LocalDate.of(2026, 3, 10));
-        List<StandingVisit> now = new ArrayList<>();
-        for (YearAgain.Kept kept : again.visits()) {
-            StandingVisit stood = java.util.Objects.requireNonNull(kept.stood());
-            now.add(new StandingVisit(
-                    stood.id(),
-                    kept.visit().window(),
-                    null,
-                    false,
-                    kept.visit().tasks().stream()
-                            .map(task -> new StandingTask(UUID.randomUUID(), task, false))
-                            .toList()));
-        }
-        assertEquals(
-                List.of("2026-05-10..2026-07-10", "2026-08-10..2026-10-10"),
-                now.stream().map(visit -> said(visit.window())).toList());
-        assertEquals(
-                List.of("2026-11-10..2027-01-10"),
-                again.unkept().stream().map(one -> said(one.promise().window())).toList());
-        Recount second = Recount.of(
-                CALENDAR_YEAR,
-                now,
-                List.of(new PromisedTask(
-                        MACHINE,
-                        TASK,
-                        Who.TECHNICIAN,
-                        30,
-                        EACH_QUARTER,
-                        false,
-                        History.doneOn(LocalDate.of(2026, 3, 10)))),
-                Map.of(
-                        new YearToPlan.UnitTask(MACHINE, TASK),
-                        List.of(again.unkept().getFirst().promise().window())),
-                SeasonRules.USUAL,
-                LocalDate.of(2026, 4, 1));
-        assertTrue(second.changesNothing());
     }
 }
