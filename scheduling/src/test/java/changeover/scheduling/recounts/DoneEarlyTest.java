@@ -54,7 +54,7 @@ class DoneEarlyTest extends SoldBelts {
                 .findFirst()
                 .orElseThrow()
                 .visitId();
-        shop.in(at.tenant, () -> {
+        shop.in(at.tenant(), () -> {
             appointments.give(
                     summer, new Appointments.Slot(Shop.TECHNICIAN, LocalDate.of(2026, 7, 7), LocalTime.of(9, 0), null));
             return 0;
@@ -91,7 +91,7 @@ class DoneEarlyTest extends SoldBelts {
         UUID first = year(at).visits().getFirst().visitId();
         close(at, first, LocalDate.of(2026, 1, 20));
         List<String> before = ahead(at);
-        shop.in(at.tenant, () -> {
+        shop.in(at.tenant(), () -> {
             again.follow(first);
             return 0;
         });
