@@ -9,6 +9,7 @@ import jakarta.persistence.EntityManager;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 
 /** Turns on call that go round in the current business, written down turn by turn: each may be taken away by itself. */
@@ -38,7 +39,7 @@ public class OnCallRounds {
                                     Refusal.of("on-call.nobody").at("order").thrown()));
         }
         OnCallRound.Laid laid = round.turns(
-                (person, day) -> members.get(person).worksOn(day),
+                (person, day) -> Objects.requireNonNull(members.get(person)).worksOn(day),
                 onCalls.in(round.days()).stream().map(OnCall::days).toList());
         if (laid.turns().isEmpty()) {
             throw Refusal.of(laid.open().isEmpty() ? "on-call.all-taken" : "on-call.nobody")
