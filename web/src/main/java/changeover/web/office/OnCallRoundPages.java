@@ -33,7 +33,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.IntStream;
@@ -101,7 +100,12 @@ public class OnCallRoundPages {
 
     private static OnCallRound round(Typed typed) {
         List<UUID> order = new ArrayList<>(List.of(typed.id(NAMES.getFirst())));
-        NAMES.stream().skip(1).map(typed::idOrNone).filter(Objects::nonNull).forEach(order::add);
+        for (String name : NAMES.subList(1, NAMES.size())) {
+            UUID follows = typed.idOrNone(name);
+            if (follows != null) {
+                order.add(follows);
+            }
+        }
         OnCallRound.Span span =
                 typed.oneOf("span", Set.of("week", "day")).equals("day") ? OnCallRound.Span.DAY : OnCallRound.Span.WEEK;
         LocalDate from = typed.day("from");

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import changeover.contracts.PostgresForTests;
 import changeover.web.AShop;
+import changeover.web.Shown;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
@@ -46,6 +47,9 @@ class OnCallRoundPagesTest {
                                     "from", TODAY.toString(),
                                     "last", TODAY.plusDays(3).toString()))
                     .statusCode(303);
+            Shown.keep(
+                    "on-call-round-" + (french ? "fr" : "en"),
+                    as(shop.office()).get(path).then().extract().asString());
             String turns = as(shop.office())
                     .get(shop.at("shop/on-call"))
                     .then()
