@@ -73,7 +73,7 @@ class DeferredReadingsTest {
         At warm = putOff("cooling-split");
         sql(warm, """
                 insert into reading (id, visit_id, visit_task_id, home_id, code, value, unit, entered_value, standing, day)
-                select uuidv7(), t.visit_id, t.id, v.home_id, 'outdoor-air', 21, 'degC', '21', 'no_band', date '2026-04-20'
+                select uuidv7(), t.visit_id, t.id, v.home_id, 'outdoor-air', 21, 'degC', '21', 'not_judged', date '2026-04-20'
                   from visit_task t join visit v on v.id = t.visit_id where t.visit_id = :visit""");
         make(warm, "2026-06-01", "2026-07-01");
         assertEquals(List.of(), said(warm));

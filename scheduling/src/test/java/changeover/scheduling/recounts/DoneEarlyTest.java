@@ -39,7 +39,7 @@ class DoneEarlyTest extends SoldBelts {
                 List.of(
                         "2026-03-20..2026-05-20 belt",
                         "2026-06-20..2026-08-20 belt",
-                        "2026-09-20..2026-11-15 belt test-heat"),
+                        "2026-09-20..2026-11-15 test-heat belt"),
                 ahead(at));
         assertTrue(
                 year(at).visits().get(1).tasks().getFirst().reason().en().contains("last done 20\u00a0January 2026"));
@@ -79,7 +79,7 @@ class DoneEarlyTest extends SoldBelts {
                         .getFirst()
                         .taskCode());
         assertTrue(
-                ahead(at).contains("2026-09-07..2026-11-07 belt test-heat"),
+                ahead(at).contains("2026-09-07..2026-11-07 test-heat belt"),
                 ahead(at).toString());
         assertEquals(
                 2, ahead(at).stream().filter(visit -> visit.contains("belt")).count());

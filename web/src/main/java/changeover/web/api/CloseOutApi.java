@@ -85,7 +85,7 @@ public class CloseOutApi {
     }
 
     /**
-     * A whole visit closed in one request, all or nothing: {@code tasks} (task, outcome, reason), {@code others} (an
+     * A whole visit closed in one request, all or nothing: {@code tasks} (task, outcome, reason, cause), {@code others} (an
      * outcome for every task not named), {@code readings}, {@code findings}, {@code parts}, {@code minutes},
      * {@code extraMinutes}, {@code receivedBy} or {@code nobodyWhy}, {@code note}; or {@code operations} as devices send
      * them.

@@ -38,6 +38,7 @@ final class ClosureJson {
             named.add(id);
             ObjectNode body = body().put("task", id.toString()).put("outcome", task.text("outcome", 40));
             copy(task, body, "reason");
+            copy(task, body, "cause");
             task.nothingElse();
             say("task", body);
         }
