@@ -29,6 +29,9 @@ import java.util.UUID;
 @ApplicationScoped
 class WhenVisitClosed {
 
+    private static final String LAST_WHY = "select why from amendment where tenant_id = current_tenant()"
+            + " and visit_id = ?::uuid order by version desc limit 1";
+
     @Inject
     Reviews reviews;
 
@@ -61,8 +64,12 @@ class WhenVisitClosed {
         write(new Told(now.visitId(), now.homeId(), now.day(), amended.version()), "report.again-", why);
     }
 
+    /** What a household has in its hands already is followed by the new one. */
     void writeReviewed(@Observes ClosureReviewed reviewed) {
-        write(new Told(reviewed.visitId(), reviewed.homeId(), reviewed.day(), reviewed.version()), "report.", "");
+        Told visit = new Told(reviewed.visitId(), reviewed.homeId(), reviewed.day(), reviewed.version());
+        boolean again = outbox.about(reviewed.visitId()).stream()
+                .anyMatch(message -> message.kind().equals("report"));
+        write(visit, again ? "report.again-" : "report.", again ? one(LAST_WHY, reviewed.visitId()) : "");
     }
 
     /** A closed visit as its report tells of it. */

@@ -149,15 +149,15 @@ final class CheckCommand implements AdminCommand {
     }
 
     private static boolean holds(Connection owner, Invariant invariant) throws SQLException {
-        try (Statement statement = owner.createStatement();
-                ResultSet row = statement.executeQuery(invariant.sql())) {
-            row.next();
-            return said(invariant.name(), row.getLong(1), row.getLong(2));
-        }
+        return said(invariant.on(owner));
     }
 
     private static boolean said(String name, long rows, long bad) {
-        System.out.println("check %s %s rows=%d bad=%d".formatted(name, bad == 0 ? "ok" : "FAIL", rows, bad));
-        return bad == 0;
+        return said(new Invariant.Found(name, rows, bad));
+    }
+
+    private static boolean said(Invariant.Found found) {
+        System.out.println(found.line());
+        return found.bad() == 0;
     }
 }

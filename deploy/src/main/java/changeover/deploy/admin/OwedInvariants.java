@@ -80,11 +80,20 @@ final class OwedInvariants {
                                      where b.tenant_id = d.tenant_id and b.deposit_id = d.id and not exists (
                                        select 1 from payment_undoing u
                                         where u.tenant_id = r.tenant_id and u.payment_id = r.id)), 0) as back,
-                                   exists (select 1 from deposit_return b join payment r
+                                   p.kind <> 'payment' or exists (select 1 from deposit_return b join payment r
                                         on r.tenant_id = b.tenant_id and r.id = b.refund_id
                                      where b.tenant_id = d.tenant_id and b.deposit_id = d.id
                                        and (r.kind <> 'refund' or r.customer_id <> p.customer_id)) as strange
                               from deposit d join payment p on p.tenant_id = d.tenant_id and p.id = d.payment_id) x"""),
+            new Invariant("deposit-receipts", "deposit", """
+                    select coalesce(sum(n), 0), count(*) filter (where n <> last or first <> 1)
+                      from (select count(*) as n, min(number) as first, max(number) as last
+                              from deposit group by tenant_id) d"""),
+            new Invariant("deposit-refunds", "deposit_return", """
+                    select count(*), count(*) filter (where d.id is null or exists (
+                        select 1 from payment_allocation a where a.tenant_id = b.tenant_id and a.payment_id = b.refund_id))
+                      from deposit_return b
+                      left join deposit d on d.tenant_id = b.tenant_id and d.id = b.deposit_id"""),
             new Invariant("ledger", "ledger_posting", """
                     select count(*), count(*) filter (where total <> 0)
                       from (select sum(amount_minor) as total from ledger_posting group by tenant_id, entry_id) e"""));

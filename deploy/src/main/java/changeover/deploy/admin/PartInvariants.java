@@ -15,12 +15,12 @@ final class PartInvariants {
                       left join (select tenant_id, order_id, sum(quantity) as quantity from part_return group by 1, 2) r
                         on r.tenant_id = o.tenant_id and r.order_id = o.id"""),
             new Invariant("parts-arrived", "part_arrival", """
-                    select count(*), count(*) filter (where m.n is distinct from 1 or m.quantity <> a.quantity)
+                    select count(*), count(*) filter (where m.n is distinct from 1 or m.quantity is distinct from a.quantity)
                       from part_arrival a
                       join part_order o on o.tenant_id = a.tenant_id and o.id = a.order_id
-                      left join lateral (select count(*) as n, sum(x.quantity) as quantity from stock_movement x
-                         where x.tenant_id = a.tenant_id and x.operation_id = a.id and x.kind = 'receipt'
-                           and x.part_code = o.part_code and x.place_id = a.place_id) m on true"""),
+                      left join lateral (select count(*) as n, sum(x.quantity) filter (where x.kind = 'receipt'
+                           and x.part_code = o.part_code and x.place_id = a.place_id) as quantity from stock_movement x
+                         where x.tenant_id = a.tenant_id and x.operation_id = a.id) m on true"""),
             new Invariant("parts-returned", "part_return", """
                     select count(*), count(*) filter (where coalesce(f.quantity, 0) <>
                           case when r.to_place_id = r.from_place_id then 0 else -r.quantity end
@@ -41,6 +41,24 @@ final class PartInvariants {
                       left join (select tenant_id, visit_id, part_code, sum(quantity) as quantity
                                    from part_used group by 1, 2, 3) p
                         on p.tenant_id = m.tenant_id and p.visit_id = m.visit_id and p.part_code = m.part_code"""),
+            new Invariant("parts-caused", "stock_movement", """
+                    select count(*), count(*) filter (where
+                        (m.kind = 'give' and (g.id is null or g.quantity <> -m.quantity or g.part_code <> m.part_code))
+                        or (m.kind = 'return' and m.visit_id is null and r.id is null))
+                      from stock_movement m
+                      left join part_given g on g.tenant_id = m.tenant_id and g.operation_id = m.operation_id
+                      left join part_return r on r.tenant_id = m.tenant_id and r.id = m.operation_id"""),
+            new Invariant("parts-given", "part_given", """
+                    select count(*), count(*) filter (where m.n is distinct from 1)
+                      from part_given g
+                      left join lateral (select count(*) as n from stock_movement x
+                         where x.tenant_id = g.tenant_id and x.operation_id = g.operation_id and x.kind = 'give'
+                           and x.part_code = g.part_code and x.place_id = g.place_id) m on true"""),
+            new Invariant("parts-below-nought", "stock_movement", """
+                    select count(*), count(*) filter (where quantity < 0 and not named)
+                      from (select sum(quantity) as quantity, bool_or(kind in ('use', 'move', 'count')
+                                 and trim(coalesce(why, '')) <> '') as named
+                              from stock_movement group by tenant_id, place_id, part_code) at_hand"""),
             new Invariant("free-returns", "return_visit", """
                     select count(*), count(*) filter (where v.kind <> 'return' or b.home_id is distinct from v.home_id)
                       from return_visit r

@@ -76,9 +76,15 @@ public class DemoCloseOut {
 
     /** A repair that somebody called for: nothing was promised, and every minute is charged. */
     void closeCall(UUID visit, DemoShop.Hand hand, LocalTime starts, int minutes) {
+        closeCall(visit, hand, starts, minutes, List.of());
+    }
+
+    /** @param found what was found there */
+    void closeCall(UUID visit, DemoShop.Hand hand, LocalTime starts, int minutes, List<Operation.Found> found) {
         boolean french = businesses.current().language().equals("fr");
         var said = new ArrayList<Operation>();
         said.add(new Operation.Arrive());
+        said.addAll(found);
         said.add(new Operation.MinutesTold(minutes, 0, null));
         said.add(new Operation.Received(french ? "La personne de la maison" : "The household", null));
         send(visit, hand, starts, said);

@@ -84,6 +84,9 @@ public class DemoYear {
     DemoParts parts;
 
     @Inject
+    DemoStops stops;
+
+    @Inject
     DemoBank bank;
 
     @Inject
@@ -158,6 +161,7 @@ public class DemoYear {
         current.run(tenant, office, () -> bank.bring(shop, today));
         current.run(tenant, office, () -> late.settle(shop, today));
         current.run(tenant, office, () -> billing.leave(shop, today));
+        stops.make(tenant, shop, hands, entered, today);
         visits.planAhead(tenant, hands, today);
         season.plan(tenant, office, shop, today);
         papers.makePending(tenant, 40);

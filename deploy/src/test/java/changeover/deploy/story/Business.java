@@ -41,6 +41,30 @@ record Business(
             "281.37",
             "320.02");
 
+    /** One visit of an hour with its trip: 96.00 + 35.00 = 131.00; 6.55 + 13.07; the second of half an hour: 83.00; 4.15 + 8.28. */
+    static final Business QUEBEC_CALLED = new Business(
+            "appel-exemple",
+            "fr",
+            "CA-QC",
+            "odile.exemple@example.com",
+            "Dépannage Exemple",
+            "Val-Clairon",
+            "8, rang du Tremble",
+            "150,62",
+            "246,05");
+
+    /** 131.00 + 17.03 = 148.03 (HST 13 %); the second visit 83.00 + 10.79 = 93.79. */
+    static final Business ONTARIO_CALLED = new Business(
+            "call-example",
+            "en",
+            "CA-ON",
+            "olive.example@example.com",
+            "Example Repairs",
+            "Port Ambrose",
+            "41 Millrace Lane",
+            "148.03",
+            "241.82");
+
     boolean isFrench() {
         return language.equals("fr");
     }
@@ -62,7 +86,7 @@ record Business(
     }
 
     String technicianMail() {
-        return in("mika.tarneau@example.com", "mika.tarn@example.com");
+        return in("mika.tarneau.", "mika.tarn.") + slug + "@example.com";
     }
 
     /** An amount as this business types it. */

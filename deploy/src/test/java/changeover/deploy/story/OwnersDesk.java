@@ -76,7 +76,7 @@ final class OwnersDesk {
         assertTrue(browser.text("main").contains("confirmed by you"), () -> browser.text("main"));
     }
 
-    private void price(String item, String amount) {
+    void price(String item, String amount) {
         browser.fill("item", item);
         browser.fill("price", business.amount(amount));
         browser.fill("from", today);

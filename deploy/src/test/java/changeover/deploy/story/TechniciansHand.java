@@ -9,6 +9,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.imageio.ImageIO;
+import org.openqa.selenium.support.ui.Select;
 
 /** What the technician does in front of the machine, on a telephone. */
 final class TechniciansHand {
@@ -55,6 +56,57 @@ final class TechniciansHand {
         browser.open(visit() + "/closure");
         browser.choose("rest", "yes");
         browser.fill("minutes", "50");
+        browser.fill("by", business.customer());
+        browser.follow("main form button.first");
+        assertTrue(!browser.all(".stamp").isEmpty(), () -> browser.text("main"));
+    }
+
+    /** A call has no checklist: the machine is written down from its plate, what failed is said, and the sheet closed. */
+    void findsWhatFailed() {
+        browser.open(at + "/field");
+        browser.follow("ol.rows.dated a");
+        browser.follow("form[action$='/arrival'] button");
+        String visit = visit();
+        browser.open(visit);
+        browser.follow("main a[href$='/machines']");
+        browser.follow("main a[href$='kind=gas-furnace']");
+        browser.fill("name", business.in("Fournaise", "Furnace"));
+        browser.fill("make", "Norrland");
+        browser.fill("serial", "N-7714");
+        browser.follow("main form button.first");
+        browser.open(visit);
+        browser.follow("main a[href$='/findings']");
+        new Select(browser.find("main [name=machine]")).selectByIndex(1);
+        browser.choose("level", "urgent");
+        browser.fill("text", business.in("Le moteur d’extraction ne tourne pas", "The inducer motor does not turn"));
+        browser.choose("language", business.language());
+        browser.fill("toldTo", business.customer());
+        browser.choose("answer", "yes");
+        browser.fill("next", "estimate");
+        browser.follow("main form button.first");
+        assertEquals(1, browser.all("main .notice").size(), () -> browser.text("main"));
+        browser.follow("main a[href$='/closure']");
+        closes("60");
+    }
+
+    /** The part that came is fitted under the maker's warranty. */
+    void fitsThePart() {
+        browser.open(at + "/field");
+        browser.follow("ol.rows.dated li:last-child a");
+        browser.follow("form[action$='/arrival'] button");
+        browser.follow("main a[href$='/parts']");
+        browser.fill("taken", MorningCall.PART);
+        browser.fill("used", "1");
+        browser.choose("why", "warranty");
+        new Select(browser.find("main [name=machine]")).selectByIndex(1);
+        browser.follow("form[action$='/parts'] button.first");
+        assertEquals(0, browser.all(".wrongs").size(), () -> browser.text("main"));
+        browser.open(visit() + "/closure");
+        closes("30");
+    }
+
+    private void closes(String minutes) {
+        browser.fill("minutes", minutes);
         browser.fill("by", business.customer());
         browser.follow("main form button.first");
         assertTrue(!browser.all(".stamp").isEmpty(), () -> browser.text("main"));

@@ -57,18 +57,30 @@ class WalkStoryTest {
 
     @Test
     @Order(3)
+    void a_call_without_a_plan_ends_in_a_paid_second_visit_in_french() {
+        called(Business.QUEBEC_CALLED);
+    }
+
+    @Test
+    @Order(4)
+    void a_call_without_a_plan_ends_in_a_paid_second_visit_in_english() {
+        called(Business.ONTARIO_CALLED);
+    }
+
+    @Test
+    @Order(5)
     void the_demo_shows_a_living_shop_in_french() {
         tour(Examples.LISIERE);
     }
 
     @Test
-    @Order(4)
+    @Order(6)
     void the_demo_shows_a_living_shop_in_english() {
         tour(Examples.KILN_LANE);
     }
 
     @Test
-    @Order(5)
+    @Order(7)
     void what_breaks_a_rule_is_found() {
         Examples.Shop shop = Examples.KILN_LANE;
         try (Browser browser = new Browser(shop.language(), 1280)) {
@@ -85,7 +97,7 @@ class WalkStoryTest {
     }
 
     @Test
-    @Order(6)
+    @Order(8)
     void every_invariant_holds_afterwards() {
         assertEquals("check all ok", installed.admin("check"));
     }
@@ -113,34 +125,66 @@ class WalkStoryTest {
     }
 
     private static void walk(Business business) {
-        String opened = installed.admin(
-                "business",
-                "add",
-                "--slug",
-                business.slug(),
-                "--name",
-                business.name(),
-                "--address",
-                "1, " + business.town(),
-                "--region",
-                business.region(),
-                "--language",
-                business.language(),
-                "--owner",
-                business.owner(),
-                "--gst",
-                "123456789 RT0001",
-                "--qst",
-                "1234567890 TQ0001");
+        String password = opened(business);
         try (Browser browser = new Browser(business.language(), 1280)) {
-            browser.signIn(
-                    installed.url() + "/" + business.slug(),
-                    business.owner(),
-                    opened.replaceAll(".* password=", ""),
-                    Business.OWN_PASSWORD);
+            firstSignIn(browser, business, business.owner(), password);
             walk(business, new OwnersDesk(browser, business, installed.url()));
             browser.walked();
         }
+    }
+
+    private static void called(Business business) {
+        String password = opened(business);
+        try (Browser browser = new Browser(business.language(), 1280)) {
+            firstSignIn(browser, business, business.owner(), password);
+            var owner = new OwnersDesk(browser, business, installed.url());
+            var desk = new MorningCall(browser, business, installed.url());
+            String technicians = owner.invitesTheTechnician();
+            owner.readsTheRate();
+            desk.setsUpTheShop(owner);
+            String first = desk.takesTheCall();
+            desk.givesItsDay(first, "07:30");
+            try (Browser telephone = new Browser(business.language(), 390)) {
+                firstSignIn(telephone, business, business.technicianMail(), technicians);
+                var technician = new TechniciansHand(telephone, business, installed.url());
+                technician.findsWhatFailed();
+                desk.writesTheWarranty(first);
+                desk.estimates();
+                String second = desk.waitsForThePart(first);
+                desk.givesItsDay(second, "14:00");
+                technician.fitsThePart();
+                desk.claimsThePart(second);
+                desk.isPaid(second);
+            }
+        }
+    }
+
+    private static void firstSignIn(Browser browser, Business business, String mail, String password) {
+        browser.signIn(installed.url() + "/" + business.slug(), mail, password, Business.OWN_PASSWORD);
+    }
+
+    /** @return the owner's password, which serves once */
+    private static String opened(Business business) {
+        return installed.admin(
+                        "business",
+                        "add",
+                        "--slug",
+                        business.slug(),
+                        "--name",
+                        business.name(),
+                        "--address",
+                        "1, " + business.town(),
+                        "--region",
+                        business.region(),
+                        "--language",
+                        business.language(),
+                        "--owner",
+                        business.owner(),
+                        "--gst",
+                        "123456789 RT0001",
+                        "--qst",
+                        "1234567890 TQ0001")
+                .replaceAll(".* password=", "");
     }
 
     private static void walk(Business business, OwnersDesk owner) {
@@ -154,11 +198,7 @@ class WalkStoryTest {
         String agreement = owner.sells(home);
         String visit = owner.givesAVisitItsDay(home);
         try (Browser telephone = new Browser(business.language(), 390)) {
-            telephone.signIn(
-                    installed.url() + "/" + business.slug(),
-                    business.technicianMail(),
-                    password,
-                    Business.OWN_PASSWORD);
+            firstSignIn(telephone, business, business.technicianMail(), password);
             var technician = new TechniciansHand(telephone, business, installed.url());
             technician.goesToTheStop();
             technician.closesTheVisit();

@@ -28,6 +28,13 @@ public class FollowUps {
                 .getResultList();
     }
 
+    /** How many ask for an estimate. */
+    public int countToEstimate() {
+        return rows.createQuery("select count(*) from FollowUp where endedOn is null and kind = 'estimate'", Long.class)
+                .getSingleResult()
+                .intValue();
+    }
+
     public List<FollowUp> ofHome(UUID homeId) {
         return rows.createQuery("from FollowUp where homeId = :home order by openedOn desc, id", FollowUp.class)
                 .setParameter("home", homeId)

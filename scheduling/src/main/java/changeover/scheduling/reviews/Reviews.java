@@ -1,12 +1,8 @@
 package changeover.scheduling.reviews;
 
-import changeover.contracts.catalogue.FindingLevel;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Checks;
 import changeover.contracts.words.Refusal;
-import changeover.scheduling.closeout.VisitClosed;
-import changeover.scheduling.dayplan.SecondHand;
-import changeover.scheduling.dayplan.SecondHands;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Event;
 import jakarta.inject.Inject;
@@ -15,7 +11,6 @@ import jakarta.persistence.Query;
 import jakarta.persistence.Tuple;
 import java.time.LocalDate;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -47,62 +42,10 @@ public class Reviews {
     EntityManager rows;
 
     @Inject
-    ReviewRules rules;
-
-    @Inject
-    SecondHands seconds;
-
-    @Inject
     Today today;
 
     @Inject
     Event<ClosureReviewed> reviewed;
-
-    /** A visit was closed; the first rule that holds it keeps its report and its draft here. */
-    void look(VisitClosed closed) {
-        List<KnownRule> standing = rules.standing();
-        if (standing.isEmpty()) {
-            return;
-        }
-        ReviewRule.Closed facts = facts(closed);
-        standing.stream()
-                .filter(rule -> rule.rule().holds(facts))
-                .findFirst()
-                .ifPresent(rule -> rows.createNativeQuery("insert into review_hold (visit_id, rule_id, day, at)"
-                                + " values (:visit, :rule, :day, :at)")
-                        .setParameter("visit", closed.visitId())
-                        .setParameter("rule", rule.id())
-                        .setParameter("day", closed.day())
-                        .setParameter("at", today.now())
-                        .executeUpdate());
-    }
-
-    private ReviewRule.Closed facts(VisitClosed closed) {
-        return new ReviewRule.Closed(
-                closed.technicianId(),
-                seconds.of(closed.visitId()).map(SecondHand::technicianId).orElse(null),
-                gravest(closed.visitId()),
-                closuresOf(closed.technicianId()),
-                closed.day());
-    }
-
-    @SuppressWarnings("unchecked")
-    private @Nullable FindingLevel gravest(UUID visit) {
-        List<String> levels = rows.createNativeQuery("select distinct level from finding where visit_id = :visit")
-                .setParameter("visit", visit)
-                .getResultList();
-        return levels.stream()
-                .map(FindingLevel::ofCode)
-                .max(Comparator.naturalOrder())
-                .orElse(null);
-    }
-
-    private int closuresOf(UUID technician) {
-        return ((Number) rows.createNativeQuery("select count(*) from closure where technician_id = :technician")
-                        .setParameter("technician", technician)
-                        .getSingleResult())
-                .intValue();
-    }
 
     /** Whether the visit's report and draft wait. */
     public boolean isHeld(UUID visit) {
@@ -125,6 +68,18 @@ public class Reviews {
         return Set.copyOf(held);
     }
 
+    /** The visits to a home whose report and draft wait. */
+    @SuppressWarnings("unchecked")
+    public Set<UUID> heldIn(UUID home) {
+        List<UUID> held = rows.createNativeQuery("""
+                        select r.visit_id from review_hold r
+                          join closure c on (c.tenant_id, c.visit_id) = (r.tenant_id, r.visit_id)
+                         where r.tenant_id = current_tenant() and c.home_id = :home
+                           and not exists (select from review_answer a where (a.tenant_id, a.hold_id) = (r.tenant_id, r.id))
+                        """, UUID.class).setParameter("home", home).getResultList();
+        return Set.copyOf(held);
+    }
+
     /** Those that wait, the oldest first. */
     public List<HeldClosure> waiting() {
         return read(ask(" and a.id is null order by r.at, r.id"));
@@ -141,8 +96,9 @@ public class Reviews {
         return read(ask(" and r.id = :id").setParameter("id", id)).stream().findFirst();
     }
 
+    /** The last time that it waited. */
     public Optional<HeldClosure> ofVisit(UUID visit) {
-        return read(ask(" and r.visit_id = :visit").setParameter("visit", visit)).stream()
+        return read(ask(" and r.visit_id = :visit order by r.version desc").setParameter("visit", visit)).stream()
                 .findFirst();
     }
 

@@ -11,9 +11,9 @@ import jakarta.inject.Inject;
 class WhenVisitClosed {
 
     @Inject
-    Reviews reviews;
+    ReviewHolds holds;
 
     void hold(@Observes @Priority(10) VisitClosed closed) {
-        reviews.look(closed);
+        holds.look(closed);
     }
 }

@@ -2,9 +2,11 @@ package changeover.scheduling.stopped;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,10 +15,13 @@ import org.jspecify.annotations.Nullable;
  * @param visitId where it was seen; null when the office wrote it down
  * @param person name of who stopped it; empty where nobody knows
  * @param sentence code of what was seen; null with {@code seen} and its {@code language}
- * @param ticket who may put it back: refrigerant, gas or electrical
+ * @param ticket who may put it back: refrigerant, gas or electrical, as it was corrected last
+ * @param firstTicket the one that was asked for when it was stopped
+ * @param corrections of the ticket, the first one first
  * @param place of the home, ISO 3166-2
  * @param heat what was answered last about the heat; null while nobody was asked
  * @param back how it ended; null while it must not be used
+ * @param added duties that the office added
  */
 public record MachineStop(
         UUID id,
@@ -34,14 +39,26 @@ public record MachineStop(
         @Nullable String language,
         @Nullable String shutOff,
         String ticket,
+        String firstTicket,
         String place,
         @Nullable Heat heat,
         @Nullable Back back,
+        List<Correction> corrections,
+        List<StopDuty> added,
         List<Done> done) {
 
     public MachineStop {
+        corrections = List.copyOf(corrections);
+        added = List.copyOf(added);
         done = List.copyOf(done);
     }
+
+    /**
+     * Somebody said that another ticket is the right one.
+     *
+     * @param person name of who said so
+     */
+    public record Correction(String ticket, String why, String person, Instant at) {}
 
     /** @param person name of who said so */
     public record Heat(HeatAnswer answer, String person, Instant at) {}
@@ -81,9 +98,18 @@ public record MachineStop(
         return isOpen() && heat == null;
     }
 
-    /** Everything that has to be done, done or not. */
+    /** Everything that has to be done, done or not, the first due first; what was done for another ticket stays done. */
     public List<Owed> duties() {
-        return StopDuty.of(place, ticket, day).stream()
+        List<StopDuty> asked = StopDuty.of(place, ticket, day);
+        Stream<StopDuty> before = ticket.equals(firstTicket)
+                ? Stream.empty()
+                : StopDuty.of(place, firstTicket, day).stream()
+                        .filter(duty -> doneOf(duty) != null)
+                        .filter(duty -> asked.stream()
+                                .noneMatch(one -> one.code().equals(duty.code())));
+        return Stream.of(asked.stream(), before, added.stream())
+                .flatMap(duties -> duties)
+                .sorted(Comparator.comparingInt(StopDuty::days))
                 .map(duty -> new Owed(duty, duty.dueOn(day), doneOf(duty)))
                 .toList();
     }

@@ -34,6 +34,11 @@ public record StopDuty(
 
     public static final String EVERYWHERE = "*";
 
+    /** Who has to do it. */
+    public static final String OFFICE = "office";
+
+    public static final String WHOEVER = "whoever-stops";
+
     /** Done already where it was said at the stop itself. */
     public static final String SHUT_OFF = "shut-off";
 

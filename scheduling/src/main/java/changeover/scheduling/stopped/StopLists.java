@@ -1,6 +1,5 @@
 package changeover.scheduling.stopped;
 
-import changeover.scheduling.stopped.MachineStop.Done;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
@@ -100,33 +99,10 @@ public class StopLists {
     @SuppressWarnings("unchecked")
     private List<MachineStop> read(Query ask) {
         List<Tuple> found = ask.getResultList();
-        Map<UUID, List<Done>> done =
-                done(found.stream().map(row -> row.get("id", UUID.class)).toList());
+        StopsBeside said =
+                StopsBeside.of(rows, found.stream().map(row -> row.get("id", UUID.class)).toList());
         return found.stream()
-                .map(row -> StopRow.of(row, done.getOrDefault(row.get("id", UUID.class), List.of())))
+                .map(row -> StopRow.of(row, said.of(row.get("id", UUID.class), row.get("day", LocalDate.class))))
                 .toList();
-    }
-
-    @SuppressWarnings("unchecked")
-    private Map<UUID, List<Done>> done(List<UUID> stops) {
-        if (stops.isEmpty()) {
-            return Map.of();
-        }
-        List<Tuple> found = rows.createNativeQuery(
-                        "select stop_id, code, who, day, words from stop_duty_done"
-                                + " where tenant_id = current_tenant() and stop_id in (:stops) order by at",
-                        Tuple.class)
-                .setParameter("stops", stops)
-                .getResultList();
-        return found.stream()
-                .collect(Collectors.groupingBy(
-                        row -> row.get("stop_id", UUID.class),
-                        Collectors.mapping(
-                                row -> new Done(
-                                        row.get("code", String.class),
-                                        row.get("who", String.class),
-                                        row.get("day", LocalDate.class),
-                                        row.get("words", String.class)),
-                                Collectors.toList())));
     }
 }

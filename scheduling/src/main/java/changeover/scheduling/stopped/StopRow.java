@@ -3,7 +3,6 @@ package changeover.scheduling.stopped;
 import jakarta.persistence.Tuple;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -12,7 +11,8 @@ final class StopRow {
 
     private StopRow() {}
 
-    static MachineStop of(Tuple row, List<MachineStop.Done> done) {
+    /** @param beside what was said of it later, by stop */
+    static MachineStop of(Tuple row, StopsBeside.Beside beside) {
         return new MachineStop(
                 row.get("id", UUID.class),
                 row.get("home_id", UUID.class),
@@ -28,11 +28,16 @@ final class StopRow {
                 row.get("seen", String.class),
                 row.get("language", String.class),
                 row.get("shut_off", String.class),
+                beside.corrections().isEmpty()
+                        ? row.get("ticket", String.class)
+                        : beside.corrections().getLast().ticket(),
                 row.get("ticket", String.class),
                 row.get("place", String.class),
                 heat(row),
                 back(row),
-                done);
+                beside.corrections(),
+                beside.added(),
+                beside.done());
     }
 
     private static MachineStop.@Nullable Heat heat(Tuple row) {

@@ -7,7 +7,9 @@ import changeover.scheduling.stopped.HeatAnswer;
 import changeover.scheduling.stopped.MachineStops;
 import changeover.scheduling.stopped.NewStop;
 import changeover.scheduling.stopped.RestoringTicket;
+import changeover.scheduling.stopped.StopCorrections;
 import changeover.scheduling.stopped.StopDeeds;
+import changeover.scheduling.stopped.StopDuty;
 import changeover.scheduling.stopped.StopEnd;
 import changeover.scheduling.stopped.StopLists;
 import changeover.web.session.Once;
@@ -31,6 +33,9 @@ class StopAnswers {
 
     @Inject
     StopDeeds deeds;
+
+    @Inject
+    StopCorrections corrections;
 
     @Inject
     StopLists lists;
@@ -71,6 +76,32 @@ class StopAnswers {
         String words = asked.line("words", WORDS);
         asked.nothingElse().understood();
         deeds.done(stop, code, who, day == null ? today.day() : day, words);
+        return document(stop);
+    }
+
+    /** {@code words, source, due}, optionally {@code whose} (office, whoever-stops). */
+    StopDocument add(@Nullable String operation, UUID stop, Asked asked) {
+        String words = asked.text("words", WORDS);
+        String source = asked.text("source", WORDS);
+        LocalDate due = asked.day("due");
+        String whose = asked.value("whose") == null
+                ? StopDuty.OFFICE
+                : asked.oneOf("whose", Set.of(StopDuty.OFFICE, StopDuty.WHOEVER));
+        asked.nothingElse().understood();
+        corrections.add(
+                Once.named(operation),
+                stop,
+                new StopCorrections.NewDuty(words, whose.equals(StopDuty.OFFICE), due, source),
+                current.person());
+        return document(stop);
+    }
+
+    /** {@code ticket, why}. */
+    StopDocument ticket(UUID stop, Asked asked) {
+        String ticket = asked.oneOf("ticket", RestoringTicket.TICKETS);
+        String why = asked.text("why", WORDS);
+        asked.nothingElse().understood();
+        corrections.ticket(stop, ticket, why, current.person());
         return document(stop);
     }
 

@@ -32,6 +32,7 @@ public record StopDocument(
         String ticket,
         String place,
         List<Duty> duties,
+        List<Correction> corrections,
         @Nullable Heat heat,
         @Nullable Back back) {
 
@@ -49,6 +50,9 @@ public record StopDocument(
             String source,
             boolean read,
             @Nullable Done done) {}
+
+    /** Another ticket was the right one. */
+    public record Correction(String ticket, String why, String by, Instant at) {}
 
     public record Done(String who, LocalDate day, @Nullable String words) {}
 
@@ -91,6 +95,9 @@ public record StopDocument(
                 stop.ticket(),
                 stop.place(),
                 stop.duties().stream().map(StopDocument::duty).toList(),
+                stop.corrections().stream()
+                        .map(one -> new Correction(one.ticket(), one.why(), one.person(), one.at()))
+                        .toList(),
                 heat(stop.heat()),
                 back == null
                         ? null

@@ -112,6 +112,26 @@ public class StopsApi {
         });
     }
 
+    /** Something else has to be done: {@code words, source, due}, optionally {@code whose} (office, whoever-stops). */
+    @POST
+    @Path("stopped/{stop}/additions")
+    public Response add(@PathParam("stop") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
+        return once.answer(operation, "stopped addition " + id + body, () -> {
+            var _ = found(id);
+            return Once.Answer.done(answers.add(operation, id, Asked.of(body, json)));
+        });
+    }
+
+    /** Another ticket may put it back: {@code ticket, why}. */
+    @POST
+    @Path("stopped/{stop}/ticket")
+    public Response ticket(@PathParam("stop") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
+        return once.answer(operation, "stopped ticket " + id + body, () -> {
+            var _ = found(id);
+            return Once.Answer.done(answers.ticket(id, Asked.of(body, json)));
+        });
+    }
+
     private MachineStop found(UUID id) {
         return lists.find(id).orElseThrow(NotFoundException::new);
     }

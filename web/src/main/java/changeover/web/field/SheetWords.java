@@ -55,6 +55,12 @@ public interface SheetWords {
     @Message("What you found")
     String found();
 
+    @Message("Write down what was found")
+    String write_found();
+
+    @Message("Keep what was found")
+    String keep_found();
+
     @Message("Take it back")
     String take_back();
 

@@ -5,6 +5,7 @@ import changeover.scheduling.closeout.DaySheet.Said;
 import changeover.scheduling.closeout.DaySheet.TaskLine;
 import changeover.scheduling.closeout.Operation;
 import changeover.scheduling.closeout.Outcome;
+import changeover.web.session.FindingTyped;
 import changeover.web.session.Typed;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
@@ -19,7 +20,6 @@ final class TaskForm {
 
     private static final int LINE = 200;
     private static final int WORDS = 2000;
-    private static final String NOTHING = "nothing";
 
     private final Typed typed;
     private final TaskLine task;
@@ -49,7 +49,7 @@ final class TaskForm {
                         "instrument", SheetSoFar.text(said, "instrument"), (one, other) -> one.isEmpty() ? other : one);
             });
         }
-        known.put("level", NOTHING);
+        known.put("level", FindingTyped.NOTHING);
         known.put("language", language);
         known.put("quantity", "1");
         known.put("why", "plan");
@@ -123,30 +123,8 @@ final class TaskForm {
     }
 
     private void finding(Telling telling) {
-        String level = typed.line("level", 40);
-        String sentence = typed.line("sentence", LINE);
-        String text = typed.line("text", WORDS);
-        if ((level == null || level.equals(NOTHING)) && sentence == null && text == null) {
-            return;
-        }
-        String chosen = typed.oneOf("level", Set.of("information", "recommended", "urgent", "do_not_use"));
-        telling.add(
-                new Operation.Found(
-                        chosen,
-                        sentence,
-                        text,
-                        text == null ? null : typed.oneOf("language", Set.of("en", "fr")),
-                        task.equipmentId(),
-                        task.id(),
-                        typed.line("toldTo", LINE),
-                        agreed(typed.line("answer", 10)),
-                        typed.line("next", 40),
-                        null),
-                field -> field.isEmpty() ? "text" : field);
-    }
-
-    private static @Nullable Boolean agreed(@Nullable String answer) {
-        return answer == null ? null : Boolean.valueOf(answer.equals("yes"));
+        FindingTyped.read(typed, task.equipmentId(), task.id())
+                .ifPresent(found -> telling.add(found, FindingTyped::field));
     }
 
     private void part(Telling telling) {

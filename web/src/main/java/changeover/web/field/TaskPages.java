@@ -1,14 +1,11 @@
 package changeover.web.field;
 
-import changeover.contracts.catalogue.FindingLevel;
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.scheduling.closeout.CloseOut;
 import changeover.scheduling.closeout.DaySheet.TaskLine;
 import changeover.scheduling.closeout.Reading;
 import changeover.scheduling.closeout.Readings;
 import changeover.scheduling.closeout.StopLines;
-import changeover.scheduling.stopped.MachineStop;
-import changeover.scheduling.stopped.StopLists;
 import changeover.scheduling.visits.VisitLists;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
@@ -72,7 +69,7 @@ public class TaskPages {
     InstrumentChoices instruments;
 
     @Inject
-    StopLists stops;
+    JustStopped stopped;
 
     @Inject
     CloseOut closeOut;
@@ -117,7 +114,7 @@ public class TaskPages {
                     typed.understood();
                     telling.tell(closeOut, id, current.person());
                     String visit = "/" + slug + "/field/visits/" + id;
-                    Optional<UUID> stop = stopped(typed, id);
+                    Optional<UUID> stop = stopped.by(typed, visits.found(id));
                     if (stop.isPresent()) {
                         return SaidOnce.at(visit + "/stopped/" + stop.get(), "stopped");
                     }
@@ -136,18 +133,6 @@ public class TaskPages {
                             Telling.form(typed).toString(),
                             instruments.of(line(lines, task), frame));
                 });
-    }
-
-    /** What was just said not to be used has its own list to go through first. */
-    private Optional<UUID> stopped(Typed typed, UUID id) {
-        if (!FindingLevel.DO_NOT_USE.code().equals(typed.line("level", 40))) {
-            return Optional.empty();
-        }
-        UUID home = visits.found(id).homeId();
-        return stops.openIn(List.of(home)).getOrDefault(home, List.of()).stream()
-                .filter(stop -> id.equals(stop.visitId()))
-                .reduce((_, last) -> last)
-                .map(MachineStop::id);
     }
 
     private String next(String visit, UUID id, UUID task, boolean measured) {

@@ -7,6 +7,7 @@ import changeover.scheduling.closeout.OperationJson;
 import changeover.scheduling.closeout.Outcome;
 import changeover.scheduling.closeout.SentOperation;
 import changeover.scheduling.closeout.StopLines;
+import changeover.web.session.FindingTyped;
 import changeover.web.session.Typed;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -33,6 +34,7 @@ final class AmendmentForm {
     /** What stands, as the form shows it. */
     Map<String, String> known() {
         Map<String, String> known = new LinkedHashMap<>();
+        known.put("level", FindingTyped.NOTHING);
         last("minutes").ifPresent(said -> {
             known.put("minutes", text(said, "minutes"));
             known.put("extra", text(said, "extra"));
@@ -80,6 +82,7 @@ final class AmendmentForm {
                     .filter(said -> said.id().toString().equals(back))
                     .forEach(said -> told.add(new Operation.TakeBack(said.id())));
         }
+        FindingTyped.read(typed, typed.idOrNone("machine"), null).ifPresent(told::add);
         List<SentOperation> sent = new ArrayList<>();
         for (Operation operation : told) {
             sent.add(SentOperation.of(

@@ -15,6 +15,7 @@ import changeover.scheduling.visits.VisitLists;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
+import changeover.web.session.OrderChoices;
 import changeover.web.session.Said;
 import changeover.web.session.SaidOnce;
 import changeover.web.session.Tab;
@@ -56,8 +57,20 @@ public class AmendmentPages {
     /** What may be taken back: a finding or a part. */
     public record Thing(String id, String words) {}
 
-    /** The visit as it stands. */
-    public record View(UUID visit, UUID homeId, String home, List<Task> tasks, List<Thing> things) {}
+    /**
+     * The visit as it stands.
+     *
+     * @param sentences what may be said of something that is found now
+     * @param machines at which it may be found
+     */
+    public record View(
+            UUID visit,
+            UUID homeId,
+            String home,
+            List<Task> tasks,
+            List<Thing> things,
+            List<OrderChoices.Choice> sentences,
+            List<OrderChoices.Choice> machines) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
@@ -82,6 +95,9 @@ public class AmendmentPages {
     OwnCatalogue catalogue;
 
     @Inject
+    OrderChoices choices;
+
+    @Inject
     Amendments amendments;
 
     @Inject
@@ -94,7 +110,9 @@ public class AmendmentPages {
     @Transactional
     public TemplateInstance write(@PathParam("id") UUID id) {
         VisitLists.Row row = found(id);
-        return page(row, UUID.randomUUID().toString(), Said.filled(new AmendmentForm(lines(row)).known()));
+        Map<String, String> known = new AmendmentForm(lines(row)).known();
+        known.put("language", frames.locale().getLanguage());
+        return page(row, UUID.randomUUID().toString(), Said.filled(known));
     }
 
     @POST
@@ -153,7 +171,12 @@ public class AmendmentPages {
                                 .filter(said -> said.kind().equals("finding")
                                         || said.kind().equals("part"))
                                 .map(said -> thing(said, trade, locale))
-                                .toList()),
+                                .toList(),
+                        trade.sentences().stream()
+                                .map(one -> new OrderChoices.Choice(
+                                        one.code(), one.wording().in(locale)))
+                                .toList(),
+                        choices.machines(row.homeId())),
                 made,
                 form);
     }

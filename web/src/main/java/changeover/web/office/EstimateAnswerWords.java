@@ -182,6 +182,12 @@ public interface EstimateAnswerWords {
 
     // On the day's page
 
+    @Message("One estimate is to be written.")
+    String write_one();
+
+    @Message("{count} estimates are to be written.")
+    String write_some(int count);
+
     @Message("One estimate waits for an answer.")
     String open_one();
 

@@ -185,6 +185,13 @@ public interface ReviewWords {
     @Message("Take it back")
     String take_back();
 
+    @Message("Something was found that is not written down")
+    String found_too();
+
+    @Message(
+            "What must not be used is stopped and told at once. The corrected visit waits to be looked over where a rule says so.")
+    String found_too_lead();
+
     @Message("Reason")
     String reason();
 

@@ -16,6 +16,7 @@ import changeover.scheduling.dayplan.Due;
 import changeover.scheduling.dayplan.DueCounts;
 import changeover.scheduling.dayplan.DueVisit;
 import changeover.scheduling.instruments.Instruments;
+import changeover.scheduling.closeout.FollowUps;
 import changeover.scheduling.orders.OrderLists;
 import changeover.scheduling.stopped.StopLists;
 import changeover.scheduling.visits.StillUnread;
@@ -74,6 +75,7 @@ public class TodayPages {
             String weekday,
             CallLists.Counts calls,
             Estimates.Counts estimates,
+            int toEstimate,
             OrderLists.Counts orders,
             List<StopInWords.View> stops,
             List<ReviewRows.Line> reviews,
@@ -110,6 +112,9 @@ public class TodayPages {
 
     @Inject
     Estimates estimates;
+
+    @Inject
+    FollowUps followUps;
 
     @Inject
     OrderLists orders;
@@ -178,6 +183,7 @@ public class TodayPages {
                         words.withWeekday(day),
                         calls.counts(today.now()),
                         estimates.counts(),
+                        followUps.countToEstimate(),
                         orders.counts(day),
                         stopWords.of(stops.open(), frame),
                         reviews.waiting(frame),

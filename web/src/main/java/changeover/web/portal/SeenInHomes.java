@@ -30,6 +30,7 @@ import java.util.stream.Collectors;
 public class SeenInHomes {
 
     private static final int MOST = 20;
+    private static final UUID NONE = new UUID(0, 0);
 
     @Inject
     EntityManager rows;
@@ -46,14 +47,18 @@ public class SeenInHomes {
     @Inject
     Reviews reviews;
 
+    /** What somebody still has to look over is not the customer's yet. */
     List<Dwelling.Seen> openIn(UUID home, LocalDate since, Catalogue trade, Locale locale) {
+        Set<UUID> held = reviews.heldIn(home);
         List<Finding> open = rows.createQuery("""
                         from Finding where homeId = :home and clearedOn is null
                         and level <> 'do_not_use' and (day >= :since or level = 'urgent')
+                        and visitId in (select c.visitId from Closure c where c.homeId = :home) and visitId not in :held
                         order by case level when 'urgent' then 1 when 'recommended' then 2 else 3 end, day desc, id
                         """, Finding.class)
                 .setParameter("home", home)
                 .setParameter("since", since)
+                .setParameter("held", held.isEmpty() ? Set.of(NONE) : held)
                 .setMaxResults(MOST)
                 .getResultList();
         Map<UUID, String> machines = open.isEmpty()

@@ -60,6 +60,7 @@ public class StopInWords {
             int toDo,
             boolean late,
             List<Duty> duties,
+            List<Correction> corrections,
             @Nullable Heat heat,
             @Nullable Back back) {}
 
@@ -81,6 +82,9 @@ public class StopInWords {
             String said,
             String source,
             boolean read) {}
+
+    /** Another ticket is the right one. @param ticket code */
+    public record Correction(String ticket, String why, String by, String day) {}
 
     /** @param tonight empty where nothing was asked */
     public record Heat(
@@ -169,6 +173,9 @@ public class StopInWords {
                 owed.size(),
                 owed.stream().anyMatch(one -> one.isLate(frame.today())),
                 stop.duties().stream().map(one -> duty(one, frame)).toList(),
+                stop.corrections().stream()
+                        .map(one -> new Correction(one.ticket(), one.why(), one.person(), moment(one.at(), frame)))
+                        .toList(),
                 heat(stop.heat(), frame),
                 back(stop.back(), frame));
     }

@@ -5,6 +5,8 @@ import changeover.contracts.tenants.Today;
 import changeover.scheduling.stopped.HeatAnswer;
 import changeover.scheduling.stopped.NewStop;
 import changeover.scheduling.stopped.RestoringTicket;
+import changeover.scheduling.stopped.StopCorrections;
+import changeover.scheduling.stopped.StopDuty;
 import changeover.scheduling.stopped.StopEnd;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
@@ -21,6 +23,7 @@ public class StopTyped {
     private static final int WORDS = 2000;
     private static final int LINE = 200;
     private static final Set<String> YES_OR_NO = Set.of("yes", "no");
+    private static final Set<String> WHOSE = Set.of(StopDuty.OFFICE, StopDuty.WHOEVER);
 
     @Inject
     Today today;
@@ -58,6 +61,15 @@ public class StopTyped {
                         typed.time(whom + "At"),
                         today.time(),
                         businesses.current().zone());
+    }
+
+    /** What else has to be done. */
+    public StopCorrections.NewDuty duty(Typed typed) {
+        return new StopCorrections.NewDuty(
+                typed.text("words", WORDS),
+                typed.oneOf("whose", WHOSE).equals(StopDuty.OFFICE),
+                typed.day("due"),
+                typed.text("source", WORDS));
     }
 
     /** What becomes of it. */

@@ -94,6 +94,45 @@ public interface StoppedWords {
     @Message("somebody with an electrical ticket")
     String ticket_electrical();
 
+    @Message("Correct it, or add what has to be done")
+    String correct();
+
+    @Message("Add something that has to be done")
+    String add_duty();
+
+    @Message("What has to be done")
+    String duty_words();
+
+    @Message("What it rests on")
+    String duty_source();
+
+    @Message("The rule with its section, or who asked for it and when")
+    String duty_source_hint();
+
+    @Message("Its last day")
+    String duty_due();
+
+    @Message("Who has to do it")
+    String duty_whose();
+
+    @Message("Keep it on the list")
+    String keep_duty();
+
+    @Message("Another ticket is the right one")
+    String other_ticket();
+
+    @Message("It stays stopped. Which ticket was asked for before, who changed that and why are kept.")
+    String other_ticket_lead();
+
+    @Message("Why")
+    String ticket_why();
+
+    @Message("Ask for this ticket")
+    String keep_ticket();
+
+    @Message("changed by {name}, {day}: {why}")
+    String ticket_changed(String name, String day, String why);
+
     @Message("Stop it")
     String stop();
 
