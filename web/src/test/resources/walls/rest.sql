@@ -208,6 +208,9 @@ insert into back_in_service (stop_id, how, person_id, ticket_kind, ticket_number
 insert into stop_heat (stop_id, person_id, at, only_heat, freezing)
   select id, person_id, at, false, true from machine_stop limit 1;
 insert into stop_duty_done (stop_id, code, who, day, at) select id, 'tag', 'Rufus Ashe', day, at from machine_stop limit 1;
+insert into stop_duty (stop_id, person_id, at, words, office, due, source)
+  select id, person_id, at, 'Ring the landlord', true, day, 'The lease, section 4' from machine_stop limit 1;
+insert into stop_ticket (stop_id, ticket, why, person_id, at) select id, 'gas', 'It burns gas', person_id, at from machine_stop limit 1;
 insert into review_rule (kind, from_day) values ('beside', '2099-01-01'), ('beside', '2099-02-01');
 insert into review_rule_end (rule_id, day) select id, '2026-03-05' from review_rule where from_day = '2099-01-01';
 insert into review_hold (visit_id, rule_id, day, at) select c.visit_id, r.id, c.day, c.closed_at from closure c, review_rule r limit 1;

@@ -111,14 +111,15 @@ class DemoStops {
     }
 
     /** Stopped by somebody without the ticket, handed over, repaired, and put back by somebody who holds it. */
-    private void putBack(
-            UUID tenant, Furnace furnace, List<DemoShop.Hand> crew, LocalDate today, boolean french) {
+    private void putBack(UUID tenant, Furnace furnace, List<DemoShop.Hand> crew, LocalDate today, boolean french) {
         DemoShop.Hand first = crew.getFirst();
         DemoShop.Hand fitter = crew.get(1);
         LocalDate stopped = today.minusDays(STOPPED_BEFORE);
         UUID stop = stop(tenant, furnace, first, stopped, french);
         current.run(
-                tenant, first.person(), () -> deeds.heat(stop, new HeatAnswer(false, false, null, null, null), first.person()));
+                tenant,
+                first.person(),
+                () -> deeds.heat(stop, new HeatAnswer(false, false, null, null, null), first.person()));
         LocalDate back = today.minusDays(BACK_BEFORE);
         clock.setDay(back);
         current.run(

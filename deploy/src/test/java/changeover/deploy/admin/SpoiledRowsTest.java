@@ -31,7 +31,8 @@ class SpoiledRowsTest {
         String url = Objects.requireNonNull(known.get("quarkus.datasource.jdbc.url"));
         Flyway.configure()
                 .dataSource(url, "changeover_owner", "owner")
-                .locations("classpath:db/contracts", "classpath:db/scheduling", "classpath:db/billing", "classpath:db/web")
+                .locations(
+                        "classpath:db/contracts", "classpath:db/scheduling", "classpath:db/billing", "classpath:db/web")
                 .placeholders(Map.of("app", "changeover_app", "lookup", "changeover_lookup"))
                 .outOfOrder(true)
                 .load()
@@ -92,9 +93,7 @@ class SpoiledRowsTest {
     @Test
     void a_deposit_that_nobody_accounts_for_is_found() throws SQLException {
         check("update payment_allocation set amount_minor = 6001", "check deposits FAIL rows=2 bad=1");
-        check(
-                "update payment set kind = 'payment' where kind = 'refund'",
-                "check deposits FAIL rows=2 bad=1");
+        check("update payment set kind = 'payment' where kind = 'refund'", "check deposits FAIL rows=2 bad=1");
         check("update payment set customer_id = uuidv7() where kind = 'refund'", "check deposits FAIL rows=2 bad=1");
         check("delete from deposit where number = 1", "check deposit-receipts FAIL rows=1 bad=1");
         check("delete from deposit where number = 1", "check deposit-refunds FAIL rows=1 bad=1");
@@ -112,9 +111,10 @@ class SpoiledRowsTest {
 
     @Test
     void a_report_that_left_before_its_review_is_found() throws SQLException {
-        String report = "insert into outbox (kind, about_id, about_version, way, message_id, to_name, language, subject, body)"
-                + " select 'report', visit_id, %d, 'letter', '<1@example.com>', 'Anselm Birk', 'en', 'Report', 'Report'"
-                + " from review_hold";
+        String report =
+                "insert into outbox (kind, about_id, about_version, way, message_id, to_name, language, subject, body)"
+                        + " select 'report', visit_id, %d, 'letter', '<1@example.com>', 'Anselm Birk', 'en', 'Report', 'Report'"
+                        + " from review_hold";
         check(report.formatted(1), "check reviews ok rows=1 bad=0");
         check(report.formatted(2), "check reviews FAIL rows=1 bad=1");
     }

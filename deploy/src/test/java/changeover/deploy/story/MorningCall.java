@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Objects;
@@ -14,11 +15,12 @@ final class MorningCall {
     static final String PART = "IND-7";
 
     private static final String SUPPLIER = "Tannery Supply";
+    private static final ZoneId TORONTO = ZoneId.of("America/Toronto");
 
     private final Browser browser;
     private final Business business;
     private final String at;
-    private final LocalDate today = LocalDate.now(ZoneId.of("America/Toronto"));
+    private final LocalDate today = LocalDate.now(TORONTO);
 
     MorningCall(Browser browser, Business business, String url) {
         this.browser = browser;
@@ -44,6 +46,8 @@ final class MorningCall {
         browser.follow("main a[href$='/calls/new']");
         browser.fill("caller", business.customer());
         browser.fill("phone", "555-0164");
+        boolean before = LocalTime.now(TORONTO).isBefore(LocalTime.of(6, 40));
+        browser.fill("day", today.minusDays(before ? 1 : 0).toString());
         browser.fill("time", "06:40");
         browser.fill("street", business.street());
         browser.fill("city", business.town());

@@ -165,7 +165,8 @@ class WalkStoryTest {
 
     /** @return the owner's password, which serves once */
     private static String opened(Business business) {
-        return installed.admin(
+        return installed
+                .admin(
                         "business",
                         "add",
                         "--slug",

@@ -60,8 +60,7 @@ class ReviewHolds {
         FindingLevel found();
     }
 
-    private void begin(
-            VisitClosed closed, int version, LocalDate day, Gravest gravest, Predicate<KnownRule> asked) {
+    private void begin(VisitClosed closed, int version, LocalDate day, Gravest gravest, Predicate<KnownRule> asked) {
         List<KnownRule> standing = rules.standing().stream().filter(asked).toList();
         if (standing.isEmpty()) {
             return;
@@ -75,18 +74,21 @@ class ReviewHolds {
         standing.stream()
                 .filter(rule -> rule.rule().holds(facts))
                 .findFirst()
-                .ifPresent(rule -> rows.createNativeQuery("insert into review_hold (visit_id, rule_id, day, at, version)"
-                                + " values (:visit, :rule, :day, :at, :version)")
-                        .setParameter("visit", closed.visitId())
-                        .setParameter("rule", rule.id())
-                        .setParameter("day", day)
-                        .setParameter("at", today.now())
-                        .setParameter("version", version)
-                        .executeUpdate());
+                .ifPresent(
+                        rule -> rows.createNativeQuery("insert into review_hold (visit_id, rule_id, day, at, version)"
+                                        + " values (:visit, :rule, :day, :at, :version)")
+                                .setParameter("visit", closed.visitId())
+                                .setParameter("rule", rule.id())
+                                .setParameter("day", day)
+                                .setParameter("at", today.now())
+                                .setParameter("version", version)
+                                .executeUpdate());
     }
 
     private @Nullable FindingLevel gravestOf(UUID visit) {
-        return gravest("select distinct f.level from finding f where f.tenant_id = current_tenant() and f.visit_id = :of", visit);
+        return gravest(
+                "select distinct f.level from finding f where f.tenant_id = current_tenant() and f.visit_id = :of",
+                visit);
     }
 
     /** A finding carries the id of the operation that said it. */
@@ -99,8 +101,7 @@ class ReviewHolds {
 
     @SuppressWarnings("unchecked")
     private @Nullable FindingLevel gravest(String sql, UUID of) {
-        List<String> levels =
-                rows.createNativeQuery(sql).setParameter("of", of).getResultList();
+        List<String> levels = rows.createNativeQuery(sql).setParameter("of", of).getResultList();
         return levels.stream()
                 .map(FindingLevel::ofCode)
                 .max(Comparator.naturalOrder())

@@ -76,7 +76,9 @@ public class Reviews {
                           join closure c on (c.tenant_id, c.visit_id) = (r.tenant_id, r.visit_id)
                          where r.tenant_id = current_tenant() and c.home_id = :home
                            and not exists (select from review_answer a where (a.tenant_id, a.hold_id) = (r.tenant_id, r.id))
-                        """, UUID.class).setParameter("home", home).getResultList();
+                        """, UUID.class)
+                .setParameter("home", home)
+                .getResultList();
         return Set.copyOf(held);
     }
 

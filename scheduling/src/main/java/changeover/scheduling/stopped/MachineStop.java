@@ -105,8 +105,8 @@ public record MachineStop(
                 ? Stream.empty()
                 : StopDuty.of(place, firstTicket, day).stream()
                         .filter(duty -> doneOf(duty) != null)
-                        .filter(duty -> asked.stream()
-                                .noneMatch(one -> one.code().equals(duty.code())));
+                        .filter(duty ->
+                                asked.stream().noneMatch(one -> one.code().equals(duty.code())));
         return Stream.of(asked.stream(), before, added.stream())
                 .flatMap(duties -> duties)
                 .sorted(Comparator.comparingInt(StopDuty::days))

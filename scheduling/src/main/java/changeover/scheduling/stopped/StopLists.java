@@ -99,8 +99,8 @@ public class StopLists {
     @SuppressWarnings("unchecked")
     private List<MachineStop> read(Query ask) {
         List<Tuple> found = ask.getResultList();
-        StopsBeside said =
-                StopsBeside.of(rows, found.stream().map(row -> row.get("id", UUID.class)).toList());
+        StopsBeside said = StopsBeside.of(
+                rows, found.stream().map(row -> row.get("id", UUID.class)).toList());
         return found.stream()
                 .map(row -> StopRow.of(row, said.of(row.get("id", UUID.class), row.get("day", LocalDate.class))))
                 .toList();

@@ -145,8 +145,8 @@ public class FindingPages {
                                         .map(said -> TaskViews.finding(said, trade, locale))
                                         .toList(),
                         trade.sentences().stream()
-                                .map(one ->
-                                        new TaskView.Choice(one.code(), one.wording().in(locale)))
+                                .map(one -> new TaskView.Choice(
+                                        one.code(), one.wording().in(locale)))
                                 .toList(),
                         choices.machines(row.homeId())),
                 form,

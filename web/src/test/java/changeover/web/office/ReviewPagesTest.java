@@ -27,22 +27,29 @@ import org.junit.jupiter.api.Test;
 class ReviewPagesTest extends AReviewedShop {
 
     private static String reportsOfCustomer(Shop shop, UUID customer, String visit) {
-        String page = post(shop.office(), shop.at("customers/" + customer + "/link"), Map.of())
-                .extract()
-                .asString();
-        String secret = page.replaceAll("(?s).*/yours/([A-Za-z0-9_-]{43}).*", "$1");
+        String secret = secret(shop, customer);
         int paper = given().cookie("yours", secret)
                 .get(shop.at("yours/reports/" + visit))
                 .then()
                 .extract()
                 .statusCode();
-        boolean listed = given().cookie("yours", secret)
+        boolean listed = yours(shop, secret).contains("yours/reports/" + visit);
+        return paper + " " + listed + " " + yours(shop, secret).contains("Light rust");
+    }
+
+    static String secret(Shop shop, UUID customer) {
+        return post(shop.office(), shop.at("customers/" + customer + "/link"), Map.of())
+                .extract()
+                .asString()
+                .replaceAll("(?s).*/yours/([A-Za-z0-9_-]{43}).*", "$1");
+    }
+
+    static String yours(Shop shop, String secret) {
+        return given().cookie("yours", secret)
                 .get(shop.at("yours"))
                 .then()
                 .extract()
-                .asString()
-                .contains("yours/reports/" + visit);
-        return paper + " " + listed;
+                .asString();
     }
 
     @Test
@@ -78,7 +85,7 @@ class ReviewPagesTest extends AReviewedShop {
             String visit = OrderPagesTest.visit(shop, lived.home());
             close(shop, visit, List.of(Map.of("level", "recommended", "text", "Light rust", "language", "en")));
             assertEquals(0, reports(shop, visit).size());
-            assertEquals("404 false", reportsOfCustomer(shop, lived.customer(), visit));
+            assertEquals("404 false false", reportsOfCustomer(shop, lived.customer(), visit));
             as(shop.owner())
                     .get(shop.at("today"))
                     .then()
@@ -108,7 +115,7 @@ class ReviewPagesTest extends AReviewedShop {
             assertTrue(
                     sent.getFirst().subject().startsWith(french ? "Votre rapport de visite" : "Your visit report"),
                     sent.getFirst().subject());
-            assertEquals("200 true", reportsOfCustomer(shop, lived.customer(), visit));
+            assertEquals("200 true true", reportsOfCustomer(shop, lived.customer(), visit));
             send(shop.owner(), shop.api("invoices/" + draft + "/issue"), Map.of())
                     .statusCode(200);
         }
@@ -121,6 +128,23 @@ class ReviewPagesTest extends AReviewedShop {
                 .statusCode(422)
                 .body("refusals[0].code", equalTo("invoice.waits-for-review"));
         as(shop.owner()).get(shop.at("money/documents?standing=waiting")).then().statusCode(200);
+        as(shop.owner())
+                .get(shop.api("billing-runs/preview"))
+                .then()
+                .body(
+                        "documents.size()",
+                        equalTo(0),
+                        "refused.size()",
+                        equalTo(1),
+                        "refused[0].invoice",
+                        equalTo(draft),
+                        "refused[0].code",
+                        equalTo("invoice.waits-for-review"));
+        as(shop.owner())
+                .get(shop.at("money/runs?day=" + TODAY))
+                .then()
+                .statusCode(200)
+                .body(containsString("money/invoices/" + draft));
         return draft;
     }
 
