@@ -37,6 +37,19 @@ final class DemoTour {
         browser.follow("main td a[href*='/visits/']");
     }
 
+    /** Something must not be used, something was put back, and a closed visit waits to be looked over. */
+    void seesWhatIsHeld() {
+        browser.open(at + "/today");
+        browser.follow("main a[href$='/stopped']");
+        assertFalse(browser.all("main .stamp").isEmpty(), "one was put back");
+        browser.follow("main .act a[href*='/stopped/']");
+        browser.follow("main a[href$='/correction']");
+        browser.open(at + "/today");
+        browser.follow("main a[href$='/reviews']");
+        browser.follow("main a[href*='/reviews/']");
+        browser.open(at + "/shop/reviews");
+    }
+
     void readsAPaper() {
         browser.open(at + "/money");
         browser.follow("main a[href*='/money/invoices/']");

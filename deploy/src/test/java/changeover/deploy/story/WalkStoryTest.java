@@ -107,6 +107,7 @@ class WalkStoryTest {
             signIn(browser, shop, 0);
             var tour = new DemoTour(browser, shop, installed.url());
             tour.goesAround();
+            tour.seesWhatIsHeld();
             tour.readsAPaper();
             tour.offersARenewal();
             tour.givesACallItsDay(shop.people().get(2).name());
