@@ -46,7 +46,7 @@ final class DemoTour {
         browser.follow("main a[href$='/correction']");
         browser.open(at + "/today");
         browser.follow("main a[href$='/reviews']");
-        browser.follow("main a[href*='/reviews/']");
+        browser.follow("main .act a[href*='/reviews/']");
         browser.open(at + "/shop/reviews");
     }
 
