@@ -110,7 +110,7 @@ class DemoStops {
                 .toList();
     }
 
-    /** Stopped by somebody without the ticket, handed over, repaired, and put back by somebody who holds it. */
+    /** Stopped by one, repaired and put back by another who holds the ticket. */
     private void putBack(UUID tenant, Furnace furnace, List<DemoShop.Hand> crew, LocalDate today, boolean french) {
         DemoShop.Hand first = crew.getFirst();
         DemoShop.Hand fitter = crew.get(1);

@@ -29,7 +29,7 @@ public record StopDuty(
         String who,
         int days,
         Wording wording,
-        String source,
+        Wording source,
         boolean read) {
 
     public static final String EVERYWHERE = "*";
@@ -78,7 +78,9 @@ public record StopDuty(
                 row.get("who").asText(),
                 row.get("days").asInt(),
                 new Wording(row.get("en").asText(), row.get("fr").asText()),
-                row.get("source").asText(),
+                new Wording(
+                        row.get("source").asText(),
+                        row.get(row.hasNonNull("sourceFr") ? "sourceFr" : "source").asText()),
                 row.get("read").asBoolean());
     }
 

@@ -49,7 +49,7 @@ record StopsBeside(Map<UUID, List<Done>> done, Map<UUID, List<Added>> added, Map
                     office ? StopDuty.OFFICE : StopDuty.WHOEVER,
                     (int) ChronoUnit.DAYS.between(stopped, due),
                     new Wording(words, words),
-                    source,
+                    new Wording(source, source),
                     true);
         }
     }

@@ -94,7 +94,8 @@ class StopRulesTest {
     void every_duty_says_its_source_in_both_languages() {
         for (String ticket : List.of("gas", "electrical", "refrigerant")) {
             for (StopDuty duty : StopDuty.of("CA-ON", ticket, DAY)) {
-                assertFalse(duty.source().isBlank() || duty.wording().en().isBlank());
+                assertFalse(duty.source().en().isBlank() || duty.wording().en().isBlank());
+                assertFalse(duty.source().fr().equals(duty.source().en()));
                 assertFalse(duty.wording().fr().equals(duty.wording().en()));
             }
         }

@@ -48,6 +48,7 @@ public record StopDocument(
             String who,
             LocalDate due,
             String source,
+            String sourceFr,
             boolean read,
             @Nullable Done done) {}
 
@@ -119,7 +120,8 @@ public record StopDocument(
                 one.duty().wording().fr(),
                 one.duty().who(),
                 one.due(),
-                one.duty().source(),
+                one.duty().source().en(),
+                one.duty().source().fr(),
                 one.duty().read(),
                 done == null ? null : new Done(done.who(), done.day(), done.words()));
     }

@@ -192,7 +192,7 @@ public class StopInWords {
                 done == null ? "" : done.who(),
                 done == null ? "" : frame.brief(done.day()),
                 done == null ? "" : orEmpty(done.words()),
-                one.duty().source(),
+                one.duty().source().in(frame.locale()),
                 one.duty().read());
     }
 
