@@ -80,7 +80,8 @@ public record StopDuty(
                 new Wording(row.get("en").asText(), row.get("fr").asText()),
                 new Wording(
                         row.get("source").asText(),
-                        row.get(row.hasNonNull("sourceFr") ? "sourceFr" : "source").asText()),
+                        row.get(row.hasNonNull("sourceFr") ? "sourceFr" : "source")
+                                .asText()),
                 row.get("read").asBoolean());
     }
 
