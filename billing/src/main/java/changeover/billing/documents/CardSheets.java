@@ -42,10 +42,12 @@ public class CardSheets {
             order by array_position(array['do_not_use', 'urgent', 'recommended', 'information'], f.level), f.day desc limit 12
             """;
     private static final String VISITS = """
-            select c.day, coalesce(m.name, ''), v.kind,
+            select c.day, coalesce(x.name, m.name, ''), v.kind,
               (select count(*) from task_outcome o where o.tenant_id = c.tenant_id and o.visit_id = c.visit_id and o.outcome = 'done')
             from closure c join visit v on v.tenant_id = c.tenant_id and v.id = c.visit_id
             left join membership m on m.tenant_id = c.tenant_id and m.person_id = c.technician_id
+            left join partner_visit_done d on d.tenant_id = c.tenant_id and d.visit_id = c.visit_id
+            left join partner x on x.tenant_id = d.tenant_id and x.id = d.partner_id
             where c.tenant_id = current_tenant() and c.home_id = ?::uuid order by c.day desc limit 4
             """;
 

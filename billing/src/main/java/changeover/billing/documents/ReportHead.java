@@ -16,7 +16,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Who, where and when of a closed visit, and in whose language its report is: whoever gets it, else who signs or pays.
  *
- * @param typedBy who wrote it down in the technician's name, from paper; null where they did so themselves
+ * @param technician who did the work: a technician, or a partner
+ * @param typedBy who wrote it down in their name, from paper or from the partner's word; null where they did so themselves
  */
 record ReportHead(
         UUID homeId,
@@ -35,19 +36,23 @@ record ReportHead(
         @Nullable String typedBy) {
 
     private static final String SQL = """
-            select c.home_id, c.day, c.arrived_at, c.left_at, coalesce(m.name, ''),
-              (select string_agg(t.kind, ',' order by t.kind) from ticket t
-                where t.tenant_id = c.tenant_id and t.person_id = c.technician_id),
+            select c.home_id, c.day, c.arrived_at, c.left_at, coalesce(x.name, m.name, ''),
+              case when x.id is not null then case x.trade when 'refrigeration' then 'refrigerant' when 'gas' then 'gas'
+                when 'electrical' then 'electrical' end
+              else (select string_agg(t.kind, ',' order by t.kind) from ticket t
+                where t.tenant_id = c.tenant_id and t.person_id = c.technician_id) end,
               v.kind, c.received_by, c.nobody_why, c.household_note, coalesce(r.name, ''), coalesce(r.language, b.language),
               h.unit_label, h.street, h.city, h.region, h.postal,
-              (select p.name from operation o join membership p on p.tenant_id = o.tenant_id and p.person_id = o.person_id
+              case when x.id is not null then m.name else (select p.name from operation o join membership p on p.tenant_id = o.tenant_id and p.person_id = o.person_id
                 where o.tenant_id = c.tenant_id and o.visit_id = c.visit_id and o.kind = 'close' and o.state = 'taken'
-                  and o.person_id <> c.technician_id order by o.place desc limit 1)
+                  and o.person_id <> c.technician_id order by o.place desc limit 1) end
             from closure c
             join business b on b.id = c.tenant_id
             join visit v on v.tenant_id = c.tenant_id and v.id = c.visit_id
             join home h on h.tenant_id = c.tenant_id and h.id = c.home_id
             left join membership m on m.tenant_id = c.tenant_id and m.person_id = c.technician_id
+            left join partner_visit_done d on d.tenant_id = c.tenant_id and d.visit_id = c.visit_id
+            left join partner x on x.tenant_id = d.tenant_id and x.id = d.partner_id
             left join lateral (
               select k.name, k.language from home_part p
               join customer k on k.tenant_id = p.tenant_id and k.id = p.customer_id

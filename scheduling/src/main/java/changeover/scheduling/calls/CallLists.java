@@ -1,5 +1,6 @@
 package changeover.scheduling.calls;
 
+import changeover.scheduling.visits.GivenOut;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
@@ -26,16 +27,17 @@ public class CallLists {
     private static final String FROM = """
             select c.id, c.home_id, concat_ws(', ', h.street, h.unit_label, h.city) as home, c.caller, c.phone, c.rang_at,
                    c.trouble, c.heat, array_to_string(c.risks, ',') as risks, c.promised_by,
-                   c.agreement_id is not null as planned, o.how, o.visit_id, a.day, a.starts, m.name as technician,
+                   c.agreement_id is not null as planned, o.how, o.visit_id, coalesce(a.day, w.day) as day, a.starts,
+                   coalesce(m.name, p.name) as technician,
                    e.how as ended
               from call c
               join home h on (h.tenant_id, h.id) = (c.tenant_id, c.home_id)
               left join call_outcome o on (o.tenant_id, o.call_id) = (c.tenant_id, c.id)
+              left join visit v on (v.tenant_id, v.id) = (o.tenant_id, o.visit_id)
               left join appointment a on (a.tenant_id, a.visit_id) = (o.tenant_id, o.visit_id)
               left join membership m on (m.tenant_id, m.person_id) = (a.tenant_id, a.technician_id)
               left join visit_ending e on (e.tenant_id, e.visit_id) = (o.tenant_id, o.visit_id)
-             where c.tenant_id = current_tenant()
-            """;
+            """ + GivenOut.JOINED + " where c.tenant_id = current_tenant() ";
 
     private static final String WAITS = "(o.id is null or o.how = 'visit' and e.id is null)";
 

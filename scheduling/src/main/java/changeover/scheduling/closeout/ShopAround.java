@@ -9,6 +9,8 @@ import changeover.contracts.tenants.Ticket;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Refusal;
 import changeover.scheduling.instruments.Instruments;
+import changeover.scheduling.partners.GivenVisit;
+import changeover.scheduling.partners.GivenVisits;
 import changeover.scheduling.stock.Parts;
 import changeover.scheduling.stock.Stock;
 import changeover.scheduling.stock.StockPlace;
@@ -49,9 +51,15 @@ class ShopAround {
     Instruments instruments;
 
     @Inject
+    GivenVisits given;
+
+    @Inject
     Today today;
 
-    /** @param by who writes; where the visit has a technician, it is their van, and both their tickets count */
+    /**
+     * @param by who writes; where the visit has a technician, it is their van, and both their tickets count; where a partner has it,
+     *     the licence of their trade does
+     */
     Surroundings of(VisitAtHand visit, UUID by) {
         UUID technician = visit.technician() == null ? by : visit.technician();
         return new Surroundings() {
@@ -88,6 +96,7 @@ class ShopAround {
                 if (tickets == null) {
                     tickets = new HashSet<>(held(technician));
                     tickets.addAll(held(by));
+                    given.of(visit.id()).flatMap(GivenVisit::ticket).ifPresent(tickets::add);
                 }
                 return tickets;
             }

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param minutes planned on site
  * @param technician whose day it stands in; null without an appointment
- * @param day of the appointment; null without one
+ * @param day of the appointment, or on which a partner goes; null without one
  * @param ended how it ended; null while it is open
  */
 public record VisitAtHand(

@@ -10,6 +10,8 @@ import changeover.contracts.customers.Homes;
 import changeover.contracts.words.Refusal;
 import changeover.scheduling.dayplan.Appointment;
 import changeover.scheduling.dayplan.Appointments;
+import changeover.scheduling.partners.GivenVisit;
+import changeover.scheduling.partners.GivenVisits;
 import changeover.scheduling.visits.Visit;
 import changeover.scheduling.visits.VisitEnding;
 import changeover.scheduling.visits.VisitTask;
@@ -45,6 +47,9 @@ public class VisitsAtHand {
 
     @Inject
     OwnCatalogue own;
+
+    @Inject
+    GivenVisits given;
 
     /**
      * Holds the visit until the end of the transaction, so that what is said about it is taken one by one.
@@ -84,7 +89,10 @@ public class VisitsAtHand {
                 visit.answersId().orElse(null),
                 visit.minutes(),
                 appointment.map(Appointment::technicianId).orElse(null),
-                appointment.map(Appointment::day).orElse(null),
+                appointment
+                        .map(Appointment::day)
+                        .or(() -> given.of(visit.id()).map(GivenVisit::day))
+                        .orElse(null),
                 visits.ending(visit.id()).map(VisitEnding::how).orElse(null),
                 checklist,
                 machines(visit.homeId(), tasks));

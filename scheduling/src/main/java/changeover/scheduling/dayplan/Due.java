@@ -2,6 +2,7 @@ package changeover.scheduling.dayplan;
 
 import changeover.contracts.calendar.Window;
 import changeover.contracts.words.Wording;
+import changeover.scheduling.visits.GivenOut;
 import changeover.scheduling.visits.VisitKind;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
@@ -21,12 +22,12 @@ public class Due {
             from visit v
             left join visit_ending e on e.tenant_id = v.tenant_id and e.visit_id = v.id
             left join appointment a on a.tenant_id = v.tenant_id and a.visit_id = v.id
-            """;
+            """ + GivenOut.JOINED;
 
     private static final String COLUMNS = """
-            select v.id, v.home_id, v.kind, v.window_from, v.window_until, v.minutes, a.day,
+            select v.id, v.home_id, v.kind, v.window_from, v.window_until, v.minutes, coalesce(a.day, w.day) as day,
               concat_ws(', ', h.street, h.unit_label, h.city) as home,
-              c.name as customer, c.phone, g.plan_name_en, g.plan_name_fr, m.name as technician,
+              c.name as customer, c.phone, g.plan_name_en, g.plan_name_fr, coalesce(m.name, p.name) as technician,
               (select count(*) from visit_task t where t.tenant_id = v.tenant_id and t.visit_id = v.id) as tasks
             """;
 
@@ -35,17 +36,17 @@ public class Due {
             left join agreement g on g.tenant_id = v.tenant_id and g.id = v.agreement_id
             left join membership m on m.tenant_id = a.tenant_id and m.person_id = a.technician_id
             left join lateral (
-              select c.name, c.phone from home_part p
-                join customer c on c.tenant_id = p.tenant_id and c.id = p.customer_id
-               where p.tenant_id = v.tenant_id and p.home_id = v.home_id and p.part = 'signs'
-                 and p.from_day <= :day and (p.until_day is null or p.until_day > :day)
+              select c.name, c.phone from home_part t
+                join customer c on c.tenant_id = t.tenant_id and c.id = t.customer_id
+               where t.tenant_id = v.tenant_id and t.home_id = v.home_id and t.part = 'signs'
+                 and t.from_day <= :day and (t.until_day is null or t.until_day > :day)
                limit 1) c on true
             """;
 
     private static final String LATE = "where e.id is null and v.window_until <= :day ";
 
     private static final String WITHOUT_DAY =
-            "where e.id is null and a.id is null and v.window_from <= :last and v.window_until > :day ";
+            "where e.id is null and a.id is null and w.id is null and v.window_from <= :last and v.window_until > :day ";
 
     @Inject
     EntityManager rows;
@@ -109,7 +110,7 @@ public class Due {
         Tuple row = (Tuple) rows.createNativeQuery("""
                         select
                           count(*) filter (where e.id is null and v.window_until <= :day) as late,
-                          count(*) filter (where e.id is null and a.id is null and v.window_from <= :last
+                          count(*) filter (where e.id is null and a.id is null and w.id is null and v.window_from <= :last
                             and v.window_until > :day) as due,
                           count(*) filter (where a.day = :day) as today,
                           count(*) filter (where a.day = :day and e.id is not null) as closed,
@@ -122,8 +123,7 @@ public class Due {
                         from visit v
                         left join visit_ending e on e.tenant_id = v.tenant_id and e.visit_id = v.id
                         left join appointment a on a.tenant_id = v.tenant_id and a.visit_id = v.id
-                        where e.id is null or a.day = :day
-                        """, Tuple.class)
+                        """ + GivenOut.JOINED + " where e.id is null or a.day = :day", Tuple.class)
                 .setParameter("day", day)
                 .setParameter("last", monthEnd(day))
                 .getSingleResult();

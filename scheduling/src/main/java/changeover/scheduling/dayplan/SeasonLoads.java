@@ -1,6 +1,7 @@
 package changeover.scheduling.dayplan;
 
 import changeover.contracts.calendar.Window;
+import changeover.scheduling.visits.GivenOut;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
@@ -16,13 +17,14 @@ import java.util.Map;
 public class SeasonLoads {
 
     private static final String MINUTES = """
-            select case when e.how = 'closed' then 'closed' when e.id is not null then 'off'
+            select case when w.id is not null then 'off' when e.how = 'closed' then 'closed' when e.id is not null then 'off'
                 when a.id is not null then 'day' else 'waiting' end as state,
               coalesce(e.day, a.day) as day, case when coalesce(e.day, a.day) is null then v.window_from end as opens,
               case when coalesce(e.day, a.day) is null then v.window_until end as until, sum(v.minutes) as minutes
             from visit v
             left join visit_ending e on e.tenant_id = v.tenant_id and e.visit_id = v.id
             left join appointment a on a.tenant_id = v.tenant_id and a.visit_id = v.id
+            """ + GivenOut.JOINED + """
             where (e.id is null and v.window_from < :until)
               or (e.how = 'closed' and e.day >= :from and e.day < :until)
             group by 1, 2, 3, 4

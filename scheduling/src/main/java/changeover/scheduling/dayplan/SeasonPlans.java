@@ -5,6 +5,7 @@ import changeover.contracts.customers.ShutTimes;
 import changeover.contracts.tenants.Membership;
 import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Ticket;
+import changeover.scheduling.visits.GivenOut;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
@@ -41,7 +42,7 @@ public class SeasonPlans {
                 from visit_task t left join task_need k on k.tenant_id = t.tenant_id and k.task_code = t.task_code
                where t.tenant_id = v.tenant_id and t.visit_id = v.id) t on true
             where a.id is null and e.id is null and v.window_from >= :from and v.window_until <= :until
-            """;
+              and """ + GivenOut.NOT;
 
     @Inject
     EntityManager rows;

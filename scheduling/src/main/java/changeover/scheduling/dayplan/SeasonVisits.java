@@ -2,6 +2,7 @@ package changeover.scheduling.dayplan;
 
 import changeover.contracts.calendar.Window;
 import changeover.contracts.words.Wording;
+import changeover.scheduling.visits.GivenOut;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
@@ -23,7 +24,7 @@ public class SeasonVisits {
     public static final List<String> STATES =
             List.of("unplaced", "placed", "closed", "cancelled", "no_access", "not_kept");
 
-    private static final String STATE = "coalesce(e.how, case when a.id is null then 'unplaced' else 'placed' end)";
+    private static final String STATE = "coalesce(e.how, case when a.id is null and w.id is null then 'unplaced' else 'placed' end)";
 
     private static final String FROM = """
              from visit v
@@ -31,6 +32,7 @@ public class SeasonVisits {
              left join visit_ending e on e.tenant_id = v.tenant_id and e.visit_id = v.id
              join home h on h.tenant_id = v.tenant_id and h.id = v.home_id
              left join membership m on m.tenant_id = a.tenant_id and m.person_id = a.technician_id
+            """ + GivenOut.JOINED + """
             where v.window_from >= :from and v.window_until <= :until
             """;
 
@@ -43,10 +45,10 @@ public class SeasonVisits {
                 season,
                 "select v.id, v.home_id, concat_ws(', ', h.street, h.unit_label, h.city) as address, v.kind,"
                         + " v.window_from, v.window_until, v.minutes, " + STATE
-                        + " as state, coalesce(e.day, a.day) as day,"
-                        + " a.starts, a.technician_id, m.name as technician, e.why" + FROM
+                        + " as state, coalesce(e.day, a.day, w.day) as day,"
+                        + " a.starts, a.technician_id, coalesce(m.name, p.name) as technician, e.why" + FROM
                         + (state == null ? "" : " and " + STATE + " = :state")
-                        + " order by coalesce(e.day, a.day, v.window_until), a.starts, v.id");
+                        + " order by coalesce(e.day, a.day, w.day, v.window_until), a.starts, v.id");
         if (state != null) {
             ask.setParameter("state", state);
         }

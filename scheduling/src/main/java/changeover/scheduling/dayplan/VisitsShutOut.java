@@ -3,6 +3,7 @@ package changeover.scheduling.dayplan;
 import changeover.contracts.calendar.Window;
 import changeover.contracts.customers.HomesShut;
 import changeover.contracts.customers.ShutTimes;
+import changeover.scheduling.visits.GivenOut;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
@@ -44,8 +45,7 @@ public class VisitsShutOut {
              where v.home_id = :home and v.window_until > :today
                and not exists (select 1 from appointment a where a.tenant_id = v.tenant_id and a.visit_id = v.id)
                and not exists (select 1 from visit_ending e where e.tenant_id = v.tenant_id and e.visit_id = v.id)
-             order by v.window_until, v.id
-            """;
+               and """ + GivenOut.NOT + " order by v.window_until, v.id";
 
     private static final LocalDate FAR = LocalDate.of(9999, 1, 1);
 

@@ -41,7 +41,9 @@ public class HoursWorked {
               cross join lateral (select c.technician_id as person union
                 select s.technician_id from appointment_second s
                  where s.tenant_id = c.tenant_id and s.visit_id = c.visit_id) x
-             where c.day >= :monday and c.day < :next group by x.person, c.day
+             where c.day >= :monday and c.day < :next and not exists (
+               select 1 from partner_visit_done d where d.tenant_id = c.tenant_id and d.visit_id = c.visit_id)
+             group by x.person, c.day
             """;
 
     private static final String CORRECTED = """

@@ -28,6 +28,7 @@ public class Spreads {
                   left join membership m on (m.tenant_id, m.person_id) = (c.tenant_id, c.technician_id)
                   left join equipment q on (q.tenant_id, q.id) = (r.tenant_id, r.equipment_id)
                  where r.tenant_id = current_tenant() and r.value is not null and c.day >= :from and c.day < :until
+                   and not exists (select 1 from partner_visit_done d where (d.tenant_id, d.visit_id) = (c.tenant_id, c.visit_id))
                 """, days));
     }
 
@@ -41,6 +42,7 @@ public class Spreads {
                   left join membership m on (m.tenant_id, m.person_id) = (c.tenant_id, c.technician_id)
                  where c.tenant_id = current_tenant() and c.minutes > 0 and c.minutes_planned > 0
                    and c.day >= :from and c.day < :until
+                   and not exists (select 1 from partner_visit_done d where (d.tenant_id, d.visit_id) = (c.tenant_id, c.visit_id))
                 """, days));
     }
 

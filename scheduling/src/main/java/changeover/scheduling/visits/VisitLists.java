@@ -18,18 +18,21 @@ public class VisitLists {
 
     private static final String FROM = """
             select v.id, v.home_id, h.street, h.city, v.agreement_id, v.kind, v.window_from, v.window_until, v.minutes,
-                   a.day, a.starts, a.technician_id, m.name as technician, e.how, e.day as ended_on
+                   coalesce(a.day, w.day) as day, a.starts, a.technician_id, m.name as technician, w.partner_id, p.name as partner,
+                   e.how, e.day as ended_on
               from visit v
               join home h on (h.tenant_id, h.id) = (v.tenant_id, v.home_id)
               left join appointment a on (a.tenant_id, a.visit_id) = (v.tenant_id, v.id)
               left join membership m on (m.tenant_id, m.person_id) = (a.tenant_id, a.technician_id)
               left join visit_ending e on (e.tenant_id, e.visit_id) = (v.tenant_id, v.id)
-            """;
+            """ + GivenOut.JOINED;
 
     /**
      * A visit in a list.
      *
      * @param last the last day of its window
+     * @param day the day it has with us, or on which the partner goes
+     * @param partner who makes it, or made it, instead of us
      * @param how closed, cancelled, no_access or not_kept; null while it is open
      */
     public record Row(
@@ -46,6 +49,8 @@ public class VisitLists {
             @Nullable LocalTime starts,
             @Nullable UUID technicianId,
             @Nullable String technician,
+            @Nullable UUID partnerId,
+            @Nullable String partner,
             @Nullable String how,
             @Nullable LocalDate endedOn) {}
 
@@ -57,11 +62,11 @@ public class VisitLists {
         String sql = FROM
                 + """
                  where v.tenant_id = current_tenant()
-                   and (coalesce(e.day, a.day) >= :from and coalesce(e.day, a.day) < :until
-                        or coalesce(e.day, a.day) is null and v.window_from < :until and v.window_until > :from)
+                   and (coalesce(e.day, a.day, w.day) >= :from and coalesce(e.day, a.day, w.day) < :until
+                        or coalesce(e.day, a.day, w.day) is null and v.window_from < :until and v.window_until > :from)
                 """
                 + (technicianId == null ? "" : " and a.technician_id = :technician")
-                + " order by coalesce(e.day, a.day, v.window_until), a.starts, v.id offset :skip limit :count";
+                + " order by coalesce(e.day, a.day, w.day, v.window_until), a.starts, v.id offset :skip limit :count";
         var query = rows.createNativeQuery(sql, Tuple.class)
                 .setParameter("from", days.from())
                 .setParameter("until", days.until())
@@ -102,6 +107,8 @@ public class VisitLists {
                 row.get("starts", LocalTime.class),
                 row.get("technician_id", UUID.class),
                 row.get("technician", String.class),
+                row.get("partner_id", UUID.class),
+                row.get("partner", String.class),
                 row.get("how", String.class),
                 row.get("ended_on", LocalDate.class));
     }

@@ -21,14 +21,15 @@ public class YearsOfHomes {
 
     private static final String VISITS = """
             select v.id, v.agreement_id, v.kind, v.window_from, v.window_until, v.minutes, v.note, e.how, e.why,
-              coalesce(e.day, a.day) as day, a.starts, a.technician_id, m.name as technician
+              coalesce(e.day, a.day, w.day) as day, a.starts, a.technician_id, coalesce(p.name, m.name) as technician
             from visit v
             left join visit_ending e on e.tenant_id = v.tenant_id and e.visit_id = v.id
             left join appointment a on a.tenant_id = v.tenant_id and a.visit_id = v.id
             left join membership m on m.tenant_id = a.tenant_id and m.person_id = a.technician_id
+            """ + GivenOut.JOINED + """
             where v.home_id = :home and (v.window_from < :until and v.window_until > :from
-              or coalesce(e.day, a.day) >= :from and coalesce(e.day, a.day) < :until)
-            order by coalesce(e.day, a.day, v.window_until), v.id
+              or coalesce(e.day, a.day, w.day) >= :from and coalesce(e.day, a.day, w.day) < :until)
+            order by coalesce(e.day, a.day, w.day, v.window_until), v.id
             """;
 
     private static final String TASKS = """

@@ -4,6 +4,7 @@ import changeover.contracts.tenants.Membership;
 import changeover.contracts.tenants.People;
 import changeover.scheduling.closeout.Closure;
 import changeover.scheduling.closeout.Closures;
+import changeover.scheduling.partners.GivenVisits;
 import changeover.scheduling.visits.YearOfHome;
 import changeover.scheduling.visits.YearOfHome.Going;
 import changeover.scheduling.visits.YearOfHome.Standing;
@@ -31,6 +32,9 @@ public class TripsOfHomes {
     @Inject
     People people;
 
+    @Inject
+    GivenVisits given;
+
     List<HouseCard.Trip> coming(YearOfHome year) {
         return year.visits().stream()
                 .filter(going -> !ended(going))
@@ -43,6 +47,7 @@ public class TripsOfHomes {
         Map<UUID, Going> known = year.visits().stream().collect(Collectors.toMap(Going::visitId, going -> going));
         Map<UUID, String> names =
                 people.all().stream().collect(Collectors.toMap(Membership::personId, Membership::name, (a, b) -> a));
+        Map<UUID, String> partners = given.namesIn(year.homeId());
         var past = new ArrayList<HouseCard.Trip>();
         for (Closure closure : closures.ofHome(year.homeId())) {
             Going going = known.get(closure.visitId());
@@ -54,7 +59,7 @@ public class TripsOfHomes {
                     closure.day(),
                     closure.day(),
                     null,
-                    names.getOrDefault(closure.technicianId(), ""),
+                    partners.getOrDefault(closure.visitId(), names.getOrDefault(closure.technicianId(), "")),
                     closure.minutes(),
                     going == null ? 0 : going.tasks().size(),
                     closure.nobodyWhy().orElse(null)));

@@ -4,6 +4,7 @@ import changeover.contracts.calendar.Window;
 import changeover.contracts.customers.ShutTimes;
 import changeover.scheduling.dayplan.Minutes;
 import changeover.scheduling.dayplan.VisitsShutOut;
+import changeover.scheduling.visits.GivenOut;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
@@ -41,7 +42,7 @@ class SeasonFacts {
             where v.window_from >= :from and v.window_until <= :until
               and not exists (select 1 from appointment a where a.tenant_id = v.tenant_id and a.visit_id = v.id)
               and not exists (select 1 from visit_ending e where e.tenant_id = v.tenant_id and e.visit_id = v.id)
-            """;
+              and """ + GivenOut.NOT;
 
     private static final String BOOKED = """
             select a.technician_id, a.day, a.starts, a.ends, h.latitude, h.longitude

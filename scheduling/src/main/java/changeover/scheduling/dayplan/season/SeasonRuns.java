@@ -36,6 +36,9 @@ public class SeasonRuns {
                    select 1 from appointment a where a.tenant_id = r.tenant_id and a.visit_id = r.visit_id)
                  and not exists (
                    select 1 from visit_ending e where e.tenant_id = r.tenant_id and e.visit_id = r.visit_id)
+                 and not exists (
+                   select 1 from partner_visit w where w.tenant_id = r.tenant_id and w.visit_id = r.visit_id and not exists (
+                     select 1 from partner_visit_end z where z.tenant_id = w.tenant_id and z.given_id = w.id))
               returning visit_id)
             select array_agg(visit_id), count(*) from yes""";
 
