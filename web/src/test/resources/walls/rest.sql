@@ -227,3 +227,16 @@ insert into opening_balance (customer_id, since, amount_minor, currency, words) 
 insert into last_time_unread (home_id, equipment_id, task_code) select home_id, id, 'coil-wash' from equipment
   where home_id is not null order by id limit 1;
 insert into agreement_numbers (first_number) values (9001);
+insert into partner (name, trade) select 'Lindqvist Electric ' || n, 'electrical' from generate_series(1, 3) n;
+insert into partner_paper (partner_id, kind, expires_on, remind_days) select id, 'licence', '2099-01-01', 60 from partner;
+insert into partner_paper (partner_id, kind, expires_on, remind_days) select id, 'other', '2098-01-01', 60 from partner;
+insert into partner_paper_end (paper_id, day) select id, '2026-03-01' from partner_paper where kind = 'other' order by id limit 1;
+insert into partner_end (partner_id, day) select id, '2026-03-01' from partner order by id limit 1;
+insert into partner_visit (visit_id, partner_id, day, price_minor, currency)
+  select v.id, p.id, '2099-03-02', 18000, 'CAD' from visit v, partner p
+   where not exists (select 1 from appointment a where a.visit_id = v.id) order by v.id, p.id desc limit 1;
+insert into partner_visit_end (given_id, day, why) select id, '2026-03-01', 'They are ill' from partner_visit;
+insert into partner_visit_done (visit_id, partner_id, given_id, day, price_minor, currency)
+  select visit_id, partner_id, id, day, price_minor, currency from partner_visit;
+insert into partner_report (visit_id, partner_id, media_type, bytes)
+  select visit_id, partner_id, 'application/pdf', convert_to('%PDF-1.7 x', 'UTF8') from partner_visit;

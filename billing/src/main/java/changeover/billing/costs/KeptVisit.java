@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param actual minutes on site on what was promised; of a return all of them
  * @param given minutes of other work that the agreement gave
  * @param kinds planned minutes by kind of machine
+ * @param partner what a partner asked for making it, instead of our minutes and trip; null where we made it
  */
 public record KeptVisit(
         UUID visitId,
@@ -36,7 +37,8 @@ public record KeptVisit(
         int actual,
         int given,
         Map<String, Integer> kinds,
-        List<Given> parts) {
+        List<Given> parts,
+        @Nullable Money partner) {
 
     /** Why somebody went. */
     public enum How {
@@ -60,7 +62,7 @@ public record KeptVisit(
     /** What it cost at the costs of its day. */
     public PlanCost cost(CostBook book) {
         CostRates rates = book.rates(day, home).onSite();
-        int trips = how == How.BESIDE ? 0 : 1;
+        int trips = how == How.BESIDE || partner != null ? 0 : 1;
         Money sum = Money.zero(book.currency());
         List<PlanCost.Missing> missing = new ArrayList<>();
         for (Given part : parts) {
@@ -70,17 +72,18 @@ public record KeptVisit(
             }
             sum = sum.plus(one.map(cost -> cost.times(part.quantity())).orElse(Money.zero(book.currency())));
         }
-        return PlanCost.of(
+        PlanCost ours = PlanCost.of(
                 new PlanCost.Minutes(actual, 0, PlanCost.travel(rates.trip(), trips), given),
                 trips,
                 sum,
                 rates,
                 missing);
+        return partner == null ? ours : ours.withWorkOfOthers(partner);
     }
 
-    /** The minutes that were foreseen on site, set-up included; nought for whatever nobody foresaw. */
+    /** The minutes that were foreseen on site, set-up included; nought for whatever nobody foresaw, and for what a partner made. */
     public int foreseen(int setUpMinutes) {
-        return how == How.PLANNED ? planned + setUpMinutes : 0;
+        return how == How.PLANNED && partner == null ? planned + setUpMinutes : 0;
     }
 
     /** What its share of the term's parts would cost, as much at each of the visits that are sold; empty while one's cost is missing. */

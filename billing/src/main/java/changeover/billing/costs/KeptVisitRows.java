@@ -2,6 +2,7 @@ package changeover.billing.costs;
 
 import changeover.billing.costs.KeptVisit.How;
 import changeover.contracts.calendar.Term;
+import changeover.contracts.money.Money;
 import changeover.contracts.words.Wording;
 import java.math.BigDecimal;
 import java.sql.Connection;
@@ -64,9 +65,9 @@ final class KeptVisitRows {
                where """ + " " + LATEST + """
              )
             select v.id, v.kind, v.answers_id, coalesce(v.agreement_id, w.agreement_id, b.agreement_id), h.latitude, h.longitude,
-                   c.technician_id, coalesce(m.name, ''), coalesce(c.day, n.day),
+                   coalesce(x.id, c.technician_id), coalesce(x.name, m.name, ''), coalesce(c.day, n.day),
                    coalesce(c.minutes, v.minutes), coalesce(c.extra_minutes, 0), coalesce(c.minutes_planned, v.minutes),
-                   c.id is not null or n.how = 'closed'
+                   c.id is not null or n.how = 'closed', d.price_minor, d.currency
               from visit v
               join home h on h.tenant_id = v.tenant_id and h.id = v.home_id
               left join visit w on w.tenant_id = v.tenant_id and w.id = v.answers_id
@@ -75,6 +76,8 @@ final class KeptVisitRows {
               left join visit_ending n on n.tenant_id = v.tenant_id and n.visit_id = v.id
                and n.how in ('no_access', 'closed')
               left join membership m on m.tenant_id = c.tenant_id and m.person_id = c.technician_id
+              left join partner_visit_done d on d.tenant_id = v.tenant_id and d.visit_id = v.id
+              left join partner x on x.tenant_id = d.tenant_id and x.id = d.partner_id
              where coalesce(c.day, n.day) between ? and ?
                and (v.kind in ('plan', 'return') and coalesce(v.agreement_id, w.agreement_id) is not null
                  or b.visit_id is not null)
@@ -153,7 +156,9 @@ final class KeptVisitRows {
             ResultSet row, Deal deal, int given, Map<String, Integer> kinds, List<KeptVisit.Given> parts)
             throws SQLException {
         @Nullable UUID technician = row.getObject(7, UUID.class);
-        int onSite = row.getInt(10);
+        String currency = row.getString(15);
+        @Nullable Money partner = currency == null ? null : Money.ofMinor(row.getLong(14), currency);
+        int onSite = partner == null ? row.getInt(10) : 0;
         int extra = Math.min(row.getInt(11), onSite);
         How how = how(row.getString(2), row.getBoolean(13));
         return new KeptVisit(
@@ -165,7 +170,7 @@ final class KeptVisitRows {
                 technician,
                 row.getString(8),
                 row.getObject(9, LocalDate.class),
-                how == How.PLANNED ? row.getInt(12) : 0,
+                how == How.PLANNED && partner == null ? row.getInt(12) : 0,
                 switch (how) {
                     case PLANNED -> onSite - extra;
                     case RETURN -> onSite;
@@ -173,7 +178,8 @@ final class KeptVisitRows {
                 },
                 given,
                 kinds,
-                parts);
+                parts,
+                partner);
     }
 
     private static How how(String kind, boolean closed) {

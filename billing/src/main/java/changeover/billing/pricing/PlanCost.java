@@ -107,6 +107,13 @@ public record PlanCost(Map<Cause, Money> causes, List<Missing> missing, Minutes 
         return new PlanCost(causes, missing, minutes, trips, currency);
     }
 
+    /** The same with what somebody else asked for work on the promised tasks. */
+    public PlanCost withWorkOfOthers(Money price) {
+        Map<Cause, Money> more = new EnumMap<>(causes);
+        more.merge(Cause.TASKS, price, Money::plus);
+        return new PlanCost(more, missing, minutes, trips, currency);
+    }
+
     private static Money travel(Trip trip, Minutes minutes, int trips, Money hour) {
         Integer driven = minutes.travel();
         return switch (trip) {

@@ -59,7 +59,8 @@ class AgainstPlanTest {
                 90,
                 0,
                 Map.of("boiler", 20, "water_heater", 40),
-                List.of(new KeptVisit.Given("f-16", "filter", BigDecimal.ONE)));
+                List.of(new KeptVisit.Given("f-16", "filter", BigDecimal.ONE)),
+                null);
         assertEquals(
                 List.of("water_heater 40 60 57.00 6.67", "boiler 20 30 28.50 3.34"),
                 AgainstPlan.of(List.of(visit), AgainstPlan.By.KIND, book).stream()

@@ -1,6 +1,7 @@
 package changeover.scheduling.closeout;
 
 import changeover.contracts.tenants.Businesses;
+import changeover.scheduling.partners.GivenVisits;
 import changeover.scheduling.stock.StockPlace;
 import changeover.scheduling.stock.StockPlaces;
 import changeover.scheduling.visits.Visits;
@@ -41,6 +42,9 @@ class Closing {
     Visits visits;
 
     @Inject
+    GivenVisits given;
+
+    @Inject
     Businesses businesses;
 
     @Inject
@@ -65,6 +69,7 @@ class Closing {
         closures.keep(closure);
         sheetRows.date(visit.id(), day);
         consequences.follow(visit, Consequences.NONE, Consequences.of(sheet), closure, van, sheet);
+        given.closed(visit.id(), day);
         visits.close(visit.id(), day);
         closed.fire(facts(visit, sheet, closure));
         machines.close(visit, sheet, day);

@@ -20,20 +20,24 @@ public class DoneInHome {
 
     private static final String DONE = """
             select u.day, u.equipment_id, q.name as machine, u.task_code, t.wording_en, t.wording_fr,
-                   coalesce(m.name, '') as by_whom, false as household, cast(null as numeric) as quantity, t.position
+                   coalesce(x.name, m.name, '') as by_whom, false as household, cast(null as numeric) as quantity, t.position
               from unit_history u
               left join visit_task t on (t.tenant_id, t.id) = (u.tenant_id, u.visit_task_id)
               left join equipment q on (q.tenant_id, q.id) = (u.tenant_id, u.equipment_id)
               left join membership m on (m.tenant_id, m.person_id) = (u.tenant_id, u.technician_id)
+              left join partner_visit_done d on (d.tenant_id, d.visit_id) = (u.tenant_id, u.visit_id)
+              left join partner x on (x.tenant_id, x.id) = (d.tenant_id, d.partner_id)
              where u.tenant_id = current_tenant() and u.home_id = :home
             union all
             select c.day, p.equipment_id, q.name, p.part_code, coalesce(k.name_en, p.part_code),
-                   coalesce(k.name_fr, p.part_code), coalesce(m.name, ''), false, p.quantity, 1000
+                   coalesce(k.name_fr, p.part_code), coalesce(x.name, m.name, ''), false, p.quantity, 1000
               from part_used p
               join closure c on (c.tenant_id, c.visit_id) = (p.tenant_id, p.visit_id)
               left join part k on (k.tenant_id, k.code) = (p.tenant_id, p.part_code)
               left join equipment q on (q.tenant_id, q.id) = (p.tenant_id, p.equipment_id)
               left join membership m on (m.tenant_id, m.person_id) = (c.tenant_id, c.technician_id)
+              left join partner_visit_done d on (d.tenant_id, d.visit_id) = (c.tenant_id, c.visit_id)
+              left join partner x on (x.tenant_id, x.id) = (d.tenant_id, d.partner_id)
              where p.tenant_id = current_tenant() and c.home_id = :home
             union all
             select h.done_on, h.equipment_id, q.name, h.task_code, h.wording_en, h.wording_fr, h.done_by, true, null, 0
@@ -45,7 +49,7 @@ public class DoneInHome {
 
     /**
      * @param machine its name; null for the home as a whole
-     * @param by the technician or, of the household's own tasks, who said so
+     * @param by the technician, the partner or, of the household's own tasks, who said so
      * @param fitted how many of a part were fitted; null for a task
      */
     public record Done(

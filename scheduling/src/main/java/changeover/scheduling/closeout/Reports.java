@@ -11,6 +11,8 @@ import changeover.scheduling.closeout.ReportFacts.PartFact;
 import changeover.scheduling.closeout.ReportFacts.TaskFact;
 import changeover.scheduling.closeout.ReportFacts.Technician;
 import changeover.scheduling.closeout.ReportFacts.TicketFact;
+import changeover.scheduling.partners.GivenVisit;
+import changeover.scheduling.partners.GivenVisits;
 import changeover.scheduling.stock.KnownPart;
 import changeover.scheduling.stock.Parts;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -41,6 +43,9 @@ public class Reports {
 
     @Inject
     Closures closures;
+
+    @Inject
+    GivenVisits given;
 
     @Inject
     Readings readings;
@@ -100,6 +105,10 @@ public class Reports {
 
     private Technician technician(Closure closure) {
         UUID person = closure.technicianId();
+        String partner = given.of(closure.visitId()).map(GivenVisit::partnerName).orElse(null);
+        if (partner != null) {
+            return new Technician(person, partner, List.of());
+        }
         List<TicketFact> tickets = people.ticketsOf(person).stream()
                 .filter(ticket -> ticket.holdsOn(closure.day()))
                 .map(ticket -> new TicketFact(ticket.kind(), ticket.number().orElse(null)))

@@ -182,10 +182,19 @@ public class GivenVisits {
         if (day.isAfter(today.day())) {
             throw Refusal.of("partner.day-to-come").at("day").thrown();
         }
+        write(given, day);
+    }
+
+    /** The visit was closed: where a partner has it, they did it. */
+    public void closed(UUID visit, LocalDate day) {
+        of(visit).filter(given -> !given.done()).ifPresent(given -> write(given, day));
+    }
+
+    private void write(GivenVisit given, LocalDate day) {
         rows.createNativeQuery("""
                         insert into partner_visit_done (visit_id, partner_id, given_id, day, price_minor, currency)
                         values (:visit, :partner, :given, :day, :price, :currency)""")
-                .setParameter("visit", visit)
+                .setParameter("visit", given.visit())
                 .setParameter("partner", given.partner())
                 .setParameter("given", given.id())
                 .setParameter("day", day)

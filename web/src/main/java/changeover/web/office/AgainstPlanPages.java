@@ -172,7 +172,10 @@ public class AgainstPlanPages {
         String link = switch (by) {
             case "agreement" -> "agreements/" + deal.agreementId();
             case "plan" -> "money/plans/" + deal.planId();
-            case "technician" -> technician == null ? "" : "shop/people/" + technician;
+            case "technician" ->
+                line.one().partner() != null
+                        ? "shop/partners/" + technician
+                        : technician == null ? "" : "shop/people/" + technician;
             default -> "";
         };
         return new Row(

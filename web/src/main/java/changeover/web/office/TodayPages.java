@@ -87,6 +87,7 @@ public class TodayPages {
             String tomorrow,
             List<TicketsOut.Row> tickets,
             List<OwnPaperPages.Line> papers,
+            PartnersToday.View partners,
             List<InstrumentPages.Line> instruments,
             SeasonChart.Weeks weeks,
             String weeksFrom,
@@ -147,6 +148,9 @@ public class TodayPages {
     BusinessPapers papers;
 
     @Inject
+    PartnersToday partners;
+
+    @Inject
     Instruments instruments;
 
     @Inject
@@ -204,6 +208,7 @@ public class TodayPages {
                         papers.runningOut(day).stream()
                                 .map(one -> OwnPaperPages.line(one, frame))
                                 .toList(),
+                        partners.of(frame),
                         instruments.runningOut(day).stream()
                                 .map(one -> InstrumentPages.line(one, frame))
                                 .toList(),

@@ -24,7 +24,12 @@ import org.jspecify.annotations.Nullable;
 @ApplicationScoped
 public class VisitInWords {
 
-    /** A visit in words. */
+    /**
+     * A visit in words.
+     *
+     * @param day its day with us; empty while a partner has it
+     * @param partner who makes it, or made it, instead of us; empty for nobody
+     */
     public record View(
             UUID id,
             UUID homeId,
@@ -44,11 +49,14 @@ public class VisitInWords {
             String note,
             List<String> shut,
             String typedBy,
+            String partner,
+            String partnerDay,
             List<Task> tasks) {}
 
     /**
      * A line of the checklist, and why it is there.
      *
+     * @param id of its line
      * @param first the first day it may be done on
      * @param reason the rule in words: how often, and when the last time was
      * @param grounds what the rule rests on, in the reader's words
@@ -56,6 +64,7 @@ public class VisitInWords {
      * @param ticket refrigerant, gas or electrical; empty for none
      */
     public record Task(
+            UUID id,
             String machine,
             String words,
             String first,
@@ -105,7 +114,7 @@ public class VisitInWords {
                 frame.inWords(row.first()),
                 frame.inWords(row.last()),
                 row.minutes(),
-                row.day() == null ? "" : frame.inWords(row.day()),
+                row.day() == null || row.partner() != null ? "" : frame.inWords(row.day()),
                 row.starts() == null ? "" : row.starts().toString(),
                 row.technician() == null ? "" : row.technician(),
                 row.how() == null ? "" : row.how(),
@@ -118,12 +127,15 @@ public class VisitInWords {
                         .flatMap(people::of)
                         .map(Membership::name)
                         .orElse(""),
+                row.partner() == null ? "" : row.partner(),
+                row.partner() == null || row.day() == null ? "" : frame.inWords(row.day()),
                 tasks.stream().map(task -> task(task, machines, own, frame)).toList());
     }
 
     private static Task task(VisitTask task, Map<UUID, String> machines, OwnCatalogue.Own own, Frame frame) {
         Grounds grounds = task.grounds(own);
         return new Task(
+                task.id(),
                 task.equipmentId().map(id -> machines.getOrDefault(id, "")).orElse(""),
                 task.wording().in(frame.locale()),
                 frame.inWords(task.due().from()),

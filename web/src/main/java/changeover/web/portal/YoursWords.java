@@ -40,6 +40,9 @@ public interface YoursWords {
     @Message("From {hour}, {technician}, about {minutes}\u00a0min.")
     String at(String hour, String technician, int minutes);
 
+    @Message("{who} comes on that day.")
+    String comes(String who);
+
     @Message("From {hour}, about {minutes}\u00a0min.")
     String at_hour(String hour, int minutes);
 

@@ -78,6 +78,8 @@ class Reached {
             Map.entry("shut", "home_shut.id"),
             Map.entry("instruments", "instrument.id"),
             Map.entry("papers", "business_paper.id"),
+            Map.entry("partners", "partner.id"),
+            Map.entry("papers/held", "partner_paper.id"),
             Map.entry("keys", "access_code.id"),
             Map.entry("seasons", "season.id"),
             Map.entry("loading", "stock_place.id"),
