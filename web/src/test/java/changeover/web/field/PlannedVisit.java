@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.UUID;
 
 /** A home whose plan was sold today and whose first visit has its hour with the shop's technician. */
-final class PlannedVisit {
+public final class PlannedVisit {
 
     private static final String FILE = """
             home,customer,phone,street,city,region,country,unit,kind,fits
@@ -27,12 +27,12 @@ final class PlannedVisit {
             h,Anselm Birk,555-0131,9 Tannery Row,Port Ambrose,QC,CA,,,
             """;
 
-    static String home(AShop.Shop shop) {
+    public static String home(AShop.Shop shop) {
         return home(shop, FILE);
     }
 
     /** A home whose machines are read at the first visit. */
-    static String unread(AShop.Shop shop) {
+    public static String unread(AShop.Shop shop) {
         return home(shop, UNREAD);
     }
 
@@ -47,7 +47,7 @@ final class PlannedVisit {
         return as(shop.owner()).get(shop.api("homes")).then().extract().path("[0].id");
     }
 
-    static String visit(AShop.Shop shop, String home) {
+    public static String visit(AShop.Shop shop, String home) {
         LocalDate day = LocalDate.now(ZoneId.of("America/Toronto"));
         List<Map<String, Object>> all =
                 as(shop.owner()).get(shop.api("tasks")).then().extract().path("");
