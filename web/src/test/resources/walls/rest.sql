@@ -240,3 +240,7 @@ insert into partner_visit_done (visit_id, partner_id, given_id, day, price_minor
   select visit_id, partner_id, id, day, price_minor, currency from partner_visit;
 insert into partner_report (visit_id, partner_id, media_type, bytes)
   select visit_id, partner_id, 'application/pdf', convert_to('%PDF-1.7 x', 'UTF8') from partner_visit;
+insert into call_correction (call_id, caller, trouble, words, heat, risks, told_to_leave, promised_by, why, person_id, at)
+  select c.id, 'Mara Quill', c.trouble, 'The pump hums', c.heat, c.risks, c.told_to_leave, c.promised_by, 'Misheard', m.person_id, now()
+    from call c, membership m limit 1;
+insert into plan_answer (plan_id, day, hours, nights) select id, '2026-03-01', 24, false from plan limit 1;

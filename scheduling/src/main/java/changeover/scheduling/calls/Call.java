@@ -107,6 +107,12 @@ public class Call extends OwnedWithGivenId {
                     toldWords);
         }
 
+        /** The same words, said at another hour. */
+        Facts rangAt(Instant hour) {
+            return new Facts(
+                    homeId, caller, phone, hour, trouble, words, heat, risks, toldToLeave, promisedBy, told, toldWords);
+        }
+
         public Urgency urgency() {
             return Urgency.of(trouble, heat, risks);
         }

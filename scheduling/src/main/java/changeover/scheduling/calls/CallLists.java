@@ -25,11 +25,12 @@ public class CallLists {
     private static final int MOST = 500;
 
     private static final String FROM = """
-            select c.id, c.home_id, concat_ws(', ', h.street, h.unit_label, h.city) as home, c.caller, c.phone, c.rang_at,
-                   c.trouble, c.heat, array_to_string(c.risks, ',') as risks, c.promised_by,
-                   c.agreement_id is not null as planned, o.how, o.visit_id, coalesce(a.day, w.day) as day, a.starts,
-                   coalesce(m.name, p.name) as technician,
-                   e.how as ended
+            select c.id, c.home_id, concat_ws(', ', h.street, h.unit_label, h.city) as home, coalesce(x.caller, c.caller) as caller,
+                   case when x.id is null then c.phone else x.phone end as phone, c.rang_at,
+                   coalesce(x.trouble, c.trouble) as trouble, coalesce(x.heat, c.heat) as heat,
+                   array_to_string(coalesce(x.risks, c.risks), ',') as risks,
+                   coalesce(x.promised_by, c.promised_by) as promised_by, c.agreement_id is not null as planned, o.how, o.visit_id,
+                   coalesce(a.day, w.day) as day, a.starts, coalesce(m.name, p.name) as technician, e.how as ended
               from call c
               join home h on (h.tenant_id, h.id) = (c.tenant_id, c.home_id)
               left join call_outcome o on (o.tenant_id, o.call_id) = (c.tenant_id, c.id)
@@ -37,7 +38,7 @@ public class CallLists {
               left join appointment a on (a.tenant_id, a.visit_id) = (o.tenant_id, o.visit_id)
               left join membership m on (m.tenant_id, m.person_id) = (a.tenant_id, a.technician_id)
               left join visit_ending e on (e.tenant_id, e.visit_id) = (o.tenant_id, o.visit_id)
-            """ + GivenOut.JOINED + " where c.tenant_id = current_tenant() ";
+            """ + GivenOut.JOINED + CallVersions.NEWEST + " where c.tenant_id = current_tenant() ";
 
     private static final String WAITS = "(o.id is null or o.how = 'visit' and e.id is null)";
 
@@ -91,7 +92,7 @@ public class CallLists {
 
     /** What waits: unanswered first, then by risk, then by promise. */
     public List<Row> waiting() {
-        return read(rows.createNativeQuery(FROM + " and " + WAITS + " order by c.promised_by", Tuple.class)
+        return read(rows.createNativeQuery(FROM + " and " + WAITS + " order by coalesce(x.promised_by, c.promised_by)", Tuple.class)
                         .setMaxResults(MOST))
                 .stream()
                 .sorted(Comparator.comparing(Row::waiting, WaitingCall.ORDER))
@@ -115,8 +116,9 @@ public class CallLists {
     public Counts counts(Instant now) {
         var row = (Tuple) rows.createNativeQuery("""
                         select count(*) filter (where o.id is null) as open,
-                               count(*) filter (where c.promised_by < :now) as late
+                               count(*) filter (where coalesce(x.promised_by, c.promised_by) < :now) as late
                           from call c
+                        """ + CallVersions.NEWEST + """
                           left join call_outcome o on (o.tenant_id, o.call_id) = (c.tenant_id, c.id)
                           left join visit_ending e on (e.tenant_id, e.visit_id) = (o.tenant_id, o.visit_id)
                          where c.tenant_id = current_tenant()

@@ -41,6 +41,12 @@ public class Calls {
     AnswerTimes times;
 
     @Inject
+    PlanAnswers plans;
+
+    @Inject
+    CallVersions versions;
+
+    @Inject
     Visits visits;
 
     /**
@@ -58,23 +64,61 @@ public class Calls {
         }
         var _ = homes.get(facts.homeId())
                 .orElseThrow(() -> Refusal.of("call.home-unknown").at("home").thrown());
-        UUID agreement = agreementOn(facts.homeId(), day(facts.rangAt())).orElse(null);
-        Instant promised = facts.promisedBy() != null
-                ? facts.promisedBy()
-                : times.hours().promise(facts.rangAt(), facts.urgency(), agreement != null);
-        Call call = Call.taken(id, facts, agreement, promised);
+        Agreement agreement = agreementOn(facts.homeId(), day(facts.rangAt())).orElse(null);
+        Call call = Call.taken(id, facts, agreement == null ? null : agreement.id(), promised(facts, agreement));
         rows.persist(call);
         rows.flush();
         return call;
     }
 
+    /** What was promised, else what the business answers in, or the plan where that is sooner. */
+    private Instant promised(Call.Facts facts, @Nullable Agreement agreement) {
+        Instant said = facts.promisedBy();
+        if (said != null) {
+            return said;
+        }
+        Instant usual = times.hours().promise(facts.rangAt(), facts.urgency(), agreement != null);
+        return agreement == null
+                ? usual
+                : plans.on(agreement.planId(), agreement.term().from())
+                        .map(answer -> plans.promise(answer, facts.rangAt()))
+                        .filter(planned -> planned.isBefore(usual))
+                        .orElse(usual);
+    }
+
     /** The agreement in force at the home on the day; of one with another term nothing more need be read. */
-    private Optional<UUID> agreementOn(UUID homeId, LocalDate day) {
+    private Optional<Agreement> agreementOn(UUID homeId, LocalDate day) {
         return agreements.of(homeId).stream()
                 .filter(agreement -> agreement.term().contains(day))
                 .filter(agreement -> agreements.state(agreement, day) == AgreementState.IN_FORCE)
-                .map(Agreement::id)
                 .findFirst();
+    }
+
+    /**
+     * What was written down was not what was said: a new version, the old ones stay. The hour at which they rang and the home do not
+     * change; where somebody goes there and has not yet, they read the new words.
+     *
+     * @param facts with no promise for the answer time of what is said now
+     * @param by who writes it
+     */
+    public Call.Facts correct(UUID callId, Call.Facts facts, String why, UUID by, Instant now) {
+        Call call = find(callId).orElseThrow(() -> Refusal.of("call.unknown").thrown());
+        if (why.isBlank()) {
+            throw Refusal.of("call.correction-says-why").at("correctionWhy").thrown();
+        }
+        Call.Facts there = facts.at(call.homeId()).rangAt(call.facts().rangAt());
+        Agreement agreement = call.agreementId().flatMap(agreements::find).orElse(null);
+        Call.Facts right = Call.taken(callId, there, null, promised(there, agreement)).facts();
+        Call.Facts before = versions.newest(call);
+        if (right.equals(before)) {
+            throw Refusal.of("call.nothing-corrected").thrown();
+        }
+        versions.write(callId, right, why.strip(), by, now);
+        outcome(callId).flatMap(CallOutcome::visitId).ifPresent(visit -> {
+            Locale locale = businesses.current().locale();
+            visits.noteAgain(visit, CallInWords.note(before, locale), CallInWords.note(right, locale));
+        });
+        return right;
     }
 
     public Optional<Call> find(UUID id) {
@@ -96,7 +140,8 @@ public class Calls {
     public CallOutcome visit(UUID callId, int minutes, @Nullable LocalDate last, String why, Instant now) {
         Call call = open(callId, why);
         LocalDate today = day(now);
-        LocalDate end = last != null ? last : later(today, day(call.promisedBy()));
+        Call.Facts facts = versions.newest(call);
+        LocalDate end = last != null ? last : later(today, day(promisedBy(call, facts)));
         if (end.isBefore(today)) {
             throw Refusal.of("call.visit-in-the-past").at("last").thrown();
         }
@@ -108,7 +153,7 @@ public class Calls {
                         Window.ofDays(today, end),
                         minutes,
                         null,
-                        CallInWords.note(call.facts(), locale),
+                        CallInWords.note(facts, locale),
                         List.of()))
                 .id();
         return keep(CallOutcome.of(callId, Became.VISIT, why.strip(), visit, now));
@@ -135,6 +180,11 @@ public class Calls {
             throw Refusal.of("call.says-why").at("why").thrown();
         }
         return call;
+    }
+
+    private static Instant promisedBy(Call call, Call.Facts facts) {
+        Instant promised = facts.promisedBy();
+        return promised == null ? call.promisedBy() : promised;
     }
 
     private CallOutcome keep(CallOutcome outcome) {

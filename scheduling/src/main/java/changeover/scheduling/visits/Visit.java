@@ -58,6 +58,11 @@ public class Visit extends OwnedWithGivenId {
         return visit;
     }
 
+    /** Whoever goes there reads other words. */
+    void readAgain(String words) {
+        note = words;
+    }
+
     public UUID homeId() {
         return homeId;
     }

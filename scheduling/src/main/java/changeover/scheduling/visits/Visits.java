@@ -54,6 +54,17 @@ public class Visits {
         return Optional.ofNullable(rows.find(Visit.class, id));
     }
 
+    /** Whoever goes there reads the new words, where the visit has not ended and still carries the old ones. */
+    public void noteAgain(UUID visitId, String before, String now) {
+        find(visitId)
+                .filter(visit -> visit.note().filter(before::equals).isPresent())
+                .filter(visit -> ending(visitId).isEmpty())
+                .ifPresent(visit -> {
+                    visit.readAgain(now);
+                    rows.flush();
+                });
+    }
+
     public List<VisitTask> tasksOf(UUID visitId) {
         return rows.createQuery("from VisitTask where visitId = :visit order by position, id", VisitTask.class)
                 .setParameter("visit", visitId)

@@ -67,8 +67,8 @@ public record CallDocument(
             @Nullable LocalDate day,
             @Nullable String technician) {}
 
-    static CallDocument of(Call call, @Nullable CallOutcome outcome) {
-        Call.Facts facts = call.facts();
+    /** @param facts what stands of it now */
+    static CallDocument of(Call call, Call.Facts facts, @Nullable CallOutcome outcome) {
         return new CallDocument(
                 call.id(),
                 call.homeId(),
@@ -82,7 +82,7 @@ public record CallDocument(
                 codes(facts.risks()),
                 facts.urgency().code(),
                 facts.toldToLeave(),
-                call.promisedBy(),
+                facts.promisedBy() == null ? call.promisedBy() : facts.promisedBy(),
                 facts.told() == null ? null : Amount.of(facts.told()),
                 facts.toldWords(),
                 outcome == null

@@ -3,18 +3,14 @@ package changeover.web.api;
 import changeover.contracts.customers.Homes;
 import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.Today;
-import changeover.contracts.words.Refusal;
 import changeover.scheduling.calls.Became;
 import changeover.scheduling.calls.Call;
 import changeover.scheduling.calls.CallLists;
 import changeover.scheduling.calls.CallOutcome;
+import changeover.scheduling.calls.CallVersions;
 import changeover.scheduling.calls.Calls;
-import changeover.scheduling.calls.Heat;
 import changeover.scheduling.calls.NewCallers;
 import changeover.scheduling.calls.NewCallers.NewCaller;
-import changeover.scheduling.calls.Risk;
-import changeover.scheduling.calls.Trouble;
-import changeover.scheduling.calls.Urgency;
 import changeover.web.session.Once;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.annotation.security.RolesAllowed;
@@ -29,12 +25,9 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Response;
-import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.OffsetDateTime;
 import java.util.Arrays;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
@@ -48,15 +41,14 @@ public class CallsApi {
 
     private static final int DAY_IN_MINUTES = 1440;
 
-    private static final Set<String> TROUBLES =
-            Arrays.stream(Trouble.values()).map(Trouble::code).collect(Collectors.toSet());
-    private static final Set<String> HEATS =
-            Arrays.stream(Heat.values()).map(Heat::code).collect(Collectors.toSet());
     private static final Set<String> OUTCOMES =
             Arrays.stream(Became.values()).map(Became::code).collect(Collectors.toSet());
 
     @Inject
     Calls calls;
+
+    @Inject
+    CallVersions versions;
 
     @Inject
     CallLists lists;
@@ -79,16 +71,27 @@ public class CallsApi {
     @Inject
     ObjectMapper json;
 
-    /** @param state waiting, in the order in which they are answered, or over, the newest first */
+    /**
+     * @param state waiting, in the order in which they are answered, or over, the newest first
+     * @param home every call about one home instead, the newest first
+     */
     @GET
     @Transactional
     public List<CallDocument.Line> list(
             @Nullable @QueryParam("state") String state,
+            @Nullable @QueryParam("home") UUID home,
             @QueryParam("skip") @DefaultValue("0") int skip,
             @QueryParam("count") @DefaultValue("200") int count) {
         int from = Math.clamp(skip, 0, 1_000_000);
         int most = Math.clamp(count, 1, 500);
         Instant now = today.now();
+        if (home != null) {
+            var _ = homes.get(home).orElseThrow(NotFoundException::new);
+            return lists.ofHome(home, from + most).stream()
+                    .skip(from)
+                    .map(row -> CallDocument.line(row, now))
+                    .toList();
+        }
         List<CallLists.Row> rows = "over".equals(AskedInQuery.oneOf("state", state, Set.of("waiting", "over")))
                 ? lists.over(from, most)
                 : lists.waiting().stream().skip(from).limit(most).toList();
@@ -113,10 +116,11 @@ public class CallsApi {
         return once.answer(operation, "calls " + body, () -> {
             Asked asked = Asked.of(body, json);
             UUID home = asked.idOrNone("home");
-            Call.Facts facts = facts(asked, home == null ? new UUID(0, 0) : home);
+            var read = new CallJson(asked, today.now(), businesses.current().currency());
+            Call.Facts facts = read.facts(home == null ? new UUID(0, 0) : home, read.instant("rangAt"));
             NewCaller newcomer = newcomer(asked, home, facts);
             asked.nothingElse();
-            judge(asked, facts);
+            read.judge(facts);
             if (home != null) {
                 var _ = homes.get(home).orElseThrow(NotFoundException::new);
             }
@@ -149,50 +153,6 @@ public class CallsApi {
         });
     }
 
-    private Call.Facts facts(Asked asked, UUID home) {
-        Set<Risk> risks = new HashSet<>();
-        for (Risk risk : Risk.values()) {
-            if (asked.yes(risk.code())) {
-                risks.add(risk);
-            }
-        }
-        String trouble = asked.oneOf("trouble", TROUBLES);
-        Instant rang = instant(asked, "rangAt");
-        return new Call.Facts(
-                home,
-                asked.text("caller", 200),
-                asked.line("phone", 40),
-                rang == null ? today.now() : rang,
-                Trouble.ofCode(trouble.isEmpty() ? "other" : trouble),
-                asked.text("words", 2000),
-                asked.value("heat") == null ? Heat.UNKNOWN : Heat.ofCode(word(asked.oneOf("heat", HEATS))),
-                risks,
-                asked.yes("toldToLeave"),
-                instant(asked, "promisedBy"),
-                asked.value("told") == null
-                        ? null
-                        : asked.money("told", businesses.current().currency()),
-                asked.line("toldWords", 500));
-    }
-
-    /** What the call itself would refuse, said at the API's own members. */
-    private void judge(Asked asked, Call.Facts facts) {
-        if (facts.urgency() == Urgency.LIFE && !facts.toldToLeave()) {
-            asked.refuse(Refusal.of("call.life-first").at("toldToLeave"));
-        }
-        if (facts.rangAt().isAfter(today.now())) {
-            asked.refuse(Refusal.of("call.ahead").at("rangAt"));
-        }
-        Instant promised = facts.promisedBy();
-        if (promised != null && promised.isBefore(facts.rangAt())) {
-            asked.refuse(Refusal.of("call.promise-before-ring").at("promisedBy"));
-        }
-    }
-
-    private static String word(String heat) {
-        return heat.isEmpty() ? Heat.UNKNOWN.code() : heat;
-    }
-
     /** Asked for also where a home is named, so that one who sends both is understood; the home then decides. */
     private NewCaller newcomer(Asked asked, @Nullable UUID home, Call.Facts facts) {
         String street = home == null ? asked.text("street", 200) : asked.line("street", 200);
@@ -209,31 +169,12 @@ public class CallsApi {
                 asked.line("postal", 20));
     }
 
-    private static @Nullable Instant instant(Asked asked, String member) {
-        String said = asked.line(member, 60);
-        if (said == null) {
-            return null;
-        }
-        try {
-            Instant at = OffsetDateTime.parse(said).toInstant();
-            if (at.isAfter(Instant.parse("1900-01-01T00:00:00Z"))
-                    && at.isBefore(Instant.parse("9998-01-01T00:00:00Z"))) {
-                return at;
-            }
-        } catch (DateTimeException notAnInstant) {
-            asked.refuse(Refusal.of("typed.instant").at(member));
-            return null;
-        }
-        asked.refuse(Refusal.of("typed.instant").at(member));
-        return null;
-    }
-
     private Call found(UUID id) {
         return calls.find(id).orElseThrow(NotFoundException::new);
     }
 
     private CallDocument document(Call call) {
         CallOutcome outcome = calls.outcome(call.id()).orElse(null);
-        return CallDocument.of(call, outcome);
+        return CallDocument.of(call, versions.newest(call), outcome);
     }
 }

@@ -36,6 +36,22 @@ record CallForm(UUID made, @Nullable UUID home, NewCaller newcomer, Call.Facts s
 
     /** Reads every field; what is wrong is kept in {@code typed}. */
     static CallForm read(Typed typed, ZoneId zone, Currency currency) {
+        Call.Facts said = facts(typed, at(typed.day("day"), typed.time("time"), zone), zone, currency);
+        UUID home = typed.idOrNone("home");
+        NewCaller newcomer = home == null
+                ? new NewCaller(
+                        said.caller(),
+                        said.phone(),
+                        typed.oneOf("language", Set.of("en", "fr")),
+                        typed.text("street", 200),
+                        typed.text("city", 100),
+                        typed.line("postal", 20))
+                : new NewCaller(said.caller(), said.phone(), "en", "", "", null);
+        return new CallForm(typed.id("made"), home, newcomer, said);
+    }
+
+    /** What was said on the telephone, at that hour. */
+    static Call.Facts facts(Typed typed, Instant rang, ZoneId zone, Currency currency) {
         Set<Risk> risks = typed.each("risks").stream()
                 .filter(Risk.codes()::contains)
                 .map(Risk::ofCode)
@@ -45,37 +61,20 @@ record CallForm(UUID made, @Nullable UUID home, NewCaller newcomer, Call.Facts s
         if (!told && (trouble == Trouble.ALARM || risks.stream().anyMatch(Risk::isLife))) {
             typed.refuse(Refusal.of("call.life-first").at("told"));
         }
-        String caller = typed.text("caller", 200);
-        String phone = typed.line("phone", 40);
-        UUID home = typed.idOrNone("home");
-        NewCaller newcomer = home == null
-                ? new NewCaller(
-                        caller,
-                        phone,
-                        typed.oneOf("language", Set.of("en", "fr")),
-                        typed.text("street", 200),
-                        typed.text("city", 100),
-                        typed.line("postal", 20))
-                : new NewCaller(caller, phone, "en", "", "", null);
-        Heat heat = Heat.ofCode(typed.oneOf("heat", HEATS));
         Money money = typed.line("cost", 20) == null ? null : typed.money("cost", currency);
-        return new CallForm(
-                typed.id("made"),
-                home,
-                newcomer,
-                new Call.Facts(
-                        NOT_YET,
-                        caller,
-                        phone,
-                        at(typed.day("day"), typed.time("time"), zone),
-                        trouble,
-                        typed.text("words", 2000),
-                        heat,
-                        risks,
-                        told,
-                        promised(typed, zone),
-                        money,
-                        typed.line("toldWords", 500)));
+        return new Call.Facts(
+                NOT_YET,
+                typed.text("caller", 200),
+                typed.line("phone", 40),
+                rang,
+                trouble,
+                typed.text("words", 2000),
+                Heat.ofCode(typed.oneOf("heat", HEATS)),
+                risks,
+                told,
+                promised(typed, zone),
+                money,
+                typed.line("toldWords", 500));
     }
 
     /** The business's own answer time holds where no day was promised; a day without an hour is promised whole. */

@@ -7,6 +7,7 @@ import changeover.contracts.tenants.Today;
 import changeover.scheduling.calls.Became;
 import changeover.scheduling.calls.Call;
 import changeover.scheduling.calls.CallOutcome;
+import changeover.scheduling.calls.CallVersions;
 import changeover.scheduling.calls.Calls;
 import changeover.scheduling.calls.EmergencyNumber;
 import changeover.scheduling.calls.Urgency;
@@ -97,6 +98,7 @@ public class CallPages {
                 View view,
                 List<EstimateRowsInWords.Line> estimates,
                 List<OrderRows.Line> orders,
+                List<CallVersionRows.Line> versions,
                 Said form);
 
         private Pages() {}
@@ -116,6 +118,12 @@ public class CallPages {
 
     @Inject
     OrderRows orders;
+
+    @Inject
+    CallVersionRows earlier;
+
+    @Inject
+    CallVersions versions;
 
     @Inject
     Calls calls;
@@ -148,8 +156,9 @@ public class CallPages {
     @Transactional
     public TemplateInstance one(@PathParam("call") UUID id) {
         Call call = found(id);
-        LocalDate promised =
-                LocalDate.ofInstant(call.promisedBy(), businesses.current().zone());
+        Instant there = versions.newest(call).promisedBy();
+        LocalDate promised = LocalDate.ofInstant(
+                there == null ? call.promisedBy() : there, businesses.current().zone());
         LocalDate last = promised.isBefore(today.day()) ? today.day() : promised;
         return page(call, Said.filled(Map.of("how", "visit", "minutes", "60", "last", last.toString())));
     }
@@ -203,12 +212,14 @@ public class CallPages {
                 view(call, home, outcome, frame),
                 estimates.ofCall(frame, call.id()),
                 orders.ofVisits(frame, visit),
+                earlier.of(call, frame),
                 form);
     }
 
     private View view(Call call, Home home, @Nullable CallOutcome outcome, Frame frame) {
         ZoneId zone = businesses.current().zone();
-        Call.Facts facts = call.facts();
+        Call.Facts facts = versions.newest(call);
+        Instant promised = facts.promisedBy() == null ? call.promisedBy() : facts.promisedBy();
         String phone = facts.phone() == null ? "" : facts.phone();
         return new View(
                 call.id(),
@@ -225,8 +236,8 @@ public class CallPages {
                 facts.urgency() == Urgency.LIFE,
                 EmergencyNumber.in(businesses.current().country()).orElse(""),
                 facts.urgency().wording().in(frame.locale()),
-                CallRows.inWords(call.promisedBy(), frame, zone),
-                outcome == null && call.promisedBy().isBefore(today.now()),
+                CallRows.inWords(promised, frame, zone),
+                outcome == null && promised.isBefore(today.now()),
                 call.agreementId().orElse(null),
                 facts.told() == null ? "" : facts.told().format(frame.locale()),
                 facts.toldWords() == null ? "" : facts.toldWords(),

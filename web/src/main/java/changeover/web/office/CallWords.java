@@ -186,4 +186,43 @@ public interface CallWords {
 
     @Message("An hour of labour outside working hours has its own price in the price book.")
     String rate();
+
+    @Message("Correct")
+    String correct();
+
+    @Message("Correct the call, {home}")
+    String correct_of(String home);
+
+    @Message("What stood before stays and is shown, with who wrote it and when.")
+    String correct_lead();
+
+    @Message("Why it is corrected")
+    String correct_why();
+
+    @Message("Keep the correction")
+    String keep_correction();
+
+    @Message("What it said before")
+    String before();
+
+    @Message("Corrected {at}, {by}.")
+    String corrected(String at, String by);
+
+    @Message("Answer time of the plan")
+    String plan_answer();
+
+    @Message("Whoever has {plan} and rings is promised an answer within these hours, or sooner where the urgency asks for less. An agreement keeps what its plan said when its term began.")
+    String plan_answer_lead(String plan);
+
+    @Message("Within how many hours")
+    String plan_hours();
+
+    @Message("Left empty, your own answer times alone hold.")
+    String plan_hours_hint();
+
+    @Message("Nights, weekends and days off count")
+    String plan_nights();
+
+    @Message("Not ticked, only the hours count in which somebody of your crew works.")
+    String plan_nights_hint();
 }

@@ -184,9 +184,7 @@ public class NewCallPages {
                         EmergencyNumber.in(businesses.current().country()).orElse(""),
                         risks(true, frame),
                         risks(false, frame),
-                        Arrays.stream(Trouble.values())
-                                .map(one -> new Choice(one.code(), one.wording().in(frame.locale())))
-                                .toList(),
+                        troubles(frame),
                         Arrays.stream(Heat.values())
                                 .map(one -> new Choice(one.code(), one.wording().in(frame.locale())))
                                 .toList(),
@@ -201,7 +199,13 @@ public class NewCallPages {
                 form);
     }
 
-    private static List<Choice> risks(boolean life, Frame frame) {
+    static List<Choice> troubles(Frame frame) {
+        return Arrays.stream(Trouble.values())
+                .map(one -> new Choice(one.code(), one.wording().in(frame.locale())))
+                .toList();
+    }
+
+    static List<Choice> risks(boolean life, Frame frame) {
         return Arrays.stream(Risk.values())
                 .filter(risk -> risk.isLife() == life)
                 .map(risk -> new Choice(risk.code(), risk.wording().in(frame.locale())))
