@@ -1,5 +1,6 @@
 package changeover.billing.estimates;
 
+import changeover.billing.tax.ContractForm;
 import changeover.billing.tax.Work;
 import changeover.contracts.money.Money;
 import changeover.contracts.words.Refusal;
@@ -18,6 +19,8 @@ import org.jspecify.annotations.Nullable;
  * @param trip whether the trip is asked too, where the price book has a fee for it
  * @param validUntil its last day, in
  * @param deposit asked before the work; null for none
+ * @param work what its parts, minutes and trip are: with the form it decides the taxes
+ * @param form parts and labour stated apart, or one sum for everything
  */
 public record EstimateFacts(
         String words,
@@ -26,7 +29,21 @@ public record EstimateFacts(
         List<PartItem> parts,
         List<OtherItem> others,
         LocalDate validUntil,
-        @Nullable Money deposit) {
+        @Nullable Money deposit,
+        Work work,
+        ContractForm form) {
+
+    /** A repair, parts and labour stated apart. */
+    public EstimateFacts(
+            String words,
+            int minutes,
+            boolean trip,
+            List<PartItem> parts,
+            List<OtherItem> others,
+            LocalDate validUntil,
+            @Nullable Money deposit) {
+        this(words, minutes, trip, parts, others, validUntil, deposit, Work.REPAIR, ContractForm.SEPARATE);
+    }
 
     /** A part of the price book; the day's price is asked. */
     public record PartItem(String code, BigDecimal quantity) {}

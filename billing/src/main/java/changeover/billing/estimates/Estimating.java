@@ -4,7 +4,6 @@ import changeover.billing.estimates.EstimateFacts.OtherItem;
 import changeover.billing.invoices.Draft;
 import changeover.billing.invoices.DraftLine;
 import changeover.billing.invoices.ForeseenWork;
-import changeover.billing.tax.ContractForm;
 import changeover.billing.tax.DocumentTaxes;
 import changeover.billing.tax.PropertyUse;
 import changeover.billing.tax.TaxLine;
@@ -64,7 +63,7 @@ class Estimating {
                         TaxQuestion.region(home.country(), home.region()),
                         PropertyUse.of(home.propertyUse()),
                         line.work(),
-                        ContractForm.SEPARATE,
+                        facts.form(),
                         line.net()))
                 .toList();
         boolean small = businesses.profile().facts().smallSupplier();
@@ -100,7 +99,7 @@ class Estimating {
                         line.unitPrice(),
                         line.discount(),
                         line.net(),
-                        line.work()));
+                        facts.work()));
             }
         }
         for (OtherItem other : facts.others()) {

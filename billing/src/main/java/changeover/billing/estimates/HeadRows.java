@@ -21,8 +21,8 @@ final class HeadRows {
         EstimateFacts facts = wanted.facts();
         try (PreparedStatement insert = connection.prepareStatement("""
                 insert into estimate (home_id, customer_id, language, call_id, visit_id, follow_up_id, words, minutes, trip,
-                    valid_until, deposit_minor, currency, written_on)
-                values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) returning id""")) {
+                    valid_until, deposit_minor, currency, written_on, work, contract_form)
+                values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) returning id""")) {
             insert.setObject(1, wanted.homeId());
             insert.setObject(2, draft.customerId());
             insert.setString(3, draft.language());
@@ -36,6 +36,8 @@ final class HeadRows {
             insert.setObject(11, minor(facts.deposit()), Types.BIGINT);
             insert.setString(12, draft.currency().getCurrencyCode());
             insert.setObject(13, day);
+            insert.setString(14, facts.work().code());
+            insert.setString(15, facts.form().code());
             ResultSet row = insert.executeQuery();
             row.next();
             return row.getObject(1, UUID.class);
@@ -44,14 +46,17 @@ final class HeadRows {
 
     static void rewrite(Connection connection, UUID id, EstimateFacts facts) throws SQLException {
         try (PreparedStatement update = connection.prepareStatement("""
-                update estimate set words = ?, minutes = ?, trip = ?, valid_until = ?, deposit_minor = ?, version = version + 1
+                update estimate set words = ?, minutes = ?, trip = ?, valid_until = ?, deposit_minor = ?, work = ?,
+                       contract_form = ?, version = version + 1
                  where id = ?""")) {
             update.setString(1, facts.words().strip());
             update.setInt(2, facts.minutes());
             update.setBoolean(3, facts.trip());
             update.setObject(4, facts.validUntil());
             update.setObject(5, minor(facts.deposit()), Types.BIGINT);
-            update.setObject(6, id);
+            update.setString(6, facts.work().code());
+            update.setString(7, facts.form().code());
+            update.setObject(8, id);
             update.executeUpdate();
         }
     }

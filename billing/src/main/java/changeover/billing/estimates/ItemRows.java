@@ -3,6 +3,7 @@ package changeover.billing.estimates;
 import changeover.billing.estimates.EstimateFacts.OtherItem;
 import changeover.billing.estimates.EstimateFacts.PartItem;
 import changeover.billing.invoices.Rows;
+import changeover.billing.tax.ContractForm;
 import changeover.billing.tax.Work;
 import changeover.contracts.money.Money;
 import java.sql.Connection;
@@ -40,14 +41,22 @@ final class ItemRows {
                 }
             }
         }
-        return new EstimateFacts(
-                estimate.words(),
-                estimate.minutes(),
-                estimate.trip(),
-                parts,
-                others,
-                estimate.validUntil(),
-                estimate.deposit());
+        try (PreparedStatement agreed =
+                connection.prepareStatement("select work, contract_form from estimate where id = ?")) {
+            agreed.setObject(1, estimate.id());
+            ResultSet row = agreed.executeQuery();
+            row.next();
+            return new EstimateFacts(
+                    estimate.words(),
+                    estimate.minutes(),
+                    estimate.trip(),
+                    parts,
+                    others,
+                    estimate.validUntil(),
+                    estimate.deposit(),
+                    Work.of(row.getString(1)),
+                    ContractForm.of(row.getString(2)));
+        }
     }
 
     /** In place of what stood there. */

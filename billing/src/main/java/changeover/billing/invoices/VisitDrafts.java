@@ -1,6 +1,7 @@
 package changeover.billing.invoices;
 
 import changeover.billing.pricing.Prices;
+import changeover.billing.pricing.VisitKind;
 import changeover.contracts.tenants.Businesses;
 import changeover.scheduling.closeout.VisitClosed;
 import io.agroal.api.AgroalDataSource;
@@ -30,9 +31,23 @@ class VisitDrafts {
     @Inject
     Prices prices;
 
+    @Inject
+    PromisedLines promised;
+
     /** Empty, and said in the log, when the home has nobody who could be asked to pay. */
     Optional<Draft> of(VisitClosed closed, int version) {
-        return charged(closed, version).map(VisitCharged::draft);
+        return charged(closed, version).map(VisitCharged::draft).map(draft -> agreed(draft, closed));
+    }
+
+    /** With what was accepted for the visit's work, so that nobody types it twice. */
+    private Draft agreed(Draft draft, VisitClosed closed) {
+        try (Connection connection = datasource.getConnection()) {
+            return promised.of(connection, closed.visitId())
+                    .map(agreed -> new AgreedWork(agreed, VisitKind.of(closed.visitKind()) == VisitKind.PLAN).on(draft))
+                    .orElse(draft);
+        } catch (SQLException cause) {
+            throw new IllegalStateException("what was accepted for the visit could not be read", cause);
+        }
     }
 
     /** What a trip to a closed door costs: empty where the business asks nothing for it, or nobody could be asked. */

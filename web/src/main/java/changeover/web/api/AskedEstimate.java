@@ -5,6 +5,7 @@ import changeover.billing.estimates.EstimateFacts.OtherItem;
 import changeover.billing.estimates.EstimateFacts.PartItem;
 import changeover.billing.invoices.DraftChange;
 import changeover.billing.invoices.DraftsByHand;
+import changeover.billing.tax.ContractForm;
 import changeover.billing.tax.Work;
 import changeover.contracts.money.Money;
 import java.math.BigDecimal;
@@ -15,6 +16,9 @@ import java.util.Set;
 
 /** What an estimate is to say, read from a document. */
 final class AskedEstimate {
+
+    private static final Set<String> FORMS =
+            Set.of(ContractForm.SEPARATE.code(), ContractForm.LUMP_SUM.code());
 
     private static final int MOST_MINUTES = 14_400;
 
@@ -44,7 +48,19 @@ final class AskedEstimate {
                 parts,
                 others,
                 asked.day("validUntil"),
-                asked.value("deposit") == null ? null : asked.money("deposit", currency));
+                asked.value("deposit") == null ? null : asked.money("deposit", currency),
+                work(asked),
+                form(asked));
+    }
+
+    private static Work work(Asked asked) {
+        String work = asked.value("work") == null ? "" : asked.oneOf("work", DraftsByHand.WORKS);
+        return DraftsByHand.WORKS.contains(work) ? Work.of(work) : Work.REPAIR;
+    }
+
+    private static ContractForm form(Asked asked) {
+        String form = asked.value("form") == null ? "" : asked.oneOf("form", FORMS);
+        return FORMS.contains(form) ? ContractForm.of(form) : ContractForm.SEPARATE;
     }
 
     private static BigDecimal quantity(Asked asked) {

@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param validUntil its last day, in
  * @param accepted the amount before taxes that the customer said yes to, with every later yes
  * @param visits in which the accepted work is done
+ * @param work what it is, with the {@code form} that its price was agreed in: both decide the taxes
  * @param parts and {@code others}: what was asked for; {@code lines} and {@code taxes} are what it costs
  */
 public record EstimateDocument(
@@ -40,6 +41,8 @@ public record EstimateDocument(
         List<Other> others,
         LocalDate validUntil,
         @Nullable Amount deposit,
+        String work,
+        String form,
         @Nullable LocalDate offeredOn,
         List<Line> lines,
         List<Tax> taxes,
@@ -126,6 +129,8 @@ public record EstimateDocument(
                 facts.others().stream().map(EstimateDocument::other).toList(),
                 one.validUntil(),
                 amount(one.deposit()),
+                facts.work().code(),
+                facts.form().code(),
                 offer == null ? null : offer.day(),
                 sum.lines().stream().map(line -> line(line, language)).toList(),
                 sum.taxes().stream().map(tax -> tax(tax, language)).toList(),

@@ -99,7 +99,7 @@ public class EstimatesApi {
     /**
      * A draft: {@code home, words, validUntil}, and what it needs: {@code minutes}, {@code parts} ({@code code, quantity}),
      * {@code others} ({@code words, quantity, unit, unitPrice}, optionally {@code work}), {@code trip} (no). Optionally
-     * {@code deposit}, and the {@code call}, {@code visit} or {@code followUp} of that home which it comes from.
+     * {@code deposit}, {@code work} (maintenance, repair, installation) and {@code form} (separate, lump_sum), and the {@code call}, {@code visit} or {@code followUp} of that home which it comes from.
      */
     @POST
     public Response write(@PathParam("slug") String slug, @HeaderParam("Operation-Id") String operation, String body) {

@@ -5,6 +5,7 @@ import changeover.billing.estimates.EstimateFacts.OtherItem;
 import changeover.billing.estimates.EstimateFacts.PartItem;
 import changeover.billing.invoices.DraftChange;
 import changeover.billing.invoices.DraftsByHand;
+import changeover.billing.tax.ContractForm;
 import changeover.billing.tax.Work;
 import changeover.contracts.money.Money;
 import changeover.contracts.words.Refusal;
@@ -23,6 +24,10 @@ import java.util.Set;
 final class EstimateForm {
 
     static final int MOST = 20;
+
+    /** How the price of an estimate may be agreed. */
+    private static final Set<String> FORMS =
+            Set.of(ContractForm.SEPARATE.code(), ContractForm.LUMP_SUM.code());
 
     private static final int MOST_MINUTES = 14_400;
 
@@ -57,7 +62,9 @@ final class EstimateForm {
                 parts,
                 others,
                 typed.day("validUntil"),
-                typed.line("deposit", 20) == null ? null : typed.money("deposit", currency));
+                typed.line("deposit", 20) == null ? null : typed.money("deposit", currency),
+                typed.ticked("work") ? Work.of(typed.oneOf("work", DraftsByHand.WORKS)) : Work.REPAIR,
+                typed.ticked("form") ? ContractForm.of(typed.oneOf("form", FORMS)) : ContractForm.SEPARATE);
     }
 
     /** What the rule says of the second part is said at the row it was typed into. */
@@ -73,6 +80,8 @@ final class EstimateForm {
         fields.put("validUntil", facts.validUntil().toString());
         Money deposit = facts.deposit();
         fields.put("deposit", deposit == null ? "" : Written.of(deposit, locale));
+        fields.put("work", facts.work().code());
+        fields.put("form", facts.form().code());
         for (int at = 0; at < facts.parts().size(); at++) {
             Row row = Row.of("part", at);
             PartItem part = facts.parts().get(at);

@@ -176,4 +176,16 @@ public interface EstimateWords {
 
     @Message("Keep the draft")
     String keep();
+
+    @Message("How the price is agreed")
+    String form();
+
+    @Message("parts and labour apart")
+    String form_separate();
+
+    @Message("one sum for everything")
+    String form_lump_sum();
+
+    @Message("Both decide the taxes, here and on the draft of the visit that does the work. The lines in your own words come onto that draft by themselves, once.")
+    String decides_taxes();
 }
