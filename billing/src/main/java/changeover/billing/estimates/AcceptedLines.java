@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
 @ApplicationScoped
 class AcceptedLines implements PromisedLines {
 
-    /** Those of an estimate whose lines another visit, closed before this one, has asked for already come without them. */
+    /** Without those that another visit of the same estimate has asked for, or from whose draft somebody took them off. */
     private static final String AGREED = """
             select e.work, e.contract_form, o.label, e.currency, l.position, l.words_en, l.words_fr, l.quantity, l.unit,
                    l.unit_price_minor, l.work
@@ -31,10 +31,12 @@ class AcceptedLines implements PromisedLines {
               left join estimate_line l on l.tenant_id = w.tenant_id and l.estimate_id = w.estimate_id and l.kind = 'other'
                and not exists (
                  select 1 from estimate_work x
-                   join closure before on before.tenant_id = x.tenant_id and before.visit_id = x.visit_id
-                   left join closure own on own.tenant_id = w.tenant_id and own.visit_id = w.visit_id
+                   join (select tenant_id, visit_id, item_code, invoice_id from invoice_line where kind = 'other'
+                         union all select tenant_id, visit_id, item_code, invoice_id from line_taken_off where kind = 'other') y
+                     on y.tenant_id = x.tenant_id and y.visit_id = x.visit_id and y.item_code = o.label || '/' || l.position
                   where x.tenant_id = w.tenant_id and x.estimate_id = w.estimate_id and x.visit_id <> w.visit_id
-                    and (own.id is null or before.closed_at < own.closed_at))
+                    and not exists (select 1 from invoice_discard d
+                      where d.tenant_id = y.tenant_id and d.invoice_id = y.invoice_id))
              where w.visit_id = ? order by w.id desc, l.position""";
 
     @Override

@@ -180,16 +180,16 @@ class EstimatesTest {
             UUID draft = some.draft(visit);
             Estimate estimate = estimates.find(id).orElseThrow();
             EstimateMoney.Charged charged = money.drafts(estimate).getFirst();
-            assertEquals("263.85", charged.asked().decimal());
-            assertEquals("57.95", charged.beyond().orElseThrow().decimal());
+            assertEquals("278.85", charged.asked().decimal());
+            assertEquals("72.95", charged.beyond().orElseThrow().decimal());
             refused(() -> invoices.issue(draft, today.day()), "invoice.beyond-accepted");
             refused(() -> works.more(id, cad("205.90"), some.yes(ConsentChannel.CALL)), "estimate.no-more");
-            refused(() -> works.more(id, cad("263.85"), some.yes(ConsentChannel.SITE)), "estimate.channel-refused");
-            works.more(id, cad("263.84"), some.yes(ConsentChannel.CALL));
+            refused(() -> works.more(id, cad("278.85"), some.yes(ConsentChannel.SITE)), "estimate.channel-refused");
+            works.more(id, cad("278.84"), some.yes(ConsentChannel.CALL));
             refused(() -> invoices.issue(draft, today.day()), "invoice.beyond-accepted");
-            works.more(id, cad("263.85"), some.yes(ConsentChannel.CALL));
+            works.more(id, cad("278.85"), some.yes(ConsentChannel.CALL));
             assertEquals(2, money.more(estimate).size());
-            assertEquals("303.36", invoices.issue(draft, today.day()).total().decimal());
+            assertEquals("320.61", invoices.issue(draft, today.day()).total().decimal());
             books.check();
         });
     }
@@ -202,14 +202,14 @@ class EstimatesTest {
             UUID first = works.makeVisit(id, today.day(), 60);
             some.close(first, home, 60, "1");
             assertEquals(
-                    "190.80",
+                    "208.05",
                     invoices.issue(some.draft(first), today.day()).total().decimal());
             UUID second = works.makeVisit(id, today.day(), 60);
             some.close(second, home, 60, "1");
             refused(() -> invoices.issue(some.draft(second), today.day()), "invoice.beyond-accepted");
             refused(() -> works.bind(id, first), "estimate.visit-not-open");
             Estimate estimate = estimates.find(id).orElseThrow();
-            assertEquals("39.95", money.drafts(estimate).getFirst().left().decimal());
+            assertEquals("24.95", money.drafts(estimate).getFirst().left().decimal());
             books.check();
         });
     }

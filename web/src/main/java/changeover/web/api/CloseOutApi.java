@@ -87,7 +87,7 @@ public class CloseOutApi {
     /**
      * A whole visit closed in one request, all or nothing: {@code tasks} (task, outcome, reason, cause), {@code others} (an
      * outcome for every task not named), {@code readings}, {@code findings}, {@code parts}, {@code minutes},
-     * {@code extraMinutes}, {@code receivedBy} or {@code nobodyWhy}, {@code note}; or {@code operations} as devices send
+     * {@code extraMinutes}, {@code arrivedAt} and {@code leftAt} where it is typed later from paper, {@code receivedBy} or {@code nobodyWhy}, {@code note}; or {@code operations} as devices send
      * them.
      */
     @POST

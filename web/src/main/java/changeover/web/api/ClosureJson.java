@@ -1,16 +1,20 @@
 package changeover.web.api;
 
+import changeover.contracts.words.Refusal;
 import changeover.scheduling.closeout.Ids;
 import changeover.scheduling.closeout.SentOperation;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.DateTimeException;
 import java.time.Instant;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /** A whole closure in one document, taken apart into the operations that it stands for. */
 final class ClosureJson {
@@ -18,20 +22,30 @@ final class ClosureJson {
     private static final String DEVICE = "api";
 
     private final UUID request;
-    private final Instant at;
+    private final Instant now;
+    private Instant at;
     private final Asked asked;
     private final List<SentOperation> sent = new ArrayList<>();
 
     /** @param request the id of the request, from which the operations' ids are derived */
     ClosureJson(UUID request, Instant at, Asked asked) {
         this.request = request;
+        this.now = at;
         this.at = at;
         this.asked = asked;
     }
 
     /** @param checklist the visit's tasks, for the outcome of those that the document does not name */
     List<SentOperation> read(List<UUID> checklist) {
-        say("arrive", body());
+        Instant arrived = hour("arrivedAt");
+        Instant left = hour("leftAt");
+        if (left != null) {
+            at = left;
+        }
+        say("arrive", body(), arrived == null ? at : arrived);
+        if (left != null) {
+            say("leave", body());
+        }
         Set<UUID> named = new HashSet<>();
         for (Asked task : asked.each("tasks")) {
             UUID id = task.id("task");
@@ -121,8 +135,30 @@ final class ClosureJson {
         return JsonNodeFactory.instance.objectNode();
     }
 
+    /** When they came or left, as paper says; null where nobody says so. */
+    private @Nullable Instant hour(String member) {
+        String said = asked.line(member, 60);
+        if (said == null) {
+            return null;
+        }
+        try {
+            Instant hour = OffsetDateTime.parse(said).toInstant();
+            if (!hour.isAfter(now)) {
+                return hour;
+            }
+            asked.refuse(Refusal.of("closeout.paper-to-come").at(member));
+        } catch (DateTimeException notAnInstant) {
+            asked.refuse(Refusal.of("typed.instant").at(member));
+        }
+        return null;
+    }
+
     private void say(String kind, ObjectNode body) {
+        say(kind, body, at);
+    }
+
+    private void say(String kind, ObjectNode body, Instant hour) {
         int place = sent.size();
-        sent.add(new SentOperation(Ids.derived(request, kind + "-" + place), DEVICE, place, at, null, kind, body));
+        sent.add(new SentOperation(Ids.derived(request, kind + "-" + place), DEVICE, place, hour, null, kind, body));
     }
 }

@@ -17,8 +17,11 @@ final class ClosureForm {
     private final Typed typed;
     private final List<UUID> checklist;
     private final SheetSoFar sheet;
+    private final @Nullable PaperTimes paper;
 
-    ClosureForm(Typed typed, List<UUID> checklist, SheetSoFar sheet) {
+    /** @param paper when they came and left, as paper says; null where it says nothing */
+    ClosureForm(Typed typed, List<UUID> checklist, SheetSoFar sheet, @Nullable PaperTimes paper) {
+        this.paper = paper;
         this.typed = typed;
         this.checklist = checklist;
         this.sheet = sheet;
@@ -29,6 +32,10 @@ final class ClosureForm {
             checklist.stream()
                     .filter(task -> sheet.outcome(task).isEmpty())
                     .forEach(task -> telling.add(new Operation.TaskAnswered(task, Outcome.DONE, null), _ -> "tasks"));
+        }
+        if (paper != null) {
+            telling.add(new Operation.Arrive(), paper.arrived(), _ -> "arrived");
+            telling.add(new Operation.Leave(), paper.left(), _ -> "left");
         }
         minutes(telling);
         received(telling);
@@ -45,7 +52,7 @@ final class ClosureForm {
 
     private void minutes(Telling telling) {
         if (typed.line("minutes", LINE) == null) {
-            if (sheet.last("arrive").isPresent() && sheet.last("leave").isEmpty()) {
+            if (paper == null && sheet.last("arrive").isPresent() && sheet.last("leave").isEmpty()) {
                 telling.add(new Operation.Leave(), _ -> "minutes");
             }
             return;

@@ -2,6 +2,7 @@ package changeover.web.field;
 
 import changeover.contracts.customers.Home;
 import changeover.contracts.customers.Homes;
+import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.scheduling.closeout.CloseOut;
 import changeover.scheduling.closeout.DaySheet;
@@ -16,6 +17,7 @@ import changeover.web.session.SaidOnce;
 import changeover.web.session.Typed;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import io.quarkus.security.identity.SecurityIdentity;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
@@ -28,6 +30,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,6 +44,7 @@ public class ClosurePages {
 
     /**
      * @param open the tasks without an outcome
+     * @param paperDay the visit's day, where its hours are typed from paper; empty for whoever was there
      * @param unread whether the home is to be read and no machine was written down at this visit
      */
     public record View(
@@ -52,7 +56,8 @@ public class ClosurePages {
             List<VisitView.Line> open,
             int tasks,
             boolean unread,
-            List<String> instruments) {}
+            List<String> instruments,
+            String paperDay) {}
 
     @CheckedTemplate(basePath = "field")
     static class Pages {
@@ -86,6 +91,12 @@ public class ClosurePages {
     CurrentTenant current;
 
     @Inject
+    Businesses businesses;
+
+    @Inject
+    SecurityIdentity identity;
+
+    @Inject
     Clock clock;
 
     @GET
@@ -114,14 +125,23 @@ public class ClosurePages {
         var typed = new Typed(fields);
         return desk.answer(
                 () -> {
-                    StopLines.Lines lines = checklists.lines(visits.found(id));
-                    var telling = new Telling(typed.id("made"), clock.instant());
+                    VisitLists.Row row = visits.found(id);
+                    StopLines.Lines lines = checklists.lines(row);
+                    Instant now = clock.instant();
+                    PaperTimes paper = PaperTimes.of(
+                                    typed,
+                                    fromPaper() ? row.day() : null,
+                                    businesses.current().zone(),
+                                    now)
+                            .orElse(null);
+                    var telling = new Telling(typed.id("made"), paper == null ? now : paper.left());
                     new ClosureForm(
                                     typed,
                                     lines.tasks().stream()
                                             .map(DaySheet.TaskLine::id)
                                             .toList(),
-                                    new SheetSoFar(lines.said()))
+                                    new SheetSoFar(lines.said()),
+                                    paper)
                             .read(telling);
                     typed.understood();
                     telling.tell(closeOut, id, current.person());
@@ -131,6 +151,11 @@ public class ClosurePages {
                         visits.found(id),
                         Said.again(typed, refusals, frames.locale()),
                         Telling.form(typed).toString()));
+    }
+
+    /** Whoever is no technician types what a technician wrote. */
+    private boolean fromPaper() {
+        return !identity.hasRole("technician");
     }
 
     private TemplateInstance page(VisitLists.Row row, Said form, String made) {
@@ -149,7 +174,8 @@ public class ClosurePages {
                         tasks.size(),
                         homes.get(row.homeId()).filter(Home::toBeRead).isPresent()
                                 && new SheetSoFar(lines.said()).each("machine").isEmpty(),
-                        instruments.over(lines, frame.today(), frame)),
+                        instruments.over(lines, frame.today(), frame),
+                        fromPaper() && row.day() != null ? frame.inWords(row.day()) : ""),
                 form,
                 made);
     }

@@ -48,7 +48,12 @@ final class Telling {
 
     /** Says something that comes on top of what was said. */
     void add(Operation operation, UnaryOperator<String> field) {
-        say(operation, "", field);
+        say(operation, "", at, field);
+    }
+
+    /** The same, of another hour than the form's own. */
+    void add(Operation operation, Instant hour, UnaryOperator<String> field) {
+        say(operation, hour.toString(), hour, field);
     }
 
     /** Says something in the place of what stands; nothing when that is the same. */
@@ -56,14 +61,14 @@ final class Telling {
         if (standing != null && same(OperationJson.write(operation), standing.body())) {
             return false;
         }
-        say(operation, standing == null ? "" : standing.id().toString(), field);
+        say(operation, standing == null ? "" : standing.id().toString(), at, field);
         return true;
     }
 
-    private void say(Operation operation, String after, UnaryOperator<String> field) {
+    private void say(Operation operation, String after, Instant hour, UnaryOperator<String> field) {
         JsonNode body = OperationJson.write(operation);
         UUID id = Ids.derived(form, operation.kind() + body + after);
-        sent.add(SentOperation.of(id, DEVICE, sent.size(), at, operation));
+        sent.add(SentOperation.of(id, DEVICE, sent.size(), hour, operation));
         fields.add(field);
     }
 
