@@ -155,7 +155,7 @@ public class ReviewPages {
     }
 
     /** As it was typed, with its unit's sign. */
-    private static String value(ReportFacts.ReadingFact reading, Locale locale) {
+    static String value(ReportFacts.ReadingFact reading, Locale locale) {
         String unit = reading.enteredUnit();
         return unit == null
                 ? reading.entered()

@@ -56,6 +56,7 @@ public class VisitPages {
                 List<ReturnsOfVisits.Line> returns,
                 List<ClaimRows.Line> claims,
                 ReviewRows.@Nullable Line held,
+                List<ReadingRows.Line> readings,
                 String beyond,
                 List<Technician> technicians,
                 Said form);
@@ -115,6 +116,9 @@ public class VisitPages {
 
     @Inject
     ReviewRows reviews;
+
+    @Inject
+    ReadingRows readings;
 
     @GET
     @Transactional
@@ -236,6 +240,7 @@ public class VisitPages {
                 returns.of(row.id(), frame),
                 claims.ofVisit(row.id(), frame),
                 reviews.ofVisit(row.id(), frame),
+                "closed".equals(row.how()) ? readings.of(row.id(), frame) : List.of(),
                 estimated.beyond(),
                 technicians,
                 form);

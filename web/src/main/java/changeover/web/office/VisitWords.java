@@ -114,4 +114,16 @@ public interface VisitWords {
 
     @Message("The close-out was typed by {name} in the technician’s name.")
     String typed_by(String name);
+
+    @Message("Reading")
+    String reading();
+
+    @Message("Value")
+    String value();
+
+    @Message("Taken with")
+    String instrument();
+
+    @Message("calibration was over, last day {day}")
+    String calibration_over(String day);
 }

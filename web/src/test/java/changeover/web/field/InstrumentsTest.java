@@ -134,6 +134,25 @@ class InstrumentsTest {
                     .getSingleResult());
             assertEquals("Thermometer, T-7", kept[0]);
             assertEquals(day.minusDays(3).toString(), kept[1]);
+            post(
+                            shop.technician(),
+                            shop.at(at + "/closure"),
+                            Map.of(
+                                    "made",
+                                    UUID.randomUUID().toString(),
+                                    "rest",
+                                    "yes",
+                                    "minutes",
+                                    "55",
+                                    "by",
+                                    "Anselm Birk"))
+                    .statusCode(303);
+            as(shop.office())
+                    .get(shop.at("visits/" + visit))
+                    .then()
+                    .statusCode(200)
+                    .body(containsString("Thermometer, T-7"))
+                    .body(containsString(french ? "étalonnage expiré, dernier jour" : "calibration was over, last day"));
         }
     }
 
