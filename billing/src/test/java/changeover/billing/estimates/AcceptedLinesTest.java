@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import changeover.billing.ABusiness;
 import changeover.billing.BooksHold;
 import changeover.billing.estimates.EstimateFacts.OtherItem;
-
 import changeover.billing.tax.ContractForm;
 import changeover.billing.tax.Work;
 import changeover.contracts.PostgresForTests;
@@ -69,16 +68,26 @@ class AcceptedLinesTest {
                             List.of(),
                             List.of(
                                     new OtherItem(
-                                            "Thermopompe", BigDecimal.ONE, "C62", AnEstimate.cad("4200.00"), Work.INSTALLATION),
+                                            "Thermopompe",
+                                            BigDecimal.ONE,
+                                            "C62",
+                                            AnEstimate.cad("4200.00"),
+                                            Work.INSTALLATION),
                                     new OtherItem(
-                                            "Support", new BigDecimal("2"), "C62", AnEstimate.cad("60.00"), Work.INSTALLATION)),
+                                            "Support",
+                                            new BigDecimal("2"),
+                                            "C62",
+                                            AnEstimate.cad("60.00"),
+                                            Work.INSTALLATION)),
                             today.day().plusDays(20),
                             null,
                             Work.INSTALLATION,
                             ContractForm.LUMP_SUM)));
             offering.offer(id);
             answering.answer(id, some.yes(ConsentChannel.CALL));
-            assertEquals(ContractForm.LUMP_SUM, estimates.facts(estimates.find(id).orElseThrow()).form());
+            assertEquals(
+                    ContractForm.LUMP_SUM,
+                    estimates.facts(estimates.find(id).orElseThrow()).form());
             UUID first = works.makeVisit(id, today.day(), 60);
             UUID second = works.makeVisit(id, today.day(), 60);
             some.close(first, home, 60, "1");
@@ -94,7 +103,9 @@ class AcceptedLinesTest {
                     lines(second));
             UUID other = some.visit(home, "extra");
             some.close(other, home, 60, "1");
-            assertEquals("labour 9600 repair separate, part 2495 repair separate, travel 4500 repair separate", lines(other));
+            assertEquals(
+                    "labour 9600 repair separate, part 2495 repair separate, travel 4500 repair separate",
+                    lines(other));
             books.check();
         });
     }

@@ -24,7 +24,8 @@ public class CallLists {
     /** More than any shop has open at once; beyond it the oldest promises are shown. */
     private static final int MOST = 500;
 
-    private static final String FROM = """
+    private static final String FROM =
+            """
             select c.id, c.home_id, concat_ws(', ', h.street, h.unit_label, h.city) as home, coalesce(x.caller, c.caller) as caller,
                    case when x.id is null then c.phone else x.phone end as phone, c.rang_at,
                    coalesce(x.trouble, c.trouble) as trouble, coalesce(x.heat, c.heat) as heat,
@@ -92,7 +93,9 @@ public class CallLists {
 
     /** What waits: unanswered first, then by risk, then by promise. */
     public List<Row> waiting() {
-        return read(rows.createNativeQuery(FROM + " and " + WAITS + " order by coalesce(x.promised_by, c.promised_by)", Tuple.class)
+        return read(rows.createNativeQuery(
+                                FROM + " and " + WAITS + " order by coalesce(x.promised_by, c.promised_by)",
+                                Tuple.class)
                         .setMaxResults(MOST))
                 .stream()
                 .sorted(Comparator.comparing(Row::waiting, WaitingCall.ORDER))

@@ -83,7 +83,9 @@ public class CallVersions {
                         row.get("promised_by", Instant.class),
                         told == null
                                 ? null
-                                : Money.ofMinor(told, Objects.toString(row.get("currency")).strip()),
+                                : Money.ofMinor(
+                                        told,
+                                        Objects.toString(row.get("currency")).strip()),
                         row.get("told_words", String.class)),
                 row.get("by", String.class),
                 row.get("at", Instant.class),

@@ -108,7 +108,8 @@ public class Calls {
         }
         Call.Facts there = facts.at(call.homeId()).rangAt(call.facts().rangAt());
         Agreement agreement = call.agreementId().flatMap(agreements::find).orElse(null);
-        Call.Facts right = Call.taken(callId, there, null, promised(there, agreement)).facts();
+        Call.Facts right =
+                Call.taken(callId, there, null, promised(there, agreement)).facts();
         Call.Facts before = versions.newest(call);
         if (right.equals(before)) {
             throw Refusal.of("call.nothing-corrected").thrown();

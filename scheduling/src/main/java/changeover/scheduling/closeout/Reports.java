@@ -105,7 +105,8 @@ public class Reports {
 
     private Technician technician(Closure closure) {
         UUID person = closure.technicianId();
-        String partner = given.of(closure.visitId()).map(GivenVisit::partnerName).orElse(null);
+        String partner =
+                given.of(closure.visitId()).map(GivenVisit::partnerName).orElse(null);
         if (partner != null) {
             return new Technician(person, partner, List.of());
         }

@@ -107,7 +107,8 @@ public class Due {
 
     /** All counts of the day's page by one statement. */
     public DueCounts counts(LocalDate day) {
-        Tuple row = (Tuple) rows.createNativeQuery("""
+        Tuple row = (Tuple)
+                rows.createNativeQuery("""
                         select
                           count(*) filter (where e.id is null and v.window_until <= :day) as late,
                           count(*) filter (where e.id is null and a.id is null and w.id is null and v.window_from <= :last
@@ -124,9 +125,9 @@ public class Due {
                         left join visit_ending e on e.tenant_id = v.tenant_id and e.visit_id = v.id
                         left join appointment a on a.tenant_id = v.tenant_id and a.visit_id = v.id
                         """ + GivenOut.JOINED + " where e.id is null or a.day = :day", Tuple.class)
-                .setParameter("day", day)
-                .setParameter("last", monthEnd(day))
-                .getSingleResult();
+                        .setParameter("day", day)
+                        .setParameter("last", monthEnd(day))
+                        .getSingleResult();
         return new DueCounts(
                 count(row, "late"),
                 count(row, "due"),

@@ -24,7 +24,8 @@ public class SeasonVisits {
     public static final List<String> STATES =
             List.of("unplaced", "placed", "closed", "cancelled", "no_access", "not_kept");
 
-    private static final String STATE = "coalesce(e.how, case when a.id is null and w.id is null then 'unplaced' else 'placed' end)";
+    private static final String STATE =
+            "coalesce(e.how, case when a.id is null and w.id is null then 'unplaced' else 'placed' end)";
 
     private static final String FROM = """
              from visit v

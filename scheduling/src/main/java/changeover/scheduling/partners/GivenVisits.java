@@ -44,7 +44,10 @@ public class GivenVisits {
      * @param price what they ask of us, before taxes
      */
     public record Deal(
-            UUID partner, LocalDate day, Money price, @Nullable String note) {}
+            UUID partner,
+            LocalDate day,
+            Money price,
+            @Nullable String note) {}
 
     @Inject
     EntityManager rows;
@@ -96,7 +99,8 @@ public class GivenVisits {
                 .setParameter("home", home)
                 .getResultList();
         return found.stream()
-                .collect(Collectors.toMap(row -> row.get("visit_id", UUID.class), row -> row.get("name", String.class)));
+                .collect(
+                        Collectors.toMap(row -> row.get("visit_id", UUID.class), row -> row.get("name", String.class)));
     }
 
     @SuppressWarnings("unchecked")
@@ -137,8 +141,7 @@ public class GivenVisits {
             throw Refusal.of("visit.has-ended").thrown();
         }
         Partner partner = partners.find(deal.partner())
-                .orElseThrow(
-                        () -> Refusal.of("partner.unknown").at("partner").thrown());
+                .orElseThrow(() -> Refusal.of("partner.unknown").at("partner").thrown());
         partner.refusal(deal.day()).ifPresent(refusal -> {
             throw refusal.thrown();
         });

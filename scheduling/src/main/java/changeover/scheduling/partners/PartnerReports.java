@@ -71,8 +71,7 @@ public class PartnerReports {
 
     /** The newest of a visit. */
     public Optional<Kept> newest(UUID visit) {
-        return rows
-                .createNativeQuery(
+        return rows.createNativeQuery(
                         "select id, media_type, bytes from partner_report where visit_id = :visit order by id desc",
                         Tuple.class)
                 .setParameter("visit", visit)

@@ -35,11 +35,13 @@ public class Partners {
 
     /** Who they are. */
     public record Facts(
-            String name, String trade, @Nullable String phone, @Nullable String email) {}
+            String name,
+            String trade,
+            @Nullable String phone,
+            @Nullable String email) {}
 
     /** @param remindDays how many days before its last day somebody is told */
-    public record Paper(
-            String kind, @Nullable String number, LocalDate expiresOn, int remindDays) {}
+    public record Paper(String kind, @Nullable String number, LocalDate expiresOn, int remindDays) {}
 
     @Inject
     EntityManager rows;
@@ -47,8 +49,7 @@ public class Partners {
     /** By name. */
     @SuppressWarnings("unchecked")
     public List<Partner> all() {
-        Map<UUID, List<PartnerPaper>> papers =
-                papers().stream().collect(Collectors.groupingBy(PartnerPaper::partner));
+        Map<UUID, List<PartnerPaper>> papers = papers().stream().collect(Collectors.groupingBy(PartnerPaper::partner));
         List<Tuple> found = rows.createNativeQuery(IN_USE, Tuple.class).getResultList();
         return found.stream()
                 .map(row -> new Partner(

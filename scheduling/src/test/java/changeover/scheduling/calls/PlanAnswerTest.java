@@ -28,8 +28,7 @@ class PlanAnswerTest {
         Instant at = LocalDateTime.parse(rang).atZone(ZONE).toInstant();
         assertEquals(
                 there,
-                LocalDateTime.ofInstant(
-                                new PlanAnswer(hours, nights).promise(at, ZONE, PlanAnswerTest::open), ZONE)
+                LocalDateTime.ofInstant(new PlanAnswer(hours, nights).promise(at, ZONE, PlanAnswerTest::open), ZONE)
                         .toString());
     }
 

@@ -101,8 +101,7 @@ public class AnswerTimesApi {
     /** {@code hours}, left out for the business's own times alone, and whether {@code nights} count. */
     @POST
     @Path("plans/{id}/answer")
-    public Response writeOfPlan(
-            @PathParam("id") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
+    public Response writeOfPlan(@PathParam("id") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
         return once.answer(operation, "plan answer " + id + body, () -> {
             known(id);
             Asked asked = Asked.of(body, json);

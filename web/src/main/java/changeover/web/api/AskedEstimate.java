@@ -17,8 +17,7 @@ import java.util.Set;
 /** What an estimate is to say, read from a document. */
 final class AskedEstimate {
 
-    private static final Set<String> FORMS =
-            Set.of(ContractForm.SEPARATE.code(), ContractForm.LUMP_SUM.code());
+    private static final Set<String> FORMS = Set.of(ContractForm.SEPARATE.code(), ContractForm.LUMP_SUM.code());
 
     private static final int MOST_MINUTES = 14_400;
 

@@ -94,6 +94,9 @@ public class CallCorrectionsApi {
 
     private Version version(Call call, CallVersion one) {
         return new Version(
-                CallDocument.of(call, one.facts(), calls.outcome(call.id()).orElse(null)), one.by(), one.at(), one.why());
+                CallDocument.of(call, one.facts(), calls.outcome(call.id()).orElse(null)),
+                one.by(),
+                one.at(),
+                one.why());
     }
 }

@@ -45,9 +45,7 @@ record CallJson(Asked asked, Instant now, Currency currency) {
                 risks,
                 asked.yes("toldToLeave"),
                 instant("promisedBy"),
-                asked.value("told") == null
-                        ? null
-                        : asked.money("told", currency),
+                asked.value("told") == null ? null : asked.money("told", currency),
                 asked.line("toldWords", 500));
     }
 

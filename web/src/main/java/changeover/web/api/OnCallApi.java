@@ -46,14 +46,15 @@ public class OnCallApi {
     /** @param until the last day; both days default to the coming two years */
     @GET
     @Transactional
-    public List<Turn> turns(
-            @Nullable @QueryParam("from") String from, @Nullable @QueryParam("until") String until) {
+    public List<Turn> turns(@Nullable @QueryParam("from") String from, @Nullable @QueryParam("until") String until) {
         LocalDate first = from == null ? today.day() : AskedInQuery.day("from", from);
         LocalDate last = until == null ? first.plusYears(2) : AskedInQuery.day("until", until);
         if (last.isBefore(first)) {
             throw Refusal.of("visits.days").at("until").thrown();
         }
-        return onCalls.in(Window.ofDays(first, last)).stream().map(OnCallApi::turn).toList();
+        return onCalls.in(Window.ofDays(first, last)).stream()
+                .map(OnCallApi::turn)
+                .toList();
     }
 
     /** Names somebody: {@code person, from, last}. */

@@ -52,7 +52,9 @@ final class ClosureForm {
 
     private void minutes(Telling telling) {
         if (typed.line("minutes", LINE) == null) {
-            if (paper == null && sheet.last("arrive").isPresent() && sheet.last("leave").isEmpty()) {
+            if (paper == null
+                    && sheet.last("arrive").isPresent()
+                    && sheet.last("leave").isEmpty()) {
                 telling.add(new Operation.Leave(), _ -> "minutes");
             }
             return;

@@ -26,7 +26,8 @@ record PaperTimes(Instant arrived, Instant left) {
         LocalTime came = typed.time("arrived");
         LocalTime went = typed.time("left");
         var times = new PaperTimes(
-                day.atTime(came).atZone(zone).toInstant(), day.atTime(went).atZone(zone).toInstant());
+                day.atTime(came).atZone(zone).toInstant(),
+                day.atTime(went).atZone(zone).toInstant());
         if (went.isBefore(came)) {
             typed.refuse(Refusal.of("closeout.paper-left-before").at("left"));
         } else if (times.left().isAfter(now)) {

@@ -103,7 +103,8 @@ public class CallCorrectionPages {
                 () -> {
                     Call call = found(id);
                     Business business = businesses.current();
-                    Call.Facts said = CallForm.facts(typed, call.facts().rangAt(), business.zone(), business.currency());
+                    Call.Facts said =
+                            CallForm.facts(typed, call.facts().rangAt(), business.zone(), business.currency());
                     String why = typed.text("correctionWhy", 500);
                     typed.understood();
                     calls.correct(id, said, why, current.person(), today.now());
@@ -149,7 +150,9 @@ public class CallCorrectionPages {
                 frame,
                 new View(
                         call.id(),
-                        homes.get(call.homeId()).orElseThrow(NotFoundException::new).line(),
+                        homes.get(call.homeId())
+                                .orElseThrow(NotFoundException::new)
+                                .line(),
                         CallRows.inWords(call.facts().rangAt(), frame, business.zone()),
                         EmergencyNumber.in(business.country()).orElse(""),
                         NewCallPages.risks(true, frame),

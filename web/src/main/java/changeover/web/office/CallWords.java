@@ -211,7 +211,8 @@ public interface CallWords {
     @Message("Answer time of the plan")
     String plan_answer();
 
-    @Message("Whoever has {plan} and rings is promised an answer within these hours, or sooner where the urgency asks for less. An agreement keeps what its plan said when its term began.")
+    @Message(
+            "Whoever has {plan} and rings is promised an answer within these hours, or sooner where the urgency asks for less. An agreement keeps what its plan said when its term began.")
     String plan_answer_lead(String plan);
 
     @Message("Within how many hours")

@@ -26,8 +26,7 @@ final class EstimateForm {
     static final int MOST = 20;
 
     /** How the price of an estimate may be agreed. */
-    private static final Set<String> FORMS =
-            Set.of(ContractForm.SEPARATE.code(), ContractForm.LUMP_SUM.code());
+    private static final Set<String> FORMS = Set.of(ContractForm.SEPARATE.code(), ContractForm.LUMP_SUM.code());
 
     private static final int MOST_MINUTES = 14_400;
 

@@ -186,6 +186,7 @@ public interface EstimateWords {
     @Message("one sum for everything")
     String form_lump_sum();
 
-    @Message("Both decide the taxes, here and on the draft of the visit that does the work. The lines in your own words come onto that draft by themselves, once.")
+    @Message(
+            "Both decide the taxes, here and on the draft of the visit that does the work. The lines in your own words come onto that draft by themselves, once.")
     String decides_taxes();
 }

@@ -9,7 +9,8 @@ public interface PartnerWords {
     @Message("Partners")
     String heading();
 
-    @Message("Electricians, gas fitters, plumbers: who goes for you where your own people may not. A visit goes to them only while a licence is written down and every paper of theirs holds.")
+    @Message(
+            "Electricians, gas fitters, plumbers: who goes for you where your own people may not. A visit goes to them only while a licence is written down and every paper of theirs holds.")
     String lead();
 
     @Message("No partner is written down yet. Add the first one below, then their licence.")
@@ -144,7 +145,8 @@ public interface PartnerWords {
     @Message("Give it to a partner")
     String give();
 
-    @Message("The visit leaves your people’s days; whatever hour somebody had for it is free again. Ring the customer with the partner’s day.")
+    @Message(
+            "The visit leaves your people’s days; whatever hour somebody had for it is free again. Ring the customer with the partner’s day.")
     String give_lead();
 
     @Message("No partner is written down yet.")

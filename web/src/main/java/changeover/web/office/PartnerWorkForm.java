@@ -19,7 +19,8 @@ final class PartnerWorkForm {
         for (String task : typed.each("notDone")) {
             Ids.read(task)
                     .ifPresentOrElse(
-                            left::add, () -> typed.refuse(Refusal.of("typed.choose").at("notDone")));
+                            left::add,
+                            () -> typed.refuse(Refusal.of("typed.choose").at("notDone")));
         }
         LocalDate day = typed.day("day");
         return new PartnerWork.Said(

@@ -67,7 +67,8 @@ public class VisitPartnerPages {
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
-        static native TemplateInstance visitpartner(Frame frame, View view, Said form, Said close, Said back, Said file);
+        static native TemplateInstance visitpartner(
+                Frame frame, View view, Said form, Said close, Said back, Said file);
 
         private Pages() {}
     }

@@ -152,7 +152,8 @@ class InstrumentsTest {
                     .then()
                     .statusCode(200)
                     .body(containsString("Thermometer, T-7"))
-                    .body(containsString(french ? "étalonnage expiré, dernier jour" : "calibration was over, last day"));
+                    .body(containsString(
+                            french ? "étalonnage expiré, dernier jour" : "calibration was over, last day"));
         }
     }
 

@@ -99,12 +99,23 @@ class PaperTimesTest {
         LocalDate yesterday = shops.in(shop, () -> today.day()).minusDays(1);
         String visit = yesterdays(shop, yesterday);
         var body = new HashMap<String, Object>(Map.of(
-                "others", "done",
-                "receivedBy", "Anselm Birk",
-                "arrivedAt", yesterday.atTime(8, 40).atZone(ZONE).toOffsetDateTime().toString(),
-                "leftAt", yesterday.plusDays(3).atTime(9, 55).atZone(ZONE).toOffsetDateTime().toString()));
+                "others",
+                "done",
+                "receivedBy",
+                "Anselm Birk",
+                "arrivedAt",
+                yesterday.atTime(8, 40).atZone(ZONE).toOffsetDateTime().toString(),
+                "leftAt",
+                yesterday
+                        .plusDays(3)
+                        .atTime(9, 55)
+                        .atZone(ZONE)
+                        .toOffsetDateTime()
+                        .toString()));
         send(shop.office(), shop.api("visits/" + visit + "/closure"), body).statusCode(422);
-        body.put("leftAt", yesterday.atTime(9, 55).atZone(ZONE).toOffsetDateTime().toString());
+        body.put(
+                "leftAt",
+                yesterday.atTime(9, 55).atZone(ZONE).toOffsetDateTime().toString());
         send(shop.office(), shop.api("visits/" + visit + "/closure"), body).statusCode(200);
         isKept(shop, visit, yesterday);
     }

@@ -46,7 +46,15 @@ class CallCorrectedTest extends CallTyped {
             String visit = post(
                             shop.office(),
                             page + "/outcome",
-                            Map.of("how", "visit", "why", "Somebody has to look", "minutes", "60", "last", TODAY.toString()))
+                            Map.of(
+                                    "how",
+                                    "visit",
+                                    "why",
+                                    "Somebody has to look",
+                                    "minutes",
+                                    "60",
+                                    "last",
+                                    TODAY.toString()))
                     .statusCode(303)
                     .extract()
                     .header("Location")
@@ -145,7 +153,8 @@ class CallCorrectedTest extends CallTyped {
         String home = PlannedVisit.home(shop);
         PlannedVisit.visit(shop, home);
         String plan = as(shop.owner()).get(shop.api("plans")).then().extract().path("[0].id");
-        post(shop.office(), shop.at("plans/" + plan + "/answer"), Map.of("hours", "0")).statusCode(422);
+        post(shop.office(), shop.at("plans/" + plan + "/answer"), Map.of("hours", "0"))
+                .statusCode(422);
         post(shop.office(), shop.at("plans/" + plan + "/answer"), Map.of("hours", "6", "nights", "yes"))
                 .statusCode(303);
         as(shop.office())
@@ -158,21 +167,34 @@ class CallCorrectedTest extends CallTyped {
                 .statusCode(200)
                 .body("hours", equalTo(500));
         assertEquals(72, hoursPromised(shop, home, "noise"));
-        send(shop.office(), shop.api("plans/" + plan + "/answer"), Map.of()).statusCode(200).body("hours", nullValue());
+        send(shop.office(), shop.api("plans/" + plan + "/answer"), Map.of())
+                .statusCode(200)
+                .body("hours", nullValue());
         send(
                         shop.owner(),
                         shop.api("answer-times"),
                         Map.of("times", List.of(Map.of("urgency", "ordinary", "plan", true, "hours", 50))))
                 .statusCode(200);
         assertEquals(50, hoursPromised(shop, home, "noise"));
-        send(shop.office(), shop.api("answer-times"), Map.of("times", List.of())).statusCode(404);
+        send(shop.office(), shop.api("answer-times"), Map.of("times", List.of()))
+                .statusCode(404);
     }
 
     private long hoursPromised(changeover.web.AShop.Shop shop, String home, String trouble) {
         var call = send(
                         shop.office(),
                         shop.api("calls"),
-                        Map.of("caller", "Anselm Birk", "trouble", trouble, "words", "It hums", "heat", "yes", "home", home))
+                        Map.of(
+                                "caller",
+                                "Anselm Birk",
+                                "trouble",
+                                trouble,
+                                "words",
+                                "It hums",
+                                "heat",
+                                "yes",
+                                "home",
+                                home))
                 .statusCode(201)
                 .extract();
         Instant rang = Instant.parse(call.<String>path("rangAt"));
@@ -191,10 +213,16 @@ class CallCorrectedTest extends CallTyped {
                 .extract()
                 .path("id");
         send(shop.office(), shop.api("on-call"), turn).statusCode(422);
-        List<String> people =
-                as(shop.office()).get(shop.api("on-call")).then().statusCode(200).extract().path("person");
+        List<String> people = as(shop.office())
+                .get(shop.api("on-call"))
+                .then()
+                .statusCode(200)
+                .extract()
+                .path("person");
         assertTrue(people.contains(shop.technician().toString()));
-        send(shop.office(), shop.api("on-call/" + id + "/removal"), Map.of()).statusCode(200).body("size()", equalTo(0));
+        send(shop.office(), shop.api("on-call/" + id + "/removal"), Map.of())
+                .statusCode(200)
+                .body("size()", equalTo(0));
         send(shop.office(), shop.api("on-call/" + id + "/removal"), Map.of()).statusCode(404);
     }
 }

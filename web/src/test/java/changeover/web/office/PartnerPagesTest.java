@@ -112,7 +112,11 @@ class PartnerPagesTest {
                     .get(shop.at("today"))
                     .then()
                     .body(containsString(french ? "Papiers de partenaires" : "Papers of partners"));
-            String over = as(shop.office()).get(shop.api("partners/" + partner)).then().extract().path("papers[0].id");
+            String over = as(shop.office())
+                    .get(shop.api("partners/" + partner))
+                    .then()
+                    .extract()
+                    .path("papers[0].id");
             post(shop.office(), papers + "/" + over + "/end", Map.of()).statusCode(303);
             as(shop.office())
                     .get(shop.at("today"))
@@ -125,13 +129,23 @@ class PartnerPagesTest {
                     .statusCode(200)
                     .body(containsString(french ? "Chez Lindqvist Electric" : "With Lindqvist Electric"));
             as(shop.office()).get(shop.at("today")).then().body(containsString("Lindqvist Electric"));
-            assertEquals(0L, shops.in(shop, () -> rows.createNativeQuery("select count(*) from appointment", Long.class)
-                    .getSingleResult()));
+            assertEquals(
+                    0L,
+                    shops.in(
+                            shop,
+                            () -> rows.createNativeQuery("select count(*) from appointment", Long.class)
+                                    .getSingleResult()));
             bring(shop, visit, "words".getBytes(StandardCharsets.US_ASCII)).statusCode(422);
             bring(shop, visit, PDF).statusCode(303);
             assertEquals(
                     PDF.length,
-                    as(shop.office()).get(page + "/report").then().statusCode(200).extract().asByteArray().length);
+                    as(shop.office())
+                            .get(page + "/report")
+                            .then()
+                            .statusCode(200)
+                            .extract()
+                            .asByteArray()
+                            .length);
             var close = new HashMap<String, String>(Map.of(
                     "made", UUID.randomUUID().toString(), "day", day.plusDays(1).toString(), "minutes", "55"));
             post(shop.office(), page + "/closure", close).statusCode(422);
@@ -170,8 +184,7 @@ class PartnerPagesTest {
         var shop = shops.open("CA-QC", "en");
         LocalDate day = shops.in(shop, () -> today.day());
         String visit = PlannedVisit.visit(shop, PlannedVisit.home(shop));
-        String partner = send(
-                        shop.office(), shop.api("partners"), Map.of("name", "Brandt Gas", "trade", "gas"))
+        String partner = send(shop.office(), shop.api("partners"), Map.of("name", "Brandt Gas", "trade", "gas"))
                 .statusCode(201)
                 .extract()
                 .path("id");
@@ -213,8 +226,11 @@ class PartnerPagesTest {
                         Map.of("technician", shop.technician().toString(), "day", day.toString(), "starts", "10:00"))
                 .statusCode(200);
         send(shop.office(), with, deal).statusCode(200);
-        List<String> tasks =
-                as(shop.office()).get(shop.api("visits/" + visit)).then().extract().path("tasks.id");
+        List<String> tasks = as(shop.office())
+                .get(shop.api("visits/" + visit))
+                .then()
+                .extract()
+                .path("tasks.id");
         var close = new HashMap<String, Object>(Map.of(
                 "day", day.toString(), "notDone", List.of(tasks.getFirst()), "nobodyWhy", "The key was in the box"));
         send(shop.office(), with + "/closure", close).statusCode(422);
