@@ -8,9 +8,12 @@ import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.Tuple;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** When the current business's homes are shut, the heat off or the water drained. */
@@ -28,6 +31,14 @@ public class HomesShut {
               o.id is not null as opened
               from home_shut s left join home_opening o on o.tenant_id = s.tenant_id and o.shut_id = s.id
              where s.home_id = :home and coalesce(o.day, s.until_day, 'infinity') > s.from_day
+             order by s.from_day, s.id
+            """;
+
+    private static final String ON_A_DAY = """
+            select s.id, s.home_id, s.from_day, coalesce(o.day, s.until_day) as until_day, s.heat_off, s.water_drained, s.note,
+              o.id is not null as opened
+              from home_shut s left join home_opening o on o.tenant_id = s.tenant_id and o.shut_id = s.id
+             where s.home_id in (:homes) and s.from_day <= :day and coalesce(o.day, s.until_day, 'infinity') > :day
              order by s.from_day, s.id
             """;
 
@@ -71,16 +82,32 @@ public class HomesShut {
         List<Tuple> found = rows.createNativeQuery(OF_A_HOME, Tuple.class)
                 .setParameter("home", homeId)
                 .getResultList();
+        return found.stream().map(HomesShut::time).toList();
+    }
+
+    /** Those of the homes that are shut on a day, each with that time. */
+    @SuppressWarnings("unchecked")
+    public Map<UUID, Shut> on(Collection<UUID> homes, LocalDate day) {
+        if (homes.isEmpty()) {
+            return Map.of();
+        }
+        List<Tuple> found = rows.createNativeQuery(ON_A_DAY, Tuple.class)
+                .setParameter("homes", homes)
+                .setParameter("day", day)
+                .getResultList();
         return found.stream()
-                .map(row -> new Shut(
-                        row.get("id", UUID.class),
-                        row.get("from_day", LocalDate.class),
-                        row.get("until_day", LocalDate.class),
-                        row.get("heat_off", Boolean.class),
-                        row.get("water_drained", Boolean.class),
-                        row.get("note", String.class),
-                        row.get("opened", Boolean.class)))
-                .toList();
+                .collect(Collectors.toMap(row -> row.get("home_id", UUID.class), HomesShut::time, (one, _) -> one));
+    }
+
+    private static Shut time(Tuple row) {
+        return new Shut(
+                row.get("id", UUID.class),
+                row.get("from_day", LocalDate.class),
+                row.get("until_day", LocalDate.class),
+                row.get("heat_off", Boolean.class),
+                row.get("water_drained", Boolean.class),
+                row.get("note", String.class),
+                row.get("opened", Boolean.class));
     }
 
     /** The time in which the home is shut on that day. */

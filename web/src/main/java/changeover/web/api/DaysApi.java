@@ -1,5 +1,6 @@
 package changeover.web.api;
 
+import changeover.contracts.customers.HomesShut;
 import changeover.scheduling.dayplan.DayPlan;
 import changeover.scheduling.dayplan.DayPlans;
 import changeover.scheduling.dayplan.Minutes;
@@ -27,6 +28,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -35,8 +37,11 @@ import org.jspecify.annotations.Nullable;
 @RolesAllowed({"owner", "office"})
 public class DaysApi {
 
-    /** @param state as an appointment's document names it: proposed, confirmed, under_way and so on */
-    public record Stop(UUID visit, UUID home, LocalTime starts, LocalTime ends, String state) {}
+    /**
+     * @param state as an appointment's document names it: proposed, confirmed, under_way and so on
+     * @param shut whether the home is shut on that day
+     */
+    public record Stop(UUID visit, UUID home, LocalTime starts, LocalTime ends, String state, boolean shut) {}
 
     public record Round(UUID technician, String name, List<Stop> stops) {}
 
@@ -67,6 +72,9 @@ public class DaysApi {
     public record KeptDocument(LocalDate day, UUID technician, List<DayChanges.Move> moved) {}
 
     @Inject
+    HomesShut shut;
+
+    @Inject
     DayPlans plans;
 
     @Inject
@@ -93,10 +101,17 @@ public class DaysApi {
                 .flatMap(plan -> plan.stops().stream())
                 .map(DayPlan.Stop::visitId)
                 .toList());
-        return all.stream().map(plan -> round(plan, known)).toList();
+        Set<UUID> closed = shut.on(
+                        all.stream()
+                                .flatMap(plan -> plan.stops().stream())
+                                .map(DayPlan.Stop::homeId)
+                                .toList(),
+                        day(said))
+                .keySet();
+        return all.stream().map(plan -> round(plan, known, closed)).toList();
     }
 
-    private static Round round(DayPlan plan, Map<UUID, HourState> known) {
+    private static Round round(DayPlan plan, Map<UUID, HourState> known, Set<UUID> shut) {
         return new Round(
                 plan.technicianId(),
                 plan.technician(),
@@ -107,7 +122,8 @@ public class DaysApi {
                                 stop.starts(),
                                 stop.ends(),
                                 known.getOrDefault(stop.visitId(), HourState.PROPOSED)
-                                        .code()))
+                                        .code(),
+                                shut.contains(stop.homeId())))
                         .toList());
     }
 

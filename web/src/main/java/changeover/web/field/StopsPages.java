@@ -11,6 +11,7 @@ import changeover.web.session.Frame;
 import changeover.web.session.Frames;
 import changeover.web.session.OwnVisits;
 import changeover.web.session.ReadingScale;
+import changeover.web.session.ShutInWords;
 import changeover.web.session.StopInWords;
 import changeover.web.session.Typed;
 import io.quarkus.qute.CheckedTemplate;
@@ -43,6 +44,7 @@ public class StopsPages {
      * @param unpaid ask or not, where the office decided so; empty elsewhere
      * @param part whether it waits for a part
      * @param stopped what must not be used there, or empty
+     * @param shut that the home is shut on that day, or empty
      */
     public record Stop(
             UUID visit,
@@ -55,7 +57,8 @@ public class StopsPages {
             String note,
             String unpaid,
             boolean part,
-            String stopped) {}
+            String stopped,
+            String shut) {}
 
     public record Load(String quantity, String part, String size, boolean eachTime) {}
 
@@ -101,6 +104,9 @@ public class StopsPages {
     @Inject
     StopInWords stops;
 
+    @Inject
+    ShutInWords shut;
+
     @GET
     @Transactional
     public TemplateInstance stops(
@@ -118,6 +124,8 @@ public class StopsPages {
                 parts.waiting(plan.stops().stream().map(DayPlan.Stop::visitId).toList(), frame.today());
         Map<UUID, String> stopped = stops.namesIn(
                 plan.stops().stream().map(DayPlan.Stop::homeId).distinct().toList(), frame);
+        Map<UUID, String> closed = shut.on(
+                plan.stops().stream().map(DayPlan.Stop::homeId).distinct().toList(), day, frame.locale());
         List<Other> others = all.stream()
                 .map(one -> new Other(
                         one.technicianId(), one.technician(), one.stops().size()))
@@ -135,7 +143,8 @@ public class StopsPages {
                                         stop,
                                         words.get(stop.homeId()),
                                         waiting.contains(stop.visitId()),
-                                        stopped.getOrDefault(stop.homeId(), "")))
+                                        stopped.getOrDefault(stop.homeId(), ""),
+                                        closed.getOrDefault(stop.homeId(), "")))
                                 .toList(),
                         plan.load().stream()
                                 .map(one -> load(one, frame.locale()))
@@ -153,7 +162,7 @@ public class StopsPages {
         }
     }
 
-    private static Stop stop(DayPlan.Stop stop, @Nullable Word word, boolean part, String stopped) {
+    private static Stop stop(DayPlan.Stop stop, @Nullable Word word, boolean part, String stopped, String shut) {
         VisitEnd ended = stop.ended();
         return new Stop(
                 stop.visitId(),
@@ -166,7 +175,8 @@ public class StopsPages {
                 stop.note() == null ? "" : stop.note(),
                 ended != null || word == null || word == Word.SERVE ? "" : word.code(),
                 part,
-                stopped);
+                stopped,
+                shut);
     }
 
     private static Load load(DayPlan.Load load, Locale locale) {

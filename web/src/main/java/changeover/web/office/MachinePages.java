@@ -58,6 +58,7 @@ public class MachinePages {
                 Equipment machine,
                 List<HowOften.Line> tasks,
                 boolean leftOut,
+                String replaced,
                 boolean slot);
 
         static native TemplateInstance machineending(
@@ -98,6 +99,9 @@ public class MachinePages {
 
     @Inject
     MachinesInAgreements agreements;
+
+    @Inject
+    ReplacementInWords replaced;
 
     @Inject
     Today today;
@@ -180,6 +184,7 @@ public class MachinePages {
                 machine.homeId()
                         .filter(home -> agreements.leftOut(home, frame.today()).contains(machine.id()))
                         .isPresent(),
+                replaced.of(machine, frame),
                 place().isHome()
                         && FilterSlot.KIND.equals(machine.kind())
                         && machine.endedOn().isEmpty());
@@ -212,8 +217,7 @@ public class MachinePages {
                 refusals -> {
                     Equipment machine = known(id);
                     Said again = Said.again(typed, refusals, frames.locale());
-                    Said known = Said.filled(MachineForm.filled(machine.facts()));
-                    var values = new LinkedHashMap<>(known.values());
+                    var values = new LinkedHashMap<>(Said.filled(MachineForm.filled(machine.facts())).values());
                     values.putAll(again.values());
                     values.put("interval", List.of(task));
                     return page(machine, new Said(values, again.errors(), again.top()));

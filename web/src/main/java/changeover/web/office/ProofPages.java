@@ -5,6 +5,7 @@ import changeover.billing.documents.ProofSheet;
 import changeover.billing.documents.band.DayWords;
 import changeover.contracts.customers.Home;
 import changeover.contracts.customers.Homes;
+import changeover.web.session.Bundles;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
 import changeover.web.session.PaperAnswer;
@@ -35,8 +36,24 @@ public class ProofPages {
     /** @param day in the words of the proof's language */
     public record Row(String day, String by, boolean household, List<String> works) {}
 
+    /** The headings in the proof's own language. */
+    public record Headings(String machines, String done, String nothing, String when, String what, String by, String household) {
+
+        static Headings in(Locale locale) {
+            ProofWords words = Bundles.of(ProofWords.class, locale);
+            return new Headings(
+                    words.machines(),
+                    words.done(),
+                    words.nothing(),
+                    words.when(),
+                    words.what(),
+                    words.by(),
+                    words.household());
+        }
+    }
+
     /** @param language of the proof as an address says it */
-    public record View(UUID home, String language, ProofSheet sheet, List<Row> rows) {}
+    public record View(UUID home, String language, Headings head, ProofSheet sheet, List<Row> rows) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
@@ -69,6 +86,7 @@ public class ProofPages {
                 new View(
                         id,
                         locale.getLanguage(),
+                        Headings.in(locale),
                         sheet,
                         sheet.days().stream()
                                 .map(day -> new Row(

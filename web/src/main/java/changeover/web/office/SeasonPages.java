@@ -8,6 +8,7 @@ import changeover.scheduling.dayplan.change.Rings;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
 import changeover.web.session.Said;
+import changeover.web.session.ShutInWords;
 import changeover.web.session.StopInWords;
 import changeover.web.session.Tab;
 import io.quarkus.qute.CheckedTemplate;
@@ -61,7 +62,8 @@ public class SeasonPages {
             HoursInWords.Hour hour,
             String note,
             boolean part,
-            String stopped) {}
+            String stopped,
+            String shut) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
@@ -99,6 +101,9 @@ public class SeasonPages {
 
     @Inject
     StopInWords stops;
+
+    @Inject
+    ShutInWords shut;
 
     @GET
     @Transactional
@@ -153,8 +158,15 @@ public class SeasonPages {
                         .map(DayPlan.Stop::homeId)
                         .toList(),
                 frame);
+        Map<UUID, String> closed = shut.on(
+                plans.stream()
+                        .flatMap(plan -> plan.stops().stream())
+                        .map(DayPlan.Stop::homeId)
+                        .toList(),
+                day,
+                frame.locale());
         List<Round> rounds = plans.stream()
-                .map(plan -> round(plan, frame, known, waiting, stopped))
+                .map(plan -> round(plan, frame, known, waiting, stopped, closed))
                 .toList();
         boolean toTell =
                 !day.isBefore(frame.today()) && known.values().stream().anyMatch(HoursInWords.Hour::isProposed);
@@ -166,7 +178,8 @@ public class SeasonPages {
             Frame frame,
             Map<UUID, HoursInWords.Hour> known,
             Set<UUID> waiting,
-            Map<UUID, String> stopped) {
+            Map<UUID, String> stopped,
+            Map<UUID, String> shut) {
         return new Round(
                 plan.technicianId(),
                 plan.technician(),
@@ -183,7 +196,8 @@ public class SeasonPages {
                                 Objects.requireNonNull(known.get(stop.visitId())),
                                 stop.note() == null ? "" : stop.note(),
                                 waiting.contains(stop.visitId()),
-                                stopped.getOrDefault(stop.homeId(), "")))
+                                stopped.getOrDefault(stop.homeId(), ""),
+                                shut.getOrDefault(stop.homeId(), "")))
                         .toList(),
                 plan.load().stream()
                         .map(load -> load.part().in(frame.locale())

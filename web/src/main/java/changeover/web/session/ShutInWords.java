@@ -7,9 +7,12 @@ import changeover.contracts.words.Wording;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 /** When a home is shut, now or later, in a sentence for whoever plans a visit or makes one. */
 @ApplicationScoped
@@ -27,6 +30,12 @@ public class ShutInWords {
                 .filter(one -> !one.isOver(today.day()))
                 .map(one -> sentence(one, locale))
                 .toList();
+    }
+
+    /** Of homes that are shut on a day, by home. */
+    public Map<UUID, String> on(Collection<UUID> homes, LocalDate day, Locale locale) {
+        return shut.on(homes, day).entrySet().stream()
+                .collect(Collectors.toMap(Map.Entry::getKey, one -> sentence(one.getValue(), locale)));
     }
 
     public static String sentence(HomesShut.Shut one, Locale locale) {

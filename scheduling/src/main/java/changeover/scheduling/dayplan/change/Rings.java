@@ -7,12 +7,20 @@ import jakarta.persistence.Tuple;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /** The customers who must hear that their visit is not as it was. */
 @ApplicationScoped
 public class Rings {
+
+    /** Whoever was told the hour that the visit has by now, since they were to be rung, knows already. */
+    private static final String NOT_TOLD = """
+             not exists (select 1 from appointment n join hour_told t on t.tenant_id = n.tenant_id and t.visit_id = n.visit_id
+                and t.day = n.day and t.starts = n.starts
+              where n.tenant_id = r.tenant_id and n.visit_id = r.visit_id and t.at > r.made_at)
+            """;
 
     private static final String OPEN = """
             select r.id, r.visit_id, r.was_day, r.was_starts, r.was_told, m.name as was_technician,
@@ -31,6 +39,7 @@ public class Rings {
                  and p.from_day <= r.was_day and (p.until_day is null or p.until_day > r.was_day)
                order by array_position(array['lets_in', 'lives', 'signs'], p.part), p.from_day limit 1) c on true
             where not exists (select 1 from rung d where d.tenant_id = r.tenant_id and d.ring_id = r.id)
+              and """ + NOT_TOLD + """
             order by r.was_told desc, r.was_day, r.was_starts, r.id
             """;
 
@@ -57,6 +66,9 @@ public class Rings {
     @Inject
     EntityManager rows;
 
+    @Inject
+    HoursTold told;
+
     /** Who was told an hour comes first. */
     @SuppressWarnings("unchecked")
     public List<Ring> open() {
@@ -80,23 +92,26 @@ public class Rings {
 
     public int count() {
         return ((Number) rows.createNativeQuery("select count(*) from to_ring r where not exists"
-                                + " (select 1 from rung d where d.tenant_id = r.tenant_id and d.ring_id = r.id)")
+                                + " (select 1 from rung d where d.tenant_id = r.tenant_id and d.ring_id = r.id) and "
+                                + NOT_TOLD)
                         .getSingleResult())
                 .intValue();
     }
 
-    /** They know; false when nobody of the kind was to be rung. */
+    /** They know, also the hour that the visit has by now; false when nobody of the kind was to be rung. */
     public boolean rung(UUID ring) {
-        boolean known = !rows.createNativeQuery("select 1 from to_ring where id = :ring")
+        Optional<UUID> visit = rows.createNativeQuery("select visit_id from to_ring where id = :ring", UUID.class)
                 .setParameter("ring", ring)
-                .getResultList()
-                .isEmpty();
-        if (known) {
+                .getResultStream()
+                .map(UUID.class::cast)
+                .findFirst();
+        visit.ifPresent(of -> {
             rows.createNativeQuery(
                             "insert into rung (ring_id) values (:ring) on conflict on constraint rung_once do nothing")
                     .setParameter("ring", ring)
                     .executeUpdate();
-        }
-        return known;
+            told.tellThese(List.of(of));
+        });
+        return visit.isPresent();
     }
 }
