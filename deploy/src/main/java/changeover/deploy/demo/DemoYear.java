@@ -87,6 +87,9 @@ public class DemoYear {
     DemoStops stops;
 
     @Inject
+    DemoOutside outside;
+
+    @Inject
     DemoBank bank;
 
     @Inject
@@ -158,6 +161,7 @@ public class DemoYear {
         current.run(tenant, office, () -> money.settle(shop, today));
         current.run(tenant, office, () -> estimates.write(shop, today));
         parts.waitFor(tenant, office, shop, today);
+        current.run(tenant, office, () -> outside.meet(shop, today));
         current.run(tenant, office, () -> bank.bring(shop, today));
         current.run(tenant, office, () -> late.settle(shop, today));
         current.run(tenant, office, () -> billing.leave(shop, today));
