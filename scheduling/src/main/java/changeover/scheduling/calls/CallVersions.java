@@ -27,7 +27,7 @@ public class CallVersions {
 
     private static final String CORRECTIONS = """
             select r.caller, r.phone, r.trouble, r.words, r.heat, array_to_string(r.risks, ',') as risks, r.told_to_leave,
-                   r.promised_by, r.told_minor, r.currency, r.told_words, r.why, r.at, m.name as by
+                   r.promised_by, r.told_minor, cast(r.currency as text) as currency, r.told_words, r.why, r.at, m.name as by
               from call_correction r
               left join membership m on m.tenant_id = r.tenant_id and m.person_id = r.person_id
              where r.call_id = :call order by r.id
@@ -83,9 +83,7 @@ public class CallVersions {
                         row.get("promised_by", Instant.class),
                         told == null
                                 ? null
-                                : Money.ofMinor(
-                                        told,
-                                        Objects.toString(row.get("currency")).strip()),
+                                : Money.ofMinor(told, row.get("currency", String.class)),
                         row.get("told_words", String.class)),
                 row.get("by", String.class),
                 row.get("at", Instant.class),

@@ -92,7 +92,9 @@ class CallCorrectedTest extends CallTyped {
             as(shop.office()).get(shop.at("calls")).then().body(containsString("555-0143"));
             fields.put("promiseDay", TODAY.plusDays(1).toString());
             fields.put("promiseTime", "00:00");
+            fields.put("cost", "150,00");
             post(shop.office(), page + "/correction", fields).statusCode(303);
+            as(shop.office()).get(page).then().body(containsString("150"));
             post(shop.office(), page + "/correction", fields)
                     .statusCode(422)
                     .body(containsString(french ? "Rien n’a changé" : "Nothing was changed"));
