@@ -41,12 +41,11 @@ class DemoOutside {
     /** For the newest part of a repair; none where no visit used one. */
     @SuppressWarnings("unchecked")
     private void claim(boolean french) {
-        List<Tuple> fitted = rows.createNativeQuery("""
+        List<Tuple> fitted =
+                rows.createNativeQuery("""
                         select u.visit_id, u.equipment_id, u.part_code from part_used u
                           join visit v on v.tenant_id = u.tenant_id and v.id = u.visit_id
-                         order by v.kind = 'call' desc, u.id desc""", Tuple.class)
-                .setMaxResults(1)
-                .getResultList();
+                         order by v.kind = 'call' desc, u.id desc""", Tuple.class).setMaxResults(1).getResultList();
         fitted.forEach(part -> claims.claim(
                 Ids.next(),
                 new NewClaim(

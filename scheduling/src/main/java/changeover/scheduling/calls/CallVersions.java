@@ -81,9 +81,7 @@ public class CallVersions {
                         risks(row.get("risks", String.class)),
                         row.get("told_to_leave", Boolean.class),
                         row.get("promised_by", Instant.class),
-                        told == null
-                                ? null
-                                : Money.ofMinor(told, row.get("currency", String.class)),
+                        told == null ? null : Money.ofMinor(told, row.get("currency", String.class)),
                         row.get("told_words", String.class)),
                 row.get("by", String.class),
                 row.get("at", Instant.class),

@@ -121,8 +121,7 @@ public class MachinePages {
         int version = typed.whole("version", 0, Integer.MAX_VALUE);
         return desk.answer(
                 () -> {
-                    Equipment machine = known(id);
-                    Equipment.Facts facts = MachineForm.read(kind(machine.kind()), typed);
+                    Equipment.Facts facts = MachineForm.read(kind(known(id).kind()), typed);
                     typed.understood();
                     equipment.rewrite(id, places.ownedHere(facts), new FilledOn(version));
                     return SaidOnce.at(path(id), "kept");
@@ -217,7 +216,8 @@ public class MachinePages {
                 refusals -> {
                     Equipment machine = known(id);
                     Said again = Said.again(typed, refusals, frames.locale());
-                    var values = new LinkedHashMap<>(Said.filled(MachineForm.filled(machine.facts())).values());
+                    var values = new LinkedHashMap<>(
+                            Said.filled(MachineForm.filled(machine.facts())).values());
                     values.putAll(again.values());
                     values.put("interval", List.of(task));
                     return page(machine, new Said(values, again.errors(), again.top()));

@@ -170,9 +170,11 @@ public interface MachineWords {
     @Message("It took another machine’s place. The price of {plan} stays as it is.")
     String price_stays(String plan);
 
-    @Message("It took another machine’s place. With it {plan} costs {amount} more a year; the agreed price stays to {last}, and the offer for the next term asks the new one.")
+    @Message(
+            "It took another machine’s place. With it {plan} costs {amount} more a year; the agreed price stays to {last}, and the offer for the next term asks the new one.")
     String price_more(String plan, String amount, String last);
 
-    @Message("It took another machine’s place. With it {plan} costs {amount} less a year; the agreed price stays to {last}, and the offer for the next term asks the new one.")
+    @Message(
+            "It took another machine’s place. With it {plan} costs {amount} less a year; the agreed price stays to {last}, and the offer for the next term asks the new one.")
     String price_less(String plan, String amount, String last);
 }

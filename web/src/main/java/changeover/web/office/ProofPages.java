@@ -37,7 +37,8 @@ public class ProofPages {
     public record Row(String day, String by, boolean household, List<String> works) {}
 
     /** The headings in the proof's own language. */
-    public record Headings(String machines, String done, String nothing, String when, String what, String by, String household) {
+    public record Headings(
+            String machines, String done, String nothing, String when, String what, String by, String household) {
 
         static Headings in(Locale locale) {
             ProofWords words = Bundles.of(ProofWords.class, locale);

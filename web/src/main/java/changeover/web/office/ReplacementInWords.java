@@ -25,7 +25,8 @@ public class ReplacementInWords {
                         return words.price_stays(plan);
                     }
                     return change.difference().isNegative()
-                            ? words.price_less(plan, change.difference().negated().format(frame.locale()), last)
+                            ? words.price_less(
+                                    plan, change.difference().negated().format(frame.locale()), last)
                             : words.price_more(plan, change.difference().format(frame.locale()), last);
                 })
                 .orElse("");

@@ -33,8 +33,13 @@ class ReplacedMachineTest {
         return post(
                         shop.office(),
                         shop.at("homes/" + home + "/machines/" + machine + "/replacing"),
-                        Map.of("kind", kind, "name", "The new one", "day", shops.in(shop, () -> today.day())
-                                .toString()))
+                        Map.of(
+                                "kind",
+                                kind,
+                                "name",
+                                "The new one",
+                                "day",
+                                shops.in(shop, () -> today.day()).toString()))
                 .statusCode(303)
                 .extract()
                 .header("Location")
@@ -74,8 +79,11 @@ class ReplacedMachineTest {
                             shop.api("agreements/" + agreement + "/acceptance"),
                             Map.of("by", "Anselm Birk", "channel", "counter"))
                     .statusCode(200);
-            List<Map<String, Object>> units =
-                    as(shop.owner()).get(shop.api("homes/" + home)).then().extract().path("units");
+            List<Map<String, Object>> units = as(shop.owner())
+                    .get(shop.api("homes/" + home))
+                    .then()
+                    .extract()
+                    .path("units");
             String drain = units.stream()
                     .filter(unit -> "condensate".equals(unit.get("kind")))
                     .map(unit -> (String) unit.get("id"))

@@ -4,8 +4,8 @@ import static changeover.web.AShop.as;
 import static changeover.web.AShop.post;
 import static changeover.web.AShop.send;
 import static org.hamcrest.CoreMatchers.containsString;
-import static org.hamcrest.CoreMatchers.hasItem;
 import static org.hamcrest.CoreMatchers.equalTo;
+import static org.hamcrest.CoreMatchers.hasItem;
 import static org.hamcrest.CoreMatchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -135,14 +135,8 @@ class ShutPagesTest {
                     .statusCode(303)
                     .header("Location", containsString("day-kept-shut"));
             as(shop.office()).get(shop.at("season/" + monday)).then().body(containsString(sentence));
-            as(shop.technician())
-                    .get(shop.at("field?day=" + monday))
-                    .then()
-                    .body(containsString(sentence));
-            as(shop.office())
-                    .get(shop.api("days/" + monday))
-                    .then()
-                    .body("stops.flatten().shut", hasItem(true));
+            as(shop.technician()).get(shop.at("field?day=" + monday)).then().body(containsString(sentence));
+            as(shop.office()).get(shop.api("days/" + monday)).then().body("stops.flatten().shut", hasItem(true));
             as(shop.office())
                     .get(path + "/shut")
                     .then()
