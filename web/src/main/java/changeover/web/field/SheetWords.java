@@ -246,13 +246,4 @@ public interface SheetWords {
 
     @Message("{count} photos")
     String photos(int count);
-
-    @Message("From paper: when they came and left on {day}. The visit then keeps that day and those minutes.")
-    String paper_times(String day);
-
-    @Message("They came at")
-    String paper_arrived();
-
-    @Message("They left at")
-    String paper_left();
 }
