@@ -232,6 +232,8 @@ insert into partner_paper (partner_id, kind, expires_on, remind_days) select id,
 insert into partner_paper (partner_id, kind, expires_on, remind_days) select id, 'other', '2098-01-01', 60 from partner;
 insert into partner_paper_end (paper_id, day) select id, '2026-03-01' from partner_paper where kind = 'other' order by id limit 1;
 insert into partner_end (partner_id, day) select id, '2026-03-01' from partner order by id limit 1;
+insert into visit (id, home_id, kind, window_from, window_until, minutes)
+  select cast('00000000' || substr(cast(uuidv7() as text), 9) as uuid), id, 'extra', '2099-03-01', '2099-03-31', 60 from home limit 1;
 insert into partner_visit (visit_id, partner_id, day, price_minor, currency)
   select v.id, p.id, '2099-03-02', 18000, 'CAD' from visit v, partner p
    where not exists (select 1 from appointment a where a.visit_id = v.id) order by v.id, p.id desc limit 1;

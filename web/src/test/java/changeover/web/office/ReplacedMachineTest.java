@@ -38,6 +38,8 @@ class ReplacedMachineTest {
                                 kind,
                                 "name",
                                 "The new one",
+                                "fits.drive",
+                                "inverter",
                                 "day",
                                 shops.in(shop, () -> today.day()).toString()))
                 .statusCode(303)
