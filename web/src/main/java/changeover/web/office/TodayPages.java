@@ -174,7 +174,6 @@ public class TodayPages {
         Frame frame = frames.of(Tab.TODAY);
         LocalDate day = frame.today();
         DayWords words = DayWords.of(frame.locale());
-        DueCounts counts = due.counts(day);
         String from = words.brief(season.first(day));
         String until = words.brief(season.last(day));
         String title = frame.locale().getLanguage().equals("fr")
@@ -191,7 +190,7 @@ public class TodayPages {
                         orders.counts(day),
                         stopWords.of(stops.open(), frame),
                         reviews.waiting(frame),
-                        counts,
+                        due.counts(day),
                         due.late(day, 0, SHOWN).stream()
                                 .map(visit -> visit(visit, frame))
                                 .toList(),
