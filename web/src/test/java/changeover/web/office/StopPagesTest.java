@@ -128,7 +128,7 @@ class StopPagesTest {
                 .get(stop)
                 .then()
                 .body(
-                        containsString("O. Reg. 212/01"),
+                        containsString(french ? "Règl. de l’Ont. 212/01" : "O. Reg. 212/01"),
                         containsString(french ? "dans les 14 jours" : "within 14 days"),
                         containsString(french ? "pas lu à la source" : "not read at its source"));
         var done = new HashMap<String, Object>(
