@@ -13,3 +13,5 @@ insert into appointment_second (visit_id, technician_id, day, starts, ends)
 update old_sheet set file = convert_to(E'Nom;Adresse;Ville\nMara Quill;9 Tannery Row;Port Ambrose\n', 'UTF8') where file is null;
 insert into opening_balance (customer_id, since, amount_minor, currency, words) select id, '2026-01-02', 4500, 'CAD', 'Old invoice 88'
   from customer where not exists (select 1 from opening_balance) order by id limit 1;
+insert into on_call (person_id, from_day, until_day) select person_id, '2099-07-01', '2099-07-08' from membership
+  where not exists (select 1 from on_call) limit 1;

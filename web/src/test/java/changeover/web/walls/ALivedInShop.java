@@ -225,7 +225,6 @@ public class ALivedInShop {
                 .path("id");
     }
 
-    /** Rows that no page of today writes, as the application's own role. */
     /** What other trials have taken back in their own business is there again. */
     void again() {
         for (Lived lived : List.of(ours(), theirs())) {
@@ -233,6 +232,7 @@ public class ALivedInShop {
         }
     }
 
+    /** Rows that no page of today writes, as the application's own role. */
     private void write(AShop.Shop shop, String file) {
         try (var text = ALivedInShop.class.getResourceAsStream("/walls/" + file);
                 var connection = eyes.application(shop.tenant());

@@ -32,6 +32,7 @@ class Named {
             Map.entry("building", "building.id"),
             Map.entry("finding", "finding.id"),
             Map.entry("followUp", "follow_up.id"),
+            Map.entry("partner", "partner.id"),
             Map.entry("place", "stock_place.id"),
             Map.entry("from", "stock_place.id"),
             Map.entry("to", "stock_place.id"),
