@@ -28,7 +28,7 @@ import org.junit.jupiter.api.Test;
  * search. Started again by its watch it goes on from what was written down, names what cannot be kept and the days that
  * would, and gives every day once.
  */
-@Tag("browser")
+@Tag("deep")
 class SeasonCutOffTest {
 
     private static final Examples.Shop SHOP = Examples.KILN_LANE;
