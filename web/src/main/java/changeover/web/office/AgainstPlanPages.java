@@ -3,12 +3,15 @@ package changeover.web.office;
 import changeover.billing.costs.AgainstPlan;
 import changeover.billing.costs.AgainstPlan.By;
 import changeover.billing.costs.CostBooks;
+import changeover.billing.costs.KeptVisit;
 import changeover.billing.costs.KeptVisits;
 import changeover.billing.ledger.Period;
 import changeover.contracts.catalogue.Catalogue;
 import changeover.contracts.catalogue.OwnCatalogue;
 import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Today;
+import changeover.scheduling.partners.Partner;
+import changeover.scheduling.partners.Partners;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
@@ -34,7 +37,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
-import org.jspecify.annotations.Nullable;
+import java.util.stream.Collectors;
 
 /** What the visits of a period took and gave against what was foreseen, by agreement, plan, technician or kind of machine. */
 @Path("/{slug}/money/plans")
@@ -105,6 +108,9 @@ public class AgainstPlanPages {
     @Inject
     OwnCatalogue trade;
 
+    @Inject
+    Partners partners;
+
     @GET
     @Path("minutes")
     @Transactional
@@ -128,6 +134,9 @@ public class AgainstPlanPages {
                 kept.between(period.from(), period.until()).visits(), By.valueOf(by.toUpperCase(Locale.ROOT)), book);
         Leaf leaf = Leaf.of(asked, lines.size());
         Catalogue catalogue = trade.catalogue();
+        Set<UUID> withUs = by.equals("technician")
+                ? partners.all().stream().map(Partner::id).collect(Collectors.toSet())
+                : Set.of();
         Map<String, List<String>> values = new HashMap<>(typed.asTyped());
         values.putIfAbsent("from", List.of(period.from().toString()));
         values.putIfAbsent("until", List.of(period.until().toString()));
@@ -139,7 +148,7 @@ public class AgainstPlanPages {
                         "from=" + period.from() + "&until=" + period.until(),
                         by,
                         leaf.shown(lines).stream()
-                                .map(line -> row(line, by, catalogue, frame))
+                                .map(line -> row(line, by, catalogue, withUs, frame))
                                 .toList(),
                         leaf,
                         by.equals("kind")
@@ -159,7 +168,8 @@ public class AgainstPlanPages {
         return Money.sum(amounts, currency).format(frame.locale());
     }
 
-    private static Row row(AgainstPlan line, String by, Catalogue catalogue, Frame frame) {
+    /** @param withUs the partners that have a page: those we still work with */
+    private static Row row(AgainstPlan line, String by, Catalogue catalogue, Set<UUID> withUs, Frame frame) {
         var deal = line.one().deal();
         String plan = deal.plan().in(frame.locale());
         String words = switch (by) {
@@ -168,14 +178,10 @@ public class AgainstPlanPages {
             case "technician" -> line.one().technician();
             default -> kind(line.key(), catalogue, frame);
         };
-        @Nullable UUID technician = line.one().technicianId();
         String link = switch (by) {
             case "agreement" -> "agreements/" + deal.agreementId();
             case "plan" -> "money/plans/" + deal.planId();
-            case "technician" ->
-                line.one().partner() != null
-                        ? "shop/partners/" + technician
-                        : technician == null ? "" : "shop/people/" + technician;
+            case "technician" -> who(line.one(), withUs);
             default -> "";
         };
         return new Row(
@@ -192,6 +198,14 @@ public class AgainstPlanPages {
                 line.cost().format(frame.locale()),
                 line.partsForeseen().format(frame.locale()),
                 line.parts().format(frame.locale()));
+    }
+
+    private static String who(KeptVisit visit, Set<UUID> withUs) {
+        UUID technician = visit.technicianId();
+        if (technician == null || visit.partner() != null && !withUs.contains(technician)) {
+            return "";
+        }
+        return (visit.partner() == null ? "shop/people/" : "shop/partners/") + technician;
     }
 
     private static String kind(String code, Catalogue catalogue, Frame frame) {

@@ -35,7 +35,6 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedHashMap;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -62,13 +61,11 @@ public class VisitPartnerPages {
             PartnerPages.@Nullable Given with,
             boolean report,
             boolean told,
-            List<Choice> partners,
-            String made) {}
+            List<Choice> partners) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
-        static native TemplateInstance visitpartner(
-                Frame frame, View view, Said form, Said close, Said back, Said file);
+        static native TemplateInstance visitpartner(Frame frame, View view, Said form);
 
         private Pages() {}
     }
@@ -110,39 +107,23 @@ public class VisitPartnerPages {
     @Produces(MediaType.TEXT_HTML)
     @Transactional
     public TemplateInstance partner(@PathParam("id") UUID id) {
-        Frame frame = frames.of(Tab.SEASON);
-        VisitLists.Row row = found(id);
-        Map<String, String> close = new HashMap<>();
-        close.put("day", frame.today().toString());
-        close.put("minutes", "0");
-        return page(
-                row,
-                frame,
-                Said.filled(Map.of("day", row.day() == null ? "" : row.day().toString())),
-                Said.filled(close),
-                Said.blank(),
-                Said.blank());
+        return page(id, Said.blank());
     }
 
     @POST
     @Produces(MediaType.TEXT_HTML)
     public Response give(
             @PathParam("slug") String slug, @PathParam("id") UUID id, MultivaluedMap<String, String> fields) {
-        return answer(
-                slug,
-                id,
-                fields,
-                typed -> {
-                    var deal = new GivenVisits.Deal(
-                            typed.id("partner"),
-                            typed.day("day"),
-                            typed.money("price", businesses.current().currency()),
-                            typed.line("note", 2000));
-                    var moving = MovingForm.of(typed);
-                    typed.understood();
-                    given.give(id, deal, moving);
-                },
-                (frame, said) -> page(found(id), frame, said, Said.blank(), Said.blank(), Said.blank()));
+        return answer(slug, id, fields, typed -> {
+            var deal = new GivenVisits.Deal(
+                    typed.id("partner"),
+                    typed.day("day"),
+                    typed.money("price", businesses.current().currency()),
+                    typed.line("note", 2000));
+            var moving = MovingForm.of(typed);
+            typed.understood();
+            given.give(id, deal, moving);
+        });
     }
 
     @POST
@@ -150,16 +131,11 @@ public class VisitPartnerPages {
     @Produces(MediaType.TEXT_HTML)
     public Response takeBack(
             @PathParam("slug") String slug, @PathParam("id") UUID id, MultivaluedMap<String, String> fields) {
-        return answer(
-                slug,
-                id,
-                fields,
-                typed -> {
-                    String why = typed.text("why", 500);
-                    typed.understood();
-                    given.takeBack(id, why);
-                },
-                (frame, said) -> page(found(id), frame, Said.blank(), Said.blank(), said, Said.blank()));
+        return answer(slug, id, fields, typed -> {
+            String why = typed.text("why", 500);
+            typed.understood();
+            given.takeBack(id, why);
+        });
     }
 
     @POST
@@ -167,17 +143,12 @@ public class VisitPartnerPages {
     @Produces(MediaType.TEXT_HTML)
     public Response close(
             @PathParam("slug") String slug, @PathParam("id") UUID id, MultivaluedMap<String, String> fields) {
-        return answer(
-                slug,
-                id,
-                fields,
-                typed -> {
-                    UUID made = typed.id("made");
-                    PartnerWork.Said said = PartnerWorkForm.of(typed);
-                    typed.understood();
-                    work.close(id, said, made, current.person());
-                },
-                (frame, said) -> page(found(id), frame, Said.blank(), said, Said.blank(), Said.blank()));
+        return answer(slug, id, fields, typed -> {
+            UUID made = typed.id("made");
+            PartnerWork.Said said = PartnerWorkForm.of(typed);
+            typed.understood();
+            work.close(id, said, made, current.person());
+        });
     }
 
     @POST
@@ -187,12 +158,7 @@ public class VisitPartnerPages {
     public Response keepReport(
             @PathParam("slug") String slug, @PathParam("id") UUID id, @RestForm("file") @Nullable FileUpload file) {
         byte[] bytes = Uploaded.bytes(file);
-        return answer(
-                slug,
-                id,
-                new MultivaluedHashMap<>(),
-                _ -> reports.keep(id, bytes),
-                (frame, said) -> page(found(id), frame, Said.blank(), Said.blank(), Said.blank(), said));
+        return answer(slug, id, new MultivaluedHashMap<>(), _ -> reports.keep(id, bytes));
     }
 
     @GET
@@ -205,13 +171,7 @@ public class VisitPartnerPages {
                 : PaperAnswer.of(Picture.kept(kept.bytes()));
     }
 
-    /** Shows the page again with what was typed. */
-    private interface Again {
-        TemplateInstance page(Frame frame, Said said);
-    }
-
-    private Response answer(
-            String slug, UUID id, MultivaluedMap<String, String> fields, Consumer<Typed> deed, Again again) {
+    private Response answer(String slug, UUID id, MultivaluedMap<String, String> fields, Consumer<Typed> deed) {
         var typed = new Typed(fields);
         return desk.answer(
                 () -> {
@@ -219,32 +179,35 @@ public class VisitPartnerPages {
                     deed.accept(typed);
                     return SaidOnce.at("/" + slug + "/visits/" + id, "kept");
                 },
-                refusals -> {
-                    Frame frame = frames.of(Tab.SEASON);
-                    return again.page(frame, Said.again(typed, refusals, frame.locale()));
-                });
+                refusals -> page(id, Said.again(typed, refusals, frames.locale())));
     }
 
     private VisitLists.Row found(UUID id) {
         return lists.one(id).orElseThrow(NotFoundException::new);
     }
 
-    private TemplateInstance page(VisitLists.Row row, Frame frame, Said form, Said close, Said back, Said file) {
-        GivenVisit with = given.of(row.id()).orElse(null);
+    private TemplateInstance page(UUID id, Said typed) {
+        Frame frame = frames.of(Tab.SEASON);
+        VisitLists.Row row = found(id);
+        GivenVisit with = given.of(id).orElse(null);
         return Pages.visitpartner(
                 frame,
                 new View(
                         inWords.of(row, frame),
                         with == null ? null : PartnerPages.given(with, frame),
                         with != null && with.report(),
-                        moves.isTold(row.id()),
+                        moves.isTold(id),
                         partners.all().stream()
                                 .map(one -> new Choice(one.id().toString(), one.name()))
-                                .toList(),
-                        close.value("made").isEmpty() ? UUID.randomUUID().toString() : close.value("made")),
-                form,
-                close,
-                back,
-                file);
+                                .toList()),
+                OrderInWords.over(with == null ? toGive(row) : toClose(frame), typed));
+    }
+
+    private static Map<String, String> toGive(VisitLists.Row row) {
+        return row.day() == null ? Map.of() : Map.of("day", row.day().toString());
+    }
+
+    private static Map<String, String> toClose(Frame frame) {
+        return Map.of("made", UUID.randomUUID().toString(), "day", frame.today().toString(), "minutes", "0");
     }
 }
