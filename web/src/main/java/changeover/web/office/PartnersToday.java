@@ -1,5 +1,6 @@
 package changeover.web.office;
 
+import changeover.scheduling.partners.GivenVisit;
 import changeover.scheduling.partners.GivenVisits;
 import changeover.scheduling.partners.Partners;
 import changeover.web.session.Frame;
@@ -14,7 +15,8 @@ public class PartnersToday {
     private static final int SHOWN = 8;
     private static final int A_WEEK = 7;
 
-    public record View(List<PartnerPages.Paper> papers, List<PartnerPages.Given> out) {}
+    /** @param count how many visits are out, of which the first are shown */
+    public record View(List<PartnerPages.Paper> papers, List<PartnerPages.Given> out, int count) {}
 
     @Inject
     Partners partners;
@@ -23,14 +25,17 @@ public class PartnersToday {
     GivenVisits given;
 
     View of(Frame frame) {
+        List<GivenVisit> out = given.open().stream()
+                .filter(one -> !one.day().isAfter(frame.today().plusDays(A_WEEK)))
+                .toList();
         return new View(
                 partners.runningOut(frame.today()).stream()
                         .map(one -> PartnerPages.paper(one, frame))
                         .toList(),
-                given.open().stream()
-                        .filter(one -> !one.day().isAfter(frame.today().plusDays(A_WEEK)))
+                out.stream()
                         .limit(SHOWN)
                         .map(one -> PartnerPages.given(one, frame))
-                        .toList());
+                        .toList(),
+                out.size());
     }
 }
