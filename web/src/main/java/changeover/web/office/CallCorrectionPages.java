@@ -37,6 +37,7 @@ import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -92,7 +93,7 @@ public class CallCorrectionPages {
     @Transactional
     public TemplateInstance write(@PathParam("call") UUID id) {
         Call call = found(id);
-        return page(call, filled(versions.newest(call), frames.of(Tab.TODAY)));
+        return page(call, filled(versions.newest(call), frames.locale()));
     }
 
     @POST
@@ -117,7 +118,7 @@ public class CallCorrectionPages {
         return calls.find(id).orElseThrow(NotFoundException::new);
     }
 
-    private Said filled(Call.Facts facts, Frame frame) {
+    private Said filled(Call.Facts facts, Locale locale) {
         Map<String, List<String>> values = new LinkedHashMap<>();
         values.put("risks", facts.risks().stream().map(Risk::code).toList());
         values.put("told", List.of(facts.toldToLeave() ? "yes" : ""));
@@ -134,7 +135,7 @@ public class CallCorrectionPages {
                     "promiseTime",
                     List.of(there.toLocalTime().truncatedTo(ChronoUnit.MINUTES).toString()));
         }
-        values.put("cost", facts.told() == null ? List.of() : List.of(Written.of(facts.told(), frame.locale())));
+        values.put("cost", facts.told() == null ? List.of() : List.of(Written.of(facts.told(), locale)));
         values.put("toldWords", orNone(facts.toldWords()));
         return new Said(values, Map.of(), List.of());
     }

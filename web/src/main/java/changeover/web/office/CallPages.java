@@ -7,6 +7,7 @@ import changeover.contracts.tenants.Today;
 import changeover.scheduling.calls.Became;
 import changeover.scheduling.calls.Call;
 import changeover.scheduling.calls.CallOutcome;
+import changeover.scheduling.calls.CallVersion;
 import changeover.scheduling.calls.CallVersions;
 import changeover.scheduling.calls.Calls;
 import changeover.scheduling.calls.EmergencyNumber;
@@ -155,12 +156,7 @@ public class CallPages {
     @Path("{call}")
     @Transactional
     public TemplateInstance one(@PathParam("call") UUID id) {
-        Call call = found(id);
-        Instant there = versions.newest(call).promisedBy();
-        LocalDate promised = LocalDate.ofInstant(
-                there == null ? call.promisedBy() : there, businesses.current().zone());
-        LocalDate last = promised.isBefore(today.day()) ? today.day() : promised;
-        return page(call, Said.filled(Map.of("how", "visit", "minutes", "60", "last", last.toString())));
+        return page(found(id), Said.blank());
     }
 
     /** What it became, and why. */
@@ -179,13 +175,11 @@ public class CallPages {
                     typed.understood();
                     Instant now = today.now();
                     return switch (how) {
-                        case VISIT ->
-                            SaidOnce.at(
-                                    "/" + slug + "/visits/"
-                                            + calls.visit(id, minutes, last, why, now)
-                                                    .visitId()
-                                                    .orElseThrow(),
-                                    "call-visit");
+                        case VISIT -> {
+                            CallOutcome visit = calls.visit(id, minutes, last, why, now);
+                            yield SaidOnce.at(
+                                    "/" + slug + "/visits/" + visit.visitId().orElseThrow(), "call-visit");
+                        }
                         case ADVICE -> over(slug, calls.advice(id, why, now));
                         case NOTHING -> over(slug, calls.nothing(id, why, now));
                     };
@@ -201,25 +195,32 @@ public class CallPages {
         return calls.find(id).orElseThrow(NotFoundException::new);
     }
 
-    private TemplateInstance page(Call call, Said form) {
+    private TemplateInstance page(Call call, Said typed) {
         Frame frame = frames.of(Tab.TODAY);
-        Home home = homes.get(call.homeId()).orElseThrow(NotFoundException::new);
+        List<CallVersion> all = versions.all(call);
+        Call.Facts facts = all.getLast().facts();
+        Instant promised = facts.promisedBy() == null ? call.promisedBy() : facts.promisedBy();
         CallOutcome outcome = calls.outcome(call.id()).orElse(null);
         List<UUID> visit =
                 outcome == null ? List.of() : outcome.visitId().stream().toList();
         return Pages.call(
                 frame,
-                view(call, home, outcome, frame),
+                view(call, facts, promised, outcome, frame),
                 estimates.ofCall(frame, call.id()),
                 orders.ofVisits(frame, visit),
-                earlier.of(call, frame),
-                form);
+                earlier.of(all, frame),
+                OrderInWords.over(toAnswer(promised), typed));
     }
 
-    private View view(Call call, Home home, @Nullable CallOutcome outcome, Frame frame) {
+    private Map<String, String> toAnswer(Instant promised) {
+        LocalDate day = LocalDate.ofInstant(promised, businesses.current().zone());
+        String last = (day.isBefore(today.day()) ? today.day() : day).toString();
+        return Map.of("how", "visit", "minutes", "60", "last", last);
+    }
+
+    private View view(Call call, Call.Facts facts, Instant promised, @Nullable CallOutcome outcome, Frame frame) {
+        Home home = homes.get(call.homeId()).orElseThrow(NotFoundException::new);
         ZoneId zone = businesses.current().zone();
-        Call.Facts facts = versions.newest(call);
-        Instant promised = facts.promisedBy() == null ? call.promisedBy() : facts.promisedBy();
         String phone = facts.phone() == null ? "" : facts.phone();
         return new View(
                 call.id(),

@@ -3,7 +3,6 @@ package changeover.web.office;
 import changeover.contracts.tenants.Businesses;
 import changeover.scheduling.calls.Call;
 import changeover.scheduling.calls.CallVersion;
-import changeover.scheduling.calls.CallVersions;
 import changeover.web.session.Frame;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
@@ -38,13 +37,10 @@ public class CallVersionRows {
             String why) {}
 
     @Inject
-    CallVersions versions;
-
-    @Inject
     Businesses businesses;
 
-    List<Line> of(Call call, Frame frame) {
-        List<CallVersion> all = versions.all(call);
+    /** @param all every version, first to last */
+    List<Line> of(List<CallVersion> all, Frame frame) {
         ZoneId zone = businesses.current().zone();
         List<Line> lines = new ArrayList<>();
         for (int at = 0; at + 1 < all.size(); at++) {

@@ -72,7 +72,6 @@ public class NewCallPages {
             List<Choice> lives,
             List<Choice> others,
             List<Choice> troubles,
-            List<Choice> heats,
             List<Place> places,
             boolean asked,
             String onCall) {}
@@ -185,9 +184,6 @@ public class NewCallPages {
                         risks(true, frame),
                         risks(false, frame),
                         troubles(frame),
-                        Arrays.stream(Heat.values())
-                                .map(one -> new Choice(one.code(), one.wording().in(frame.locale())))
-                                .toList(),
                         places(home, looked),
                         !looked.isEmpty(),
                         onCalls.on(frame.today())

@@ -43,23 +43,7 @@ class CallCorrectedTest extends CallTyped {
         for (boolean french : List.of(false, true)) {
             var shop = shops.open(french ? "CA-QC" : "CA-ON", french ? "fr" : "en");
             String page = take(shop, typed()).replaceFirst("\\?.*", "");
-            String visit = post(
-                            shop.office(),
-                            page + "/outcome",
-                            Map.of(
-                                    "how",
-                                    "visit",
-                                    "why",
-                                    "Somebody has to look",
-                                    "minutes",
-                                    "60",
-                                    "last",
-                                    TODAY.toString()))
-                    .statusCode(303)
-                    .extract()
-                    .header("Location")
-                    .replaceFirst("^https?://[^/]*", "")
-                    .replaceFirst("\\?.*", "");
+            String visit = visit(shop, page);
             as(shop.office())
                     .get(page + "/correction")
                     .then()

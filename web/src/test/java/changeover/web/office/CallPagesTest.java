@@ -57,23 +57,7 @@ class CallPagesTest extends CallTyped {
                     .then()
                     .body(containsString(french ? "Un appel attend une réponse." : "One call waits for an answer."));
             String path = page.replaceFirst("\\?.*", "");
-            String visit = post(
-                            shop.office(),
-                            path + "/outcome",
-                            Map.of(
-                                    "how",
-                                    "visit",
-                                    "why",
-                                    "Somebody has to look",
-                                    "minutes",
-                                    "60",
-                                    "last",
-                                    TODAY.toString()))
-                    .statusCode(303)
-                    .extract()
-                    .header("Location")
-                    .replaceFirst("^https?://[^/]*", "")
-                    .replaceFirst("\\?.*", "");
+            String visit = visit(shop, path);
             as(shop.office()).get(visit).then().body(containsString("Mara Quill, 555-0142"));
             post(
                             shop.office(),

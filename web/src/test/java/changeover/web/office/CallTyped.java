@@ -53,4 +53,25 @@ class CallTyped {
                 .header("Location")
                 .replaceFirst("^https?://[^/]*", "");
     }
+
+    /** The call becomes a visit. @return where it is */
+    static String visit(Shop shop, String call) {
+        return post(
+                        shop.office(),
+                        call + "/outcome",
+                        Map.of(
+                                "how",
+                                "visit",
+                                "why",
+                                "Somebody has to look",
+                                "minutes",
+                                "60",
+                                "last",
+                                TODAY.toString()))
+                .statusCode(303)
+                .extract()
+                .header("Location")
+                .replaceFirst("^https?://[^/]*", "")
+                .replaceFirst("\\?.*", "");
+    }
 }
