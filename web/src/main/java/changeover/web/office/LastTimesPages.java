@@ -37,7 +37,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import org.jspecify.annotations.Nullable;
 
 /** When each task was last done on each machine of a home, by hand: a day, or that it is read at the first visit. */
 @Path("/{slug}/homes/{home}/last-times")
@@ -85,7 +84,6 @@ public class LastTimesPages {
     @GET
     @Transactional
     public TemplateInstance page(@PathParam("home") UUID home) {
-        found(home);
         Map<String, String> filled = new HashMap<>();
         times.known(List.of(home)).forEach((of, known) -> {
             LocalDate day = known.day();
@@ -117,6 +115,7 @@ public class LastTimesPages {
     private List<LastTimes.Told> told(UUID home, Typed typed) {
         OwnCatalogue.Own own = trade.read();
         Map<LastTimes.Of, LastTimes.Known> known = times.known(List.of(home));
+        LocalDate last = takeOver.dayOrToday();
         List<LastTimes.Told> told = new ArrayList<>();
         for (Equipment machine : equipment.ofHome(home)) {
             for (HowOften.Line line : counted(machine, own)) {
@@ -124,7 +123,8 @@ public class LastTimesPages {
                 LastTimes.Known before = known.getOrDefault(of, LastTimes.Known.NOTHING);
                 LocalDate day = typed.dayOrNone(dayField(of));
                 if (day != null && !day.equals(before.day())) {
-                    told.add(new LastTimes.Told(home, machine.id(), line.code(), notAfter(day, of, typed)));
+                    notAfter(last, day, of, typed);
+                    told.add(new LastTimes.Told(home, machine.id(), line.code(), day));
                 } else if (day == null && typed.ticked(readField(of)) && !before.unread()) {
                     told.add(new LastTimes.Told(home, machine.id(), line.code(), null));
                 }
@@ -140,13 +140,11 @@ public class LastTimesPages {
                 .toList();
     }
 
-    private @Nullable LocalDate notAfter(LocalDate day, LastTimes.Of of, Typed typed) {
-        LocalDate last = takeOver.dayOrToday();
+    private static void notAfter(LocalDate last, LocalDate day, LastTimes.Of of, Typed typed) {
         if (day.isAfter(last)) {
             typed.refuse(Refusal.of("brought.after-take-over", Map.of("day", DayInWords.of(last)))
                     .at(dayField(of)));
         }
-        return day;
     }
 
     private TemplateInstance page(UUID home, Said form) {
