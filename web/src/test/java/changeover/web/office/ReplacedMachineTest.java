@@ -29,7 +29,7 @@ class ReplacedMachineTest {
     @Inject
     Today today;
 
-    private String replaced(AShop.Shop shop, String home, String machine, String kind) {
+    private String replaced(AShop.Shop shop, String home, String machine, String kind, String name) {
         return post(
                         shop.office(),
                         shop.at("homes/" + home + "/machines/" + machine + "/replacing"),
@@ -37,7 +37,7 @@ class ReplacedMachineTest {
                                 "kind",
                                 kind,
                                 "name",
-                                "The new one",
+                                name,
                                 "fits.drive",
                                 "inverter",
                                 "day",
@@ -47,6 +47,14 @@ class ReplacedMachineTest {
                 .header("Location")
                 .replaceFirst("^https?://[^/]*", "")
                 .replaceFirst("\\?.*", "");
+    }
+
+    private static String unit(List<Map<String, Object>> units, String kind) {
+        return units.stream()
+                .filter(unit -> kind.equals(unit.get("kind")))
+                .map(unit -> (String) unit.get("id"))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
@@ -86,17 +94,28 @@ class ReplacedMachineTest {
                     .then()
                     .extract()
                     .path("units");
-            String drain = units.stream()
-                    .filter(unit -> "condensate".equals(unit.get("kind")))
-                    .map(unit -> (String) unit.get("id"))
-                    .findFirst()
-                    .orElseThrow();
+            String drain = unit(units, "condensate");
+            String pump = unit(units, "outdoor-heat-pump");
+            String second = replaced(shop, home, drain, "outdoor-heat-pump", "The second pump");
             as(shop.office())
-                    .get(replaced(shop, home, drain, "outdoor-heat-pump"))
+                    .get(second)
                     .then()
                     .statusCode(200)
                     .body(containsString(french ? "Deux saisons coûte 40,00" : "Two turns costs"))
                     .body(containsString(french ? "de plus par an" : "more a year"));
+            as(shop.office())
+                    .get(replaced(shop, home, pump, "outdoor-heat-pump", "The newer pump"))
+                    .then()
+                    .statusCode(200)
+                    .body(containsString(
+                            french ? "Le prix de Deux saisons ne change pas" : "Two turns stays as it is"));
+            as(shop.office())
+                    .get(replaced(
+                            shop, home, second.substring(second.lastIndexOf('/') + 1), "condensate", "The newer drain"))
+                    .then()
+                    .statusCode(200)
+                    .body(containsString(french ? "Deux saisons coûte 40,00" : "Two turns costs"))
+                    .body(containsString(french ? "de moins par an" : "less a year"));
         }
     }
 }
