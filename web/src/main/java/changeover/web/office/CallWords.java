@@ -34,9 +34,6 @@ public interface CallWords {
     @Message("Call, {home}")
     String call_of(String home);
 
-    @Message("Rang")
-    String rang();
-
     @Message("How urgent")
     String urgency();
 

@@ -199,9 +199,6 @@ public interface MoneyWords {
     @Message("Note")
     String note();
 
-    @Message("Without a choice below it pays the oldest first; what is left is kept as a credit.")
-    String oldest_first();
-
     @Message("Keep the payment")
     String keep_payment();
 

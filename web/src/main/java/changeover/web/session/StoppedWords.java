@@ -49,12 +49,6 @@ public interface StoppedWords {
     @Message("one thing still to do")
     String one_to_do();
 
-    @Message("1 machine must not be used.")
-    String one_open();
-
-    @Message("{count} machines must not be used.")
-    String some_open(int count);
-
     @Message("Stop a machine")
     String make();
 
