@@ -1,6 +1,5 @@
 package changeover.contracts.calendar;
 
-import changeover.contracts.tenants.Business;
 import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.tenants.Today;
@@ -54,8 +53,7 @@ public class Seasons {
     }
 
     private String place() {
-        Business here = businesses.current();
-        return here.country() + "-" + here.region();
+        return businesses.current().place();
     }
 
     public OwnSeason add(String code, OwnSeason.Facts facts) {

@@ -100,6 +100,11 @@ public class Business {
         return region;
     }
 
+    /** As ISO 3166-2 writes it: {@code CA-QC}. */
+    public String place() {
+        return country + "-" + region;
+    }
+
     public Currency currency() {
         return Currency.getInstance(currency);
     }

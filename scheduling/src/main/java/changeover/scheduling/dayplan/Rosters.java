@@ -50,7 +50,7 @@ public class Rosters {
                 .filter(day -> day.personId().isPresent())
                 .collect(Collectors.groupingBy(
                         day -> day.personId().orElseThrow(), Collectors.mapping(DayOff::day, Collectors.toSet())));
-        return new Roster(business.country() + "-" + business.region(), technicians, hours, closed, own);
+        return new Roster(business.place(), technicians, hours, closed, own);
     }
 
     /** A technician's hours of the week; the usual ones when none were written. */

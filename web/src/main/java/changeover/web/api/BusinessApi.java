@@ -104,7 +104,7 @@ public class BusinessApi {
                 business.slug(),
                 business.name(),
                 business.language(),
-                business.country() + "-" + business.region(),
+                business.place(),
                 business.zone().getId(),
                 business.currency().getCurrencyCode(),
                 business.openedOn(),

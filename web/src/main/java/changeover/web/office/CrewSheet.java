@@ -179,7 +179,7 @@ class CrewSheet {
         Business business = businesses.current();
         LocalDate today = frame.today();
         return Stream.of(today.getYear(), today.getYear() + 1)
-                .flatMap(year -> Holidays.in(business.country() + "-" + business.region(), year).stream())
+                .flatMap(year -> Holidays.in(business.place(), year).stream())
                 .filter(holiday -> new Window(today, today.plusYears(1)).contains(holiday.day()))
                 .map(holiday -> new Free(frame.inWords(holiday.day()), holiday.name(frame.locale())))
                 .toList();
