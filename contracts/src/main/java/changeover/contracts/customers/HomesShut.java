@@ -26,18 +26,18 @@ public class HomesShut {
                from home_shut s left join home_opening o on o.tenant_id = s.tenant_id and o.shut_id = s.id
               where coalesce(o.day, s.until_day, 'infinity') > s.from_day)""";
 
-    private static final String OF_A_HOME = """
-            select s.id, s.from_day, coalesce(o.day, s.until_day) as until_day, s.heat_off, s.water_drained, s.note,
+    private static final String EACH = """
+            select s.id, s.home_id, s.from_day, coalesce(o.day, s.until_day) as until_day, s.heat_off, s.water_drained, s.note,
               o.id is not null as opened
               from home_shut s left join home_opening o on o.tenant_id = s.tenant_id and o.shut_id = s.id
+            """;
+
+    private static final String OF_A_HOME = EACH + """
              where s.home_id = :home and coalesce(o.day, s.until_day, 'infinity') > s.from_day
              order by s.from_day, s.id
             """;
 
-    private static final String ON_A_DAY = """
-            select s.id, s.home_id, s.from_day, coalesce(o.day, s.until_day) as until_day, s.heat_off, s.water_drained, s.note,
-              o.id is not null as opened
-              from home_shut s left join home_opening o on o.tenant_id = s.tenant_id and o.shut_id = s.id
+    private static final String ON_A_DAY = EACH + """
              where s.home_id in (:homes) and s.from_day <= :day and coalesce(o.day, s.until_day, 'infinity') > :day
              order by s.from_day, s.id
             """;
