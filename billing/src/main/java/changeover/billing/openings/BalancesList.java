@@ -16,7 +16,6 @@ import changeover.contracts.words.Wording;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.math.BigDecimal;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Currency;
@@ -84,7 +83,7 @@ class BalancesList implements BroughtList {
         List<OpeningBalances.Opening> fresh = new ArrayList<>();
         for (BroughtFile.Row row : file.rows()) {
             try {
-                UUID customer = customer(customers, row.cell(CUSTOMER));
+                UUID customer = customers.find(row, CUSTOMER);
                 Money amount = amount(row.cell(AMOUNT));
                 String words = words(row.cell(WORDS));
                 if (isPrepaid(row.cell(KIND))) {
@@ -96,7 +95,7 @@ class BalancesList implements BroughtList {
                         notes.same();
                     }
                 } else {
-                    LocalDate since = since(row.cell(SINCE), day);
+                    LocalDate since = row.dayUntil(SINCE, day);
                     var one = new OpeningBalances.Opening(customer, since, amount, words);
                     if (owed.add(one)) {
                         fresh.add(one);
@@ -107,8 +106,7 @@ class BalancesList implements BroughtList {
                     }
                 }
             } catch (Refused refused) {
-                Refusal why = refused.refusals().getFirst();
-                notes.fault(row.number(), why.field() == null ? "" : why.field(), why);
+                notes.fault(row.number(), refused);
             }
         }
         openings.add(fresh);
@@ -123,14 +121,6 @@ class BalancesList implements BroughtList {
                 new Wording(
                         amount.format(Locale.CANADA) + ", " + how.en(),
                         amount.format(Locale.CANADA_FRENCH) + ", " + how.fr()));
-    }
-
-    private static UUID customer(NamedInLists.Names customers, String said) {
-        try {
-            return customers.find(said);
-        } catch (Refused unknown) {
-            throw unknown.refusals().getFirst().at(CUSTOMER).thrown();
-        }
     }
 
     private static boolean isPrepaid(String said) {
@@ -162,22 +152,5 @@ class BalancesList implements BroughtList {
             throw Refusal.of("brought.missing").at(WORDS).thrown();
         }
         return said.length() > LONGEST ? said.substring(0, LONGEST).strip() : said;
-    }
-
-    private static LocalDate since(String said, LocalDate takeOver) {
-        try {
-            LocalDate day = LocalDate.parse(said);
-            if (day.isAfter(takeOver)) {
-                throw Refusal.of("brought.after-take-over", Map.of("day", DayInWords.of(takeOver)))
-                        .at(SINCE)
-                        .thrown();
-            }
-            if (day.getYear() < 1950) {
-                throw new DateTimeException("of another age");
-            }
-            return day;
-        } catch (DateTimeException notADay) {
-            throw Refusal.of("brought.day", Map.of("said", said)).at(SINCE).thrown();
-        }
     }
 }

@@ -20,13 +20,12 @@ import jakarta.inject.Inject;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 /** Agreements that run, as a file: a row for a home, with its plan, first day, price, what was paid and what was done. */
 @ApplicationScoped
@@ -65,8 +64,8 @@ class RunningAgreementsList implements BroughtList {
     @Override
     public Brought bring(BroughtFile file, LocalDate day) {
         var notes = new Brought.Notes();
-        var reader =
-                new RunningRow(named.homes(), plans.all(), businesses.current().currency(), day);
+        List<Plan> known = plans.all();
+        var reader = new RunningRow(named.homes(), known, businesses.current().currency(), day);
         Map<BroughtFile.Row, InForce> read = new LinkedHashMap<>();
         Map<UUID, Integer> rows = new HashMap<>();
         for (BroughtFile.Row row : file.rows()) {
@@ -80,22 +79,28 @@ class RunningAgreementsList implements BroughtList {
                 }
                 read.put(row, one);
             } catch (Refused refused) {
-                Refusal why = refused.refusals().getFirst();
-                notes.fault(row.number(), why.field() == null ? "" : why.field(), why);
+                notes.fault(row.number(), refused);
             }
         }
-        Set<UUID> homes = new HashSet<>(rows.keySet());
-        Map<UUID, List<AgreementsInForce.Standing>> standing = inForce.of(homes);
+        Map<UUID, List<AgreementsInForce.Standing>> standing = inForce.of(rows.keySet());
+        Map<String, Wording> called = known.stream().collect(Collectors.toMap(Plan::code, Plan::name));
         List<InForce> fresh = new ArrayList<>();
-        read.forEach((row, one) -> compare(row, one, standing.getOrDefault(one.homeId(), List.of()), fresh, notes));
+        read.forEach((row, one) -> compare(
+                row,
+                one,
+                called.getOrDefault(one.plan(), Brought.alike(one.plan())),
+                standing.getOrDefault(one.homeId(), List.of()),
+                fresh,
+                notes));
         takenOver.takeOver(fresh, day);
         return notes.done();
     }
 
     /** A home keeps the agreement it has: the same row again changes nothing, another one is refused. */
-    private void compare(
+    private static void compare(
             BroughtFile.Row row,
             InForce one,
+            Wording plan,
             List<AgreementsInForce.Standing> standing,
             List<InForce> fresh,
             Brought.Notes notes) {
@@ -106,7 +111,7 @@ class RunningAgreementsList implements BroughtList {
                 .orElse(null);
         if (other == null) {
             fresh.add(one);
-            notes.change(row.number(), what(row, one), Brought.NOTHING, said(one, term));
+            notes.change(row.number(), what(row, plan), Brought.NOTHING, said(one, term));
         } else if (other.plan().equals(one.plan())
                 && other.term().equals(term)
                 && other.price().equals(one.price())) {
@@ -116,8 +121,7 @@ class RunningAgreementsList implements BroughtList {
         }
     }
 
-    private Wording what(BroughtFile.Row row, InForce one) {
-        Wording plan = plans.find(one.plan()).map(Plan::name).orElse(Brought.alike(one.plan()));
+    private static Wording what(BroughtFile.Row row, Wording plan) {
         return new Wording(row.cell(RunningRow.HOME) + ", " + plan.en(), row.cell(RunningRow.HOME) + ", " + plan.fr());
     }
 

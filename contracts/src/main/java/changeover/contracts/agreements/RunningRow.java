@@ -11,9 +11,7 @@ import changeover.contracts.takeover.Title;
 import changeover.contracts.takeover.WrittenFigure;
 import changeover.contracts.words.Folded;
 import changeover.contracts.words.Refusal;
-import changeover.contracts.words.Refused;
 import java.math.BigDecimal;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Currency;
 import java.util.List;
@@ -59,9 +57,9 @@ final class RunningRow {
         this.day = day;
     }
 
-    /** @throws Refused for what cannot be so, at its column */
+    /** @throws changeover.contracts.words.Refused for what cannot be so, at its column */
     InForce read(BroughtFile.Row row) {
-        UUID home = home(row.cell(HOME));
+        UUID home = homes.find(row, HOME);
         String plan = plan(row.cell(PLAN));
         LocalDate from = day(row, FROM);
         if (from == null) {
@@ -99,14 +97,6 @@ final class RunningRow {
                 home, plan, from, price, paid, asked == null ? Money.zero(currency) : asked, visits(row), last);
     }
 
-    private UUID home(String said) {
-        try {
-            return homes.find(said);
-        } catch (Refused unknown) {
-            throw unknown.refusals().getFirst().at(HOME).thrown();
-        }
-    }
-
     private String plan(String said) {
         String folded = Folded.of(said);
         return plans.stream()
@@ -121,19 +111,7 @@ final class RunningRow {
     }
 
     private static @Nullable LocalDate day(BroughtFile.Row row, String column) {
-        String said = row.cell(column);
-        if (said.isEmpty()) {
-            return null;
-        }
-        try {
-            LocalDate day = LocalDate.parse(said);
-            if (day.getYear() < 1950 || day.getYear() > 2200) {
-                throw new DateTimeException("of another age");
-            }
-            return day;
-        } catch (DateTimeException notADay) {
-            throw Refusal.of("brought.day", Map.of("said", said)).at(column).thrown();
-        }
+        return row.cell(column).isEmpty() ? null : row.day(column);
     }
 
     private @Nullable Money money(BroughtFile.Row row, String column) {

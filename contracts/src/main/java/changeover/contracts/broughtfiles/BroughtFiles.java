@@ -135,12 +135,12 @@ public class BroughtFiles {
                 read.add(one.unread());
                 continue;
             }
+            var columns = new BroughtFile.Columns(table.titles(), list.titles());
             Brought brought = list.bring(
                     new BroughtFile(
                             one.file().bytes(),
                             table.rows().stream()
-                                    .map(row -> BroughtFile.Row.of(
-                                            row.number(), table.titles(), row.cells(), list.titles()))
+                                    .map(row -> columns.row(row.number(), row.cells()))
                                     .toList()),
                     day);
             rows.flush();

@@ -1,5 +1,6 @@
 package changeover.contracts.customers;
 
+import changeover.contracts.takeover.BroughtFile;
 import changeover.contracts.words.Folded;
 import changeover.contracts.words.Refusal;
 import io.agroal.api.AgroalDataSource;
@@ -60,8 +61,9 @@ public class NamedInLists {
                     .add(id));
         }
 
-        /** @throws changeover.contracts.words.Refused for a name that nobody or more than one has */
-        public UUID find(String said) {
+        /** @throws changeover.contracts.words.Refused at its column, for a name that nobody or more than one has */
+        public UUID find(BroughtFile.Row row, String title) {
+            String said = row.cell(title);
             UUID byKey = keys.get(said);
             if (byKey != null) {
                 return byKey;
@@ -71,6 +73,7 @@ public class NamedInLists {
                 return byName.iterator().next();
             }
             throw Refusal.of(byName.isEmpty() ? unknown : several, Map.of("said", said))
+                    .at(title)
                     .thrown();
         }
     }

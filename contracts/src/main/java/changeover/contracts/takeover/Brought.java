@@ -1,6 +1,7 @@
 package changeover.contracts.takeover;
 
 import changeover.contracts.words.Refusal;
+import changeover.contracts.words.Refused;
 import changeover.contracts.words.Wording;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -45,6 +46,12 @@ public record Brought(List<Change> changes, int unchanged, List<Fault> faults) {
 
         public void fault(int row, String column, Refusal why) {
             faults.add(new Fault(row, column, why));
+        }
+
+        /** The first of what a row was refused for, at its column. */
+        public void fault(int row, Refused refused) {
+            Refusal why = refused.refusals().getFirst();
+            fault(row, why.field() == null ? "" : why.field(), why);
         }
 
         public void same() {

@@ -16,7 +16,6 @@ import changeover.contracts.words.Refused;
 import changeover.contracts.words.Wording;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -85,7 +84,7 @@ class LastTimesList implements BroughtList {
             try {
                 Equipment machine = machine(machines.getOrDefault(one.home(), List.of()), one.row());
                 Task task = task(machine, one.row(), catalogue);
-                @Nullable LocalDate last = day(one.row().cell(DAY), day);
+                @Nullable LocalDate last = day(one.row(), day);
                 var of = new LastTimes.Of(machine.id(), task.code());
                 Integer before = rows.putIfAbsent(of, one.row().number());
                 if (before != null) {
@@ -102,7 +101,7 @@ class LastTimesList implements BroughtList {
                         notes,
                         () -> told.put(of, new LastTimes.Told(one.home(), machine.id(), task.code(), last)));
             } catch (Refused refused) {
-                fault(one.row(), refused, notes);
+                notes.fault(one.row().number(), refused);
             }
         }
         times.tell(List.copyOf(told.values()));
@@ -114,17 +113,12 @@ class LastTimesList implements BroughtList {
         List<Found> found = new ArrayList<>();
         for (BroughtFile.Row row : file.rows()) {
             try {
-                found.add(new Found(row, homes.find(row.cell(HOME))));
+                found.add(new Found(row, homes.find(row, HOME)));
             } catch (Refused refused) {
-                notes.fault(row.number(), HOME, refused.refusals().getFirst());
+                notes.fault(row.number(), refused);
             }
         }
         return found;
-    }
-
-    private static void fault(BroughtFile.Row row, Refused refused, Brought.Notes notes) {
-        Refusal why = refused.refusals().getFirst();
-        notes.fault(row.number(), why.field() == null ? "" : why.field(), why);
     }
 
     private static void note(
@@ -182,24 +176,8 @@ class LastTimesList implements BroughtList {
                         .thrown());
     }
 
-    /** Null: to be read. Only a day of one meaning is understood. */
-    private static @Nullable LocalDate day(String said, LocalDate takeOver) {
-        if (TO_BE_READ.contains(Folded.of(said))) {
-            return null;
-        }
-        try {
-            LocalDate day = LocalDate.parse(said);
-            if (day.isAfter(takeOver)) {
-                throw Refusal.of("brought.after-take-over", Map.of("day", DayInWords.of(takeOver)))
-                        .at(DAY)
-                        .thrown();
-            }
-            if (day.getYear() < 1950) {
-                throw new DateTimeException("of another age");
-            }
-            return day;
-        } catch (DateTimeException notADay) {
-            throw Refusal.of("brought.day", Map.of("said", said)).at(DAY).thrown();
-        }
+    /** Null: to be read. */
+    private static @Nullable LocalDate day(BroughtFile.Row row, LocalDate takeOver) {
+        return TO_BE_READ.contains(Folded.of(row.cell(DAY))) ? null : row.dayUntil(DAY, takeOver);
     }
 }
