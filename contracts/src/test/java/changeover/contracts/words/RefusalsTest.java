@@ -27,4 +27,13 @@ class RefusalsTest {
         check(12, Locale.CANADA_FRENCH, "12");
         check(new Wording("ten", "dix"), Locale.CANADA_FRENCH, "dix");
     }
+
+    @Test
+    void a_refusal_reads_the_same_in_every_process() {
+        assertEquals(
+                "{day=4, last=3, price=2, said=1}",
+                Refusal.of("brought.day", Map.of("said", 1, "price", 2, "last", 3, "day", 4))
+                        .facts()
+                        .toString());
+    }
 }

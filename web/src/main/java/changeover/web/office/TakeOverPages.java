@@ -120,16 +120,20 @@ public class TakeOverPages {
             }
             LocalDate day = takeOver.dayOrToday();
             BroughtFiles.Looked looked = files.look(all, day);
-            boolean write = "write".equals(what) && looked.seen().equals(seen);
+            boolean yes = "write".equals(what);
+            boolean write = yes && looked.seen().equals(seen);
             BroughtFiles.Looked done = write ? files.bring(all, day) : looked;
             return page(
                     BroughtLook.of(done, looked.seen(), write ? List.of() : all, files.lists(), frames.locale()),
                     day(),
-                    Said.blank());
+                    yes && !write ? refused(List.of(Refusal.of("brought.changed"))) : Said.blank());
         };
-        Function<List<Refusal>, TemplateInstance> again = refusals ->
-                page(null, day(), Said.again(new Typed(new MultivaluedHashMap<>()), refusals, frames.locale()));
+        Function<List<Refusal>, TemplateInstance> again = refusals -> page(null, day(), refused(refusals));
         return "write".equals(what) ? desk.show(deed, again) : desk.look(deed, again);
+    }
+
+    private Said refused(List<Refusal> refusals) {
+        return Said.again(new Typed(new MultivaluedHashMap<>()), refusals, frames.locale());
     }
 
     private static List<BroughtFiles.Named> uploaded(@Nullable List<FileUpload> chosen) {

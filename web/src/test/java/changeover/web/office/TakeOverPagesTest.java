@@ -70,6 +70,18 @@ class TakeOverPagesTest extends OldSheetTyped {
             assertEquals(0, count(shop, "home"));
             assertEquals(0, count(shop, "agreement"));
 
+            Map<String, String> other = carried(look);
+            other.put("seen", "something else");
+            String changed = upload(shop, Map.of(), other);
+            assertTrue(
+                    changed.contains(
+                            language.equals("fr")
+                                    ? "quelque chose a changé ici"
+                                    : "Since you looked, something here changed."),
+                    changed);
+            assertEquals(carried(look), carried(changed));
+            assertEquals(0, count(shop, "home"));
+
             String written = upload(shop, Map.of(), carried(look));
             assertTrue(written.contains(language.equals("fr") ? "Écrit." : "Written."), written);
             assertEquals(2, count(shop, "home"));
