@@ -20,8 +20,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
-import java.util.stream.Stream;
 
 /** What lay on the shelf and in the vans on the day of the take-over, as a file: a row for a place and a part. */
 @ApplicationScoped
@@ -48,6 +48,28 @@ class CountsList implements BroughtList {
     /** What one row says. */
     private record Counted(int row, StockPlace place, KnownPart part, BigDecimal quantity) {}
 
+    /** Parts by their code, and by their name in either language; a name that two have is the first one's. */
+    private record Carried(Map<String, KnownPart> byCode, Map<String, KnownPart> byName) {
+
+        static Carried of(List<KnownPart> parts) {
+            var carried = new Carried(new HashMap<>(), new HashMap<>());
+            for (KnownPart part : parts) {
+                carried.byCode.put(part.code(), part);
+                carried.byName.putIfAbsent(Folded.of(part.name().en()), part);
+                carried.byName.putIfAbsent(Folded.of(part.name().fr()), part);
+            }
+            return carried;
+        }
+
+        KnownPart part(String said) {
+            return Optional.ofNullable(byCode.get(said))
+                    .or(() -> Optional.ofNullable(byName.get(Folded.of(said))))
+                    .orElseThrow(() -> Refusal.of("brought.part-unknown", Map.of("said", said))
+                            .at(PART)
+                            .thrown());
+        }
+    }
+
     @Override
     public String code() {
         return "counts";
@@ -69,11 +91,11 @@ class CountsList implements BroughtList {
         Map<UUID, List<Counted>> byPlace = new LinkedHashMap<>();
         Map<String, Integer> seen = new HashMap<>();
         List<StockPlace> known = places.all();
-        List<KnownPart> carried = parts.all();
+        Carried carried = Carried.of(parts.all());
         for (BroughtFile.Row row : file.rows()) {
             try {
                 StockPlace place = place(known, row.cell(PLACE));
-                KnownPart part = part(carried, row.cell(PART));
+                KnownPart part = carried.part(row.cell(PART));
                 BigDecimal quantity = quantity(row.cell(QUANTITY));
                 Integer before = seen.putIfAbsent(place.id() + " " + part.code(), row.number());
                 if (before != null) {
@@ -84,8 +106,7 @@ class CountsList implements BroughtList {
                 byPlace.computeIfAbsent(place.id(), _ -> new ArrayList<>())
                         .add(new Counted(row.number(), place, part, quantity));
             } catch (Refused refused) {
-                Refusal why = refused.refusals().getFirst();
-                notes.fault(row.number(), why.field() == null ? "" : why.field(), why);
+                notes.fault(row.number(), refused);
             }
         }
         byPlace.forEach((place, counted) -> count(place, counted, day, notes));
@@ -93,7 +114,6 @@ class CountsList implements BroughtList {
     }
 
     private void count(UUID place, List<Counted> counted, LocalDate day, Brought.Notes notes) {
-        Map<String, BigDecimal> before = counts.onHand(place, day);
         Map<String, BigDecimal> differences = counts.count(
                 day,
                 place,
@@ -102,14 +122,15 @@ class CountsList implements BroughtList {
                         .toList(),
                 WHY.in(businesses.current().language()));
         for (Counted one : counted) {
-            if (differences.containsKey(one.part().code())) {
+            BigDecimal difference = differences.get(one.part().code());
+            if (difference != null) {
                 Wording name = one.part().name();
                 notes.change(
                         one.row(),
                         new Wording(
                                 one.place().name() + ", " + name.en(),
                                 one.place().name() + ", " + name.fr()),
-                        said(before.getOrDefault(one.part().code(), BigDecimal.ZERO)),
+                        said(one.quantity().subtract(difference)),
                         said(one.quantity()));
             } else {
                 notes.same();
@@ -129,20 +150,6 @@ class CountsList implements BroughtList {
                 .findFirst()
                 .orElseThrow(() -> Refusal.of("brought.place-unknown", Map.of("said", said))
                         .at(PLACE)
-                        .thrown());
-    }
-
-    private static KnownPart part(List<KnownPart> carried, String said) {
-        String folded = Folded.of(said);
-        return carried.stream()
-                .filter(part -> part.code().equals(said))
-                .findFirst()
-                .or(() -> carried.stream()
-                        .filter(part -> Stream.of(part.name().en(), part.name().fr())
-                                .anyMatch(name -> Folded.of(name).equals(folded)))
-                        .findFirst())
-                .orElseThrow(() -> Refusal.of("brought.part-unknown", Map.of("said", said))
-                        .at(PART)
                         .thrown());
     }
 

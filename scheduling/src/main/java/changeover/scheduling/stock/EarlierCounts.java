@@ -28,7 +28,7 @@ class EarlierCounts {
     Stock stock;
 
     /** What lay at a place at the end of a day, by part. */
-    Map<String, BigDecimal> onHand(UUID place, LocalDate day) {
+    private Map<String, BigDecimal> onHand(UUID place, LocalDate day) {
         Map<String, BigDecimal> there = new HashMap<>();
         rows.createQuery(
                         "select partCode, sum(quantity) from StockMovement where placeId = :place and day <= :day"
