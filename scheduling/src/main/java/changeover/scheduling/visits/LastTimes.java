@@ -46,13 +46,14 @@ public class LastTimes {
 
     /** Those that were visited since come first: the day can be written now. */
     private static final String UNREAD = """
-            select u.home_id, concat_ws(', ', h.street, h.unit_label, h.city), q.name, count(*), max(e.day)
+            select u.home_id, concat_ws(', ', h.street, h.unit_label, h.city), q.name, count(distinct u.task_code), max(e.day)
               from last_time_unread u
               join home h on h.tenant_id = u.tenant_id and h.id = u.home_id
               join equipment q on q.tenant_id = u.tenant_id and q.id = u.equipment_id and q.ended_on is null
               left join (visit_task t join visit_ending e on e.tenant_id = t.tenant_id and e.visit_id = t.visit_id
                            and e.how = 'closed')
                 on t.tenant_id = u.tenant_id and t.equipment_id = u.equipment_id and t.task_code = 'read-last-time'
+                  and e.made_at > u.made_at
              where not exists (select from unit_history d where d.tenant_id = u.tenant_id
                    and d.equipment_id = u.equipment_id and d.task_code = u.task_code)
              group by u.home_id, h.street, h.unit_label, h.city, q.id, q.name
