@@ -11,6 +11,7 @@ import changeover.contracts.catalogue.UnitOfMeasure;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Wording;
 import changeover.scheduling.closeout.Ids;
+import changeover.scheduling.visits.GivenOut;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
@@ -24,7 +25,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Puts what waits for warm weather in a home onto its next visit then, once; what finds none waits on. Only onto visits whose time the
- * household does not pay by the minute: the plan's own, and returns.
+ * household does not pay by the minute, the plan's own and returns, and that no partner makes.
  */
 @ApplicationScoped
 public class DeferredReadings {
@@ -62,7 +63,7 @@ public class DeferredReadings {
              where v.tenant_id = current_tenant() and v.home_id = :home and v.kind in ('plan', 'return')
                and not exists (select from visit_ending e where e.tenant_id = v.tenant_id and e.visit_id = v.id)
                and not exists (select from operation o where o.tenant_id = v.tenant_id and o.visit_id = v.id)
-            """;
+               and """ + GivenOut.NOT;
 
     private static final String JOIN = """
             insert into visit_task (id, visit_id, equipment_id, task_code, wording_en, wording_fr, who, ticket, minutes,

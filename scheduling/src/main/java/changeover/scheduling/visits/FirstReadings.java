@@ -45,6 +45,7 @@ class FirstReadings {
                          where t.tenant_id = v.tenant_id and t.visit_id = v.id) as last
                   from visit v left join appointment a on a.tenant_id = v.tenant_id and a.visit_id = v.id
                  where v.tenant_id = u.tenant_id and v.home_id = u.home_id and v.kind = 'plan' and %s
+                   and %s
                  order by coalesce(a.day, v.window_from), v.window_until, v.id limit 1) v on true
              where u.home_id = any (?::uuid[])
                and not exists (select from unit_history h where h.tenant_id = u.tenant_id
@@ -54,7 +55,7 @@ class FirstReadings {
                   where k.tenant_id = u.tenant_id and k.equipment_id = u.equipment_id and k.task_code = '%s'
                     and (e.id is null or e.how = 'closed' and e.made_at > u.made_at))
              group by u.equipment_id, v.id, v.window_from, v.window_until, v.last
-             order by v.id, u.equipment_id""".formatted(OPEN, READ);
+             order by v.id, u.equipment_id""".formatted(OPEN, GivenOut.NOT, READ);
 
     private static final String TAKEN_OFF = """
             delete from visit_task t using visit v
@@ -101,8 +102,8 @@ class FirstReadings {
     }
 
     /**
-     * Puts what is still to be read in these homes onto the first visit of each that nobody began. What waits on a visit, or was
-     * read on one since it was told, is put on no other.
+     * Puts what is still to be read in these homes onto the first visit of each that is ours and nobody began. What waits
+     * on a visit, or was read on one since it was told, is put on no other.
      */
     void putOn(Collection<UUID> homes) {
         try (Connection connection = datasource.getConnection();

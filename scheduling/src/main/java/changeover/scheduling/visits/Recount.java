@@ -75,7 +75,7 @@ record Recount(
             if (last != null && task.who() == Who.TECHNICIAN && task.cadence().countsFromLastTime()) {
                 UnitTask which = new UnitTask(task.equipmentId(), task.taskCode());
                 List<StandingTask> open = open(standing, which);
-                List<Promise> now = owed(term, task, countedFrom(standing, which, last), rules);
+                List<Promise> now = owed(term, task, countedFrom(standing, which, last, today), rules);
                 boolean asBefore = windows(now).equals(windows(open, unkept.getOrDefault(which, List.of())));
                 boolean over = now.stream()
                         .anyMatch(promise -> !today.isBefore(promise.window().until()));
@@ -109,11 +109,12 @@ record Recount(
                 .toList();
     }
 
-    /** The last time done, or a later day that a visit has for it. */
-    private static LocalDate countedFrom(List<StandingVisit> standing, UnitTask which, LocalDate last) {
+    /** The last time done, or a later day that a visit has for it, be it with a partner. */
+    private static LocalDate countedFrom(
+            List<StandingVisit> standing, UnitTask which, LocalDate last, LocalDate today) {
         return standing.stream()
-                .filter(visit -> !visit.begun() && lines(visit, which).findAny().isPresent())
-                .flatMap(visit -> Stream.ofNullable(visit.day()))
+                .filter(visit -> lines(visit, which).findAny().isPresent())
+                .flatMap(visit -> Stream.ofNullable(visit.day()).filter(day -> !visit.begun() || day.isAfter(today)))
                 .filter(last::isBefore)
                 .max(Comparator.naturalOrder())
                 .orElse(last);

@@ -12,7 +12,8 @@ import org.jspecify.annotations.Nullable;
  * A visit of a year under way as it stands.
  *
  * @param day on which it was or is to be made; null while it has none
- * @param begun whether it ended or something was said about it already: then nothing of it changes any more
+ * @param begun whether it ended, a partner has it or something was said about it already: then nothing of it changes any
+ *     more
  */
 record StandingVisit(UUID id, Window window, @Nullable LocalDate day, boolean begun, List<StandingTask> tasks) {
 

@@ -19,6 +19,16 @@ import org.jspecify.annotations.Nullable;
 @ApplicationScoped
 public class Visits {
 
+    private static final String FALLS = """
+            select v.* from visit v
+              left join appointment a on a.tenant_id = v.tenant_id and a.visit_id = v.id
+            """ + GivenOut.JOINED + """
+             where v.tenant_id = current_tenant() and v.agreement_id = :agreement
+               and not exists (select from visit_ending e where e.tenant_id = v.tenant_id and e.visit_id = v.id)
+               and (coalesce(a.day, w.day) >= :today and coalesce(a.day, w.day) < :day
+                 or coalesce(a.day, w.day) is null and cast(:day as date) > :today and v.window_until <= :day) is not true
+            """;
+
     @Inject
     EntityManager rows;
 
@@ -100,17 +110,13 @@ public class Visits {
 
     /**
      * The agreement promises nothing more from that day on: its open visits are cancelled and the household's open tasks from that
-     * day on go. While the day is still to come, what has a day before it stays, and so does what has none yet and was to be made
-     * before it; what nobody made by then falls with the day.
+     * day on go. While the day is still to come, what has a day before it, with us or a partner, stays, and so does what has
+     * none yet and was to be made before it; what nobody made by then falls with the day.
      */
+    @SuppressWarnings("unchecked")
     void letFall(UUID agreementId, LocalDate day, String why) {
-        List<Visit> open = rows.createQuery("""
-                        from Visit v where agreementId = :agreement
-                        and not exists (from VisitEnding e where e.visitId = v.id)
-                        and not exists (from Appointment a where a.visitId = v.id and a.day >= :today and a.day < :day)
-                        and not (:day > :today and v.windowUntil <= :day
-                          and not exists (from Appointment a where a.visitId = v.id))
-                        """, Visit.class)
+        rows.flush();
+        List<Visit> open = rows.createNativeQuery(FALLS, Visit.class)
                 .setParameter("agreement", agreementId)
                 .setParameter("today", today.day())
                 .setParameter("day", day)

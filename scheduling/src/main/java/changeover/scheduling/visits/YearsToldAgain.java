@@ -33,7 +33,7 @@ import org.jspecify.annotations.Nullable;
 @ApplicationScoped
 class YearsToldAgain {
 
-    /** Years under way in which a task told of is promised and none of its lines is late, has a day or was begun. */
+    /** Years under way in which a task told of is promised, and no line of it is late, has a day or a partner, or was begun. */
     private static final String FREE = """
             select p.agreement_id, a.home_id, p.equipment_id, p.task_code, o.visits_done, o.day
               from unnest(?::uuid[], ?::text[]) as t (unit, task)
@@ -49,6 +49,7 @@ class YearsToldAgain {
                       k.due_until <= ?
                       or exists (select from visit_ending e where e.tenant_id = v.tenant_id and e.visit_id = v.id)
                       or exists (select from appointment d where d.tenant_id = v.tenant_id and d.visit_id = v.id)
+                      or not """ + GivenOut.NOT + """
                       or exists (select from operation w where w.tenant_id = v.tenant_id and w.visit_id = v.id)))
              order by a.term_from, p.agreement_id, p.position""";
 

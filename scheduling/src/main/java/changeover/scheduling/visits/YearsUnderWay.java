@@ -24,14 +24,13 @@ final class YearsUnderWay {
     private static final UUID THE_HOME = new UUID(0, 0);
 
     private static final String VISITS = """
-            select v.agreement_id, v.id, v.window_from, v.window_until, coalesce(e.day, a.day) as day,
-              e.id is not null
-                or exists (select from operation o where o.tenant_id = v.tenant_id and o.visit_id = v.id)
-                or not """ + GivenOut.NOT + """
-                as begun
+            select v.agreement_id, v.id, v.window_from, v.window_until, coalesce(e.day, a.day, w.day) as day,
+              e.id is not null or w.id is not null
+                or exists (select from operation o where o.tenant_id = v.tenant_id and o.visit_id = v.id) as begun
               from visit v
               left join visit_ending e on e.tenant_id = v.tenant_id and e.visit_id = v.id
               left join appointment a on a.tenant_id = v.tenant_id and a.visit_id = v.id
+            """ + GivenOut.JOINED + """
              where v.agreement_id = any (?::uuid[]) and v.kind = 'plan'
              order by v.agreement_id, v.window_from, v.window_until, v.id for update of v
             """;

@@ -8,6 +8,7 @@ import changeover.contracts.customers.AllEquipment;
 import changeover.contracts.customers.Equipment;
 import changeover.contracts.words.Wording;
 import changeover.scheduling.Shop;
+import changeover.scheduling.partners.Licensed;
 import changeover.scheduling.visits.NewVisit;
 import changeover.scheduling.visits.VisitKind;
 import changeover.scheduling.visits.Visits;
@@ -39,6 +40,9 @@ class DeferredReadingsTest {
     DeferredReadings readings;
 
     @Inject
+    Licensed licensed;
+
+    @Inject
     EntityManager rows;
 
     private record At(UUID tenant, UUID home, UUID unit, UUID putOffAt) {}
@@ -55,6 +59,26 @@ class DeferredReadingsTest {
         assertEquals(List.of("2026-05-15..2026-06-30 20"), shop.in(at.tenant, () -> windows(summer)));
         assertEquals(List.of("2027-01-10..2027-02-27 10"), shop.in(at.tenant, () -> windows(winter)));
         assertEquals(0, shop.in(at.tenant, () -> readings.join(at.home)));
+    }
+
+    @Test
+    void a_visit_that_a_partner_makes_takes_none_up() {
+        At at = putOff("cooling-split");
+        LocalDate day = LocalDate.of(2039, 6, 4);
+        UUID summer = shop.in(at.tenant, () -> {
+            UUID visit = visits.make(
+                            new NewVisit(at.home, null, VisitKind.RETURN, Window.ofDay(day), 30, null, null, List.of()))
+                    .id();
+            licensed.give(visit, licensed.partner("Fulton Reyes"), day);
+            return visit;
+        });
+        assertEquals(0, shop.in(at.tenant, () -> readings.join(at.home)));
+        assertEquals(0, shop.in(at.tenant, () -> visits.tasksOf(summer)).size());
+        shop.in(at.tenant, () -> {
+            licensed.takeBack(summer);
+            return 0;
+        });
+        assertEquals(1, shop.in(at.tenant, () -> readings.join(at.home)));
     }
 
     @Test

@@ -86,6 +86,20 @@ class DoneEarlyTest extends SoldBelts {
     }
 
     @Test
+    void a_visit_that_a_partner_has_keeps_its_belt_and_the_next_counts_from_the_partners_day() {
+        At at = sold();
+        UUID spring = year(at).visits().get(1).visitId();
+        shop.in(at.tenant(), () -> licensed.give(spring, licensed.partner("Fulton Reyes"), LocalDate.of(2026, 4, 20)));
+        close(at, year(at).visits().getFirst().visitId(), LocalDate.of(2026, 1, 20));
+        assertEquals(
+                List.of(
+                        "2026-04-05..2026-05-05 belt",
+                        "2026-06-20..2026-08-20 belt",
+                        "2026-09-20..2026-11-15 test-heat belt"),
+                ahead(at));
+    }
+
+    @Test
     void closed_again_by_an_amendment_or_sent_twice_nothing_more_moves() {
         At at = sold();
         UUID first = year(at).visits().getFirst().visitId();

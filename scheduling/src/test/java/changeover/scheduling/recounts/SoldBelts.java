@@ -21,6 +21,7 @@ import changeover.scheduling.closeout.OperationAnswer;
 import changeover.scheduling.closeout.Outcome;
 import changeover.scheduling.closeout.SentOperation;
 import changeover.scheduling.dayplan.Appointments;
+import changeover.scheduling.partners.Licensed;
 import changeover.scheduling.visits.NewVisit;
 import changeover.scheduling.visits.VisitKind;
 import changeover.scheduling.visits.Visits;
@@ -69,6 +70,9 @@ abstract class SoldBelts {
 
     @Inject
     YearsRecounted again;
+
+    @Inject
+    Licensed licensed;
 
     @Inject
     EntityManager rows;

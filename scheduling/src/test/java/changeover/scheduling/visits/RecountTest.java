@@ -33,17 +33,19 @@ class RecountTest {
     /** 2026 from its first day to its last. */
     static final Term CALENDAR_YEAR = Term.ofYear(LocalDate.of(2026, 1, 1));
 
+    private static final Window SUMMER = Window.ofDays(LocalDate.of(2026, 6, 1), LocalDate.of(2026, 8, 1));
+
     /** A visit with one line, by its first and last day; a day alone is the day it has. */
     static StandingVisit visit(int number, String days) {
         String[] ends = days.split("\\.\\.");
         LocalDate from = LocalDate.parse(ends[0]);
         Window window = ends.length == 1 ? Window.ofDay(from) : Window.ofDays(from, LocalDate.parse(ends[1]));
-        return new StandingVisit(
-                new UUID(9, number),
-                window,
-                ends.length == 1 ? from : null,
-                false,
-                List.of(new StandingTask(new UUID(8, number), promise(window), false)));
+        return visit(number, window, ends.length == 1 ? from : null, false, false);
+    }
+
+    private static StandingVisit visit(int number, Window days, @Nullable LocalDate day, boolean begun, boolean off) {
+        List<StandingTask> line = List.of(new StandingTask(new UUID(8, number), promise(days), off));
+        return new StandingVisit(new UUID(9, number), days, day, begun, line);
     }
 
     private static Promise promise(Window window) {
@@ -179,6 +181,16 @@ class RecountTest {
     }
 
     @Test
+    void aVisitThatAPartnerHasCountsFromThePartnersDayWhileItIsToCome() {
+        StandingVisit given = visit(0, SUMMER, LocalDate.of(2026, 6, 20), true, false);
+        Recount before = recount(EACH_QUARTER, CALENDAR_YEAR, "2026-03-10", List.of(given), "2026-03-10");
+        assertEquals(List.of(given), before.standing());
+        assertEquals("2026-08-20..2026-10-20", said(before.owed().getFirst().window()));
+        Recount after = recount(EACH_QUARTER, CALENDAR_YEAR, "2026-06-02", List.of(given), "2026-06-20");
+        assertEquals("2026-08-02..2026-10-02", said(after.owed().getFirst().window()));
+    }
+
+    @Test
     void whatIsCountedNewKeepsItsRowsInTheirOrder() {
         List<StandingVisit> standing = List.of(visit(0, "2026-09-01..2026-11-01"), visit(1, "2026-06-01..2026-08-01"));
         Recount earlier = recount(EACH_QUARTER, CALENDAR_YEAR, "2026-03-10", standing, "2026-03-10");
@@ -228,9 +240,7 @@ class RecountTest {
 
     @Test
     void aReadingThatWasPutOffStaysWithTheVisitItJoined() {
-        Window window = Window.ofDays(LocalDate.of(2026, 6, 1), LocalDate.of(2026, 8, 1));
-        StandingVisit joined = new StandingVisit(
-                new UUID(9, 0), window, null, false, List.of(new StandingTask(new UUID(8, 0), promise(window), true)));
+        StandingVisit joined = visit(0, SUMMER, null, false, true);
         Recount recount = recount(EACH_HALF, CALENDAR_YEAR, "2026-03-10", List.of(joined), "2026-03-10");
         assertEquals(List.of(joined), recount.standing());
         assertEquals(List.of(), recount.gone());
