@@ -134,6 +134,7 @@ public class GivenVisits {
         checks.refuseIf(deal.day().isBefore(today.day()), "day", "partner.day-over");
         checks.refuseIf(deal.price().isNegative(), "price", "partner.price");
         checks.orRefuse();
+        hold(visit);
         if (visits.find(visit).isEmpty()) {
             throw Refusal.of("visit.unknown").thrown();
         }
@@ -158,6 +159,13 @@ public class GivenVisits {
                 .setParameter("note", note)
                 .executeUpdate();
         return id;
+    }
+
+    /** Of two at once the second waits, and sees what the first did. */
+    private void hold(UUID visit) {
+        rows.createNativeQuery("select id from visit where id = :visit for update", Object.class)
+                .setParameter("visit", visit)
+                .getResultList();
     }
 
     /** It is ours again, without a day. Refused once the visit has ended. */
@@ -207,6 +215,7 @@ public class GivenVisits {
     }
 
     private GivenVisit known(UUID visit) {
+        hold(visit);
         return of(visit).orElseThrow(() -> Refusal.of("partner.not-given").thrown());
     }
 }

@@ -32,11 +32,7 @@ public record Partner(
         papers = List.copyOf(papers);
     }
 
-    /** The ticket that their trade's licence stands for: refrigerant, gas or electrical; empty for none. */
-    public Optional<String> ticket() {
-        return ticketOf(trade);
-    }
-
+    /** The ticket that a trade's licence stands for: refrigerant, gas or electrical; empty for none. */
     static Optional<String> ticketOf(String trade) {
         return Optional.ofNullable(TICKETS.get(trade));
     }

@@ -108,14 +108,13 @@ public class Partners {
 
     /** We work with them no longer; false where it was so already. */
     public boolean end(UUID id, LocalDate day) {
-        boolean there = find(id).isPresent();
-        if (there) {
-            rows.createNativeQuery("insert into partner_end (partner_id, day) values (:partner, :day)")
-                    .setParameter("partner", id)
-                    .setParameter("day", day)
-                    .executeUpdate();
-        }
-        return there;
+        return find(id).isPresent()
+                && rows.createNativeQuery("insert into partner_end (partner_id, day) values (:partner, :day)"
+                                        + " on conflict on constraint a_partner_ends_once do nothing")
+                                .setParameter("partner", id)
+                                .setParameter("day", day)
+                                .executeUpdate()
+                        > 0;
     }
 
     public UUID addPaper(UUID partner, Paper paper) {
@@ -142,13 +141,12 @@ public class Partners {
 
     /** It is put away: a new one took its place. False where it was so already. */
     public boolean putAway(UUID paper, LocalDate day) {
-        boolean there = papers().stream().anyMatch(one -> one.id().equals(paper));
-        if (there) {
-            rows.createNativeQuery("insert into partner_paper_end (paper_id, day) values (:paper, :day)")
-                    .setParameter("paper", paper)
-                    .setParameter("day", day)
-                    .executeUpdate();
-        }
-        return there;
+        return papers().stream().anyMatch(one -> one.id().equals(paper))
+                && rows.createNativeQuery("insert into partner_paper_end (paper_id, day) values (:paper, :day)"
+                                        + " on conflict on constraint a_partners_paper_ends_once do nothing")
+                                .setParameter("paper", paper)
+                                .setParameter("day", day)
+                                .executeUpdate()
+                        > 0;
     }
 }
