@@ -98,15 +98,16 @@ public record MachineStop(
         return isOpen() && heat == null;
     }
 
-    /** Everything that has to be done, done or not, the first due first; what was done for another ticket stays done. */
+    /** Everything that has to be done, done or not, the first due first; what was done for a ticket before stays done. */
     public List<Owed> duties() {
         List<StopDuty> asked = StopDuty.of(place, ticket, day);
-        Stream<StopDuty> before = ticket.equals(firstTicket)
-                ? Stream.empty()
-                : StopDuty.of(place, firstTicket, day).stream()
-                        .filter(duty -> doneOf(duty) != null)
-                        .filter(duty ->
-                                asked.stream().noneMatch(one -> one.code().equals(duty.code())));
+        Stream<StopDuty> before = Stream.concat(
+                        Stream.of(firstTicket), corrections.stream().map(Correction::ticket))
+                .distinct()
+                .flatMap(one -> StopDuty.of(place, one, day).stream())
+                .distinct()
+                .filter(duty -> doneOf(duty) != null)
+                .filter(duty -> asked.stream().noneMatch(one -> one.code().equals(duty.code())));
         return Stream.of(asked.stream(), before, added.stream())
                 .flatMap(duties -> duties)
                 .sorted(Comparator.comparingInt(StopDuty::days))

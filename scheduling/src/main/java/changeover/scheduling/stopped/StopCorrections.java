@@ -45,7 +45,8 @@ public class StopCorrections {
         checks.refuseIf(duty.due().isBefore(found.day()), "due", "stopped.duty-due");
         checks.orRefuse();
         rows.createNativeQuery("insert into stop_duty (id, stop_id, person_id, at, words, office, due, source)"
-                        + " values (:id, :stop, :person, :at, :words, :office, :due, :source)")
+                        + " values (:id, :stop, :person, :at, :words, :office, :due, :source)"
+                        + " on conflict (tenant_id, id) do nothing")
                 .setParameter("id", id)
                 .setParameter("stop", stop)
                 .setParameter("person", by)

@@ -11,6 +11,7 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.UUID;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
@@ -58,6 +59,53 @@ class StopRulesTest {
                 StopDuty.of("CA-ON", "gas", DAY).getLast().dueOn(DAY));
         assertFalse(
                 StopDuty.of("CA-ON", "gas", DAY).stream().anyMatch(StopDuty::read), "none was read at its source yet");
+    }
+
+    @Test
+    void what_was_done_for_a_ticket_that_was_corrected_away_stays_done() {
+        done("shut-off tag household-told", "electrical");
+        done("shut-off tag household-told user-notice", "electrical", "gas", "refrigerant");
+        done("shut-off tag household-told user-notice", "gas", "electrical");
+        done("shut-off tag household-told user-notice", "gas", "electrical", "refrigerant", "electrical");
+        done("shut-off tag household-told distributor-told user-notice distributor-notice", "electrical", "gas");
+    }
+
+    /** @param tickets the first one and the corrections; the notice to the user was given */
+    private static void done(String expected, String... tickets) {
+        assertEquals(
+                expected,
+                stopped(List.of(tickets)).duties().stream()
+                        .map(owed -> owed.duty().code())
+                        .collect(Collectors.joining(" ")));
+    }
+
+    private static MachineStop stopped(List<String> tickets) {
+        return new MachineStop(
+                new UUID(1, 1),
+                new UUID(1, 2),
+                "12 Larch Street",
+                null,
+                null,
+                null,
+                null,
+                "Mara Quill",
+                Instant.EPOCH,
+                DAY,
+                null,
+                null,
+                null,
+                null,
+                tickets.getLast(),
+                tickets.getFirst(),
+                "CA-ON",
+                null,
+                null,
+                tickets.stream()
+                        .skip(1)
+                        .map(ticket -> new MachineStop.Correction(ticket, "seen again", "Mara Quill", Instant.EPOCH))
+                        .toList(),
+                List.of(),
+                List.of(new MachineStop.Done("user-notice", "Mara Quill", DAY, null)));
     }
 
     private static void heat(String expected, boolean only, boolean freezing, String tonight, boolean called) {
