@@ -1,6 +1,7 @@
 package changeover.billing.invoices;
 
 import changeover.billing.pricing.Charge;
+import changeover.billing.pricing.Charge.Covered;
 import changeover.billing.pricing.Charges;
 import changeover.billing.pricing.ClosedVisit;
 import changeover.billing.pricing.NoAccessFee;
@@ -8,7 +9,10 @@ import changeover.billing.pricing.PriceBook;
 import changeover.billing.pricing.VisitKind;
 import changeover.billing.tax.ContractForm;
 import changeover.billing.tax.Work;
+import changeover.contracts.money.Money;
 import changeover.scheduling.closeout.VisitClosed;
+import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
@@ -22,15 +26,20 @@ import java.util.Optional;
 record VisitCharged(
         VisitClosed closed, int version, VisitFacts facts, PriceBook prices, Currency currency, int dueDays) {
 
-    Draft draft() {
-        return draft(lines());
+    /**
+     * With what was accepted for its work: what it tells is taxed as that work was agreed, and each accepted line that no visit
+     * tells follows. The tasks that a plan promised stay what they are.
+     */
+    Draft draft(Optional<PromisedLines.Agreed> accepted) {
+        List<DraftLine> lines = new ArrayList<>(lines(accepted));
+        accepted.ifPresent(agreed -> agreed.lines().forEach(line -> lines.add(line(line, agreed.form()))));
+        return draft(lines);
     }
 
     /** The fee of a trip that ended at a closed door; empty where none is asked. */
     Optional<Draft> withoutAccess() {
-        VisitKind kind = VisitKind.of(closed.visitKind());
-        Work work = kind == VisitKind.PLAN ? Work.MAINTENANCE : Work.REPAIR;
-        return NoAccessFee.of(closed.day(), kind, prices, currency).map(fee -> draft(List.of(line(fee, work))));
+        return NoAccessFee.of(closed.day(), kind(), prices, currency)
+                .map(fee -> draft(List.of(line(fee, usual(), ContractForm.SEPARATE))));
     }
 
     private Draft draft(List<DraftLine> lines) {
@@ -54,8 +63,16 @@ record VisitCharged(
                 lines);
     }
 
-    List<DraftLine> lines() {
-        VisitKind kind = VisitKind.of(closed.visitKind());
+    private VisitKind kind() {
+        return VisitKind.of(closed.visitKind());
+    }
+
+    private Work usual() {
+        return kind() == VisitKind.PLAN ? Work.MAINTENANCE : Work.REPAIR;
+    }
+
+    private List<DraftLine> lines(Optional<PromisedLines.Agreed> accepted) {
+        VisitKind kind = kind();
         int extra = kind == VisitKind.PLAN
                 ? Math.min(closed.extraMinutes(), closed.minutesOnSite())
                 : closed.minutesOnSite();
@@ -67,13 +84,15 @@ record VisitCharged(
                 facts.outside(),
                 facts.parts(),
                 facts.zone());
-        Work work = kind == VisitKind.PLAN ? Work.MAINTENANCE : Work.REPAIR;
+        Optional<PromisedLines.Agreed> agreed = accepted.filter(one -> kind != VisitKind.PLAN);
+        Work work = agreed.map(PromisedLines.Agreed::work).orElse(usual());
+        ContractForm form = agreed.map(PromisedLines.Agreed::form).orElse(ContractForm.SEPARATE);
         return Charges.of(visit, facts.coverage(), prices, currency).stream()
-                .map(charge -> line(charge, work))
+                .map(charge -> line(charge, work, form))
                 .toList();
     }
 
-    private DraftLine line(Charge charge, Work work) {
+    private DraftLine line(Charge charge, Work work, ContractForm form) {
         return new DraftLine(
                 closed.homeId(),
                 facts.agreementId(),
@@ -85,7 +104,7 @@ record VisitCharged(
                 charge.partKind(),
                 charge.covered(),
                 work,
-                ContractForm.SEPARATE,
+                form,
                 charge.words(),
                 charge.why(),
                 charge.quantity(),
@@ -94,5 +113,28 @@ record VisitCharged(
                 charge.discountPercent(),
                 charge.discount(),
                 charge.net());
+    }
+
+    private DraftLine line(PromisedLines.Line line, ContractForm form) {
+        return new DraftLine(
+                closed.homeId(),
+                null,
+                closed.visitId(),
+                version,
+                closed.day(),
+                "other",
+                line.item(),
+                null,
+                Covered.BILLABLE,
+                line.work(),
+                form,
+                line.words(),
+                line.why(),
+                line.quantity(),
+                line.unit(),
+                line.unitPrice(),
+                BigDecimal.ZERO,
+                Money.zero(currency),
+                line.unitPrice().times(line.quantity()));
     }
 }

@@ -1,7 +1,6 @@
 package changeover.billing.invoices;
 
 import changeover.billing.pricing.Prices;
-import changeover.billing.pricing.VisitKind;
 import changeover.contracts.tenants.Businesses;
 import changeover.scheduling.closeout.VisitClosed;
 import io.agroal.api.AgroalDataSource;
@@ -36,15 +35,13 @@ class VisitDrafts {
 
     /** Empty, and said in the log, when the home has nobody who could be asked to pay. */
     Optional<Draft> of(VisitClosed closed, int version) {
-        return charged(closed, version).map(VisitCharged::draft).map(draft -> agreed(draft, closed));
+        return charged(closed, version).map(charged -> charged.draft(accepted(closed)));
     }
 
-    /** With what was accepted for the visit's work, so that nobody types it twice. */
-    private Draft agreed(Draft draft, VisitClosed closed) {
+    /** What was accepted for the visit's work, so that nobody types it twice. */
+    private Optional<PromisedLines.Agreed> accepted(VisitClosed closed) {
         try (Connection connection = datasource.getConnection()) {
-            return promised.of(connection, closed.visitId())
-                    .map(agreed -> new AgreedWork(agreed, VisitKind.of(closed.visitKind()) == VisitKind.PLAN).on(draft))
-                    .orElse(draft);
+            return promised.of(connection, closed.visitId());
         } catch (SQLException cause) {
             throw new IllegalStateException("what was accepted for the visit could not be read", cause);
         }
