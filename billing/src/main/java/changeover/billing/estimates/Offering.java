@@ -2,7 +2,6 @@ package changeover.billing.estimates;
 
 import changeover.billing.invoices.NumberSeries;
 import changeover.billing.invoices.NumberedKind;
-import changeover.billing.invoices.SeriesPattern;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Refusal;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -10,7 +9,6 @@ import jakarta.enterprise.event.Event;
 import jakarta.inject.Inject;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
-import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.Map;
@@ -21,11 +19,6 @@ import java.util.UUID;
  */
 @ApplicationScoped
 public class Offering {
-
-    /** Of a series that began elsewhere, what its first number here follows. */
-    private static final String LAST = """
-            select greatest((select coalesce(max(number), 0) from estimate_offer where series = ?),
-                            (select coalesce(max(last_number), 0) from number_counter where series = ?))""";
 
     @Inject
     Estimates estimates;
@@ -68,25 +61,11 @@ public class Offering {
 
     /** How the next one would be numbered if it were offered today. */
     public String nextLabel() {
-        LocalDate day = today.day();
-        SeriesPattern pattern = series.pattern(NumberedKind.ESTIMATE);
-        return pattern.label(day, estimates.inRows(connection -> last(connection, pattern.series(day))) + 1);
-    }
-
-    private static long last(Connection connection, String name) throws SQLException {
-        try (PreparedStatement last = connection.prepareStatement(LAST)) {
-            last.setString(1, name);
-            last.setString(2, name);
-            ResultSet row = last.executeQuery();
-            row.next();
-            return row.getLong(1);
-        }
+        return series.next(NumberedKind.ESTIMATE, today.day()).label();
     }
 
     /** One after the other: whoever takes the next number waits for the one before. */
     private void number(Connection connection, UUID id, EstimateSum sum, LocalDate day) throws SQLException {
-        SeriesPattern pattern = series.pattern(NumberedKind.ESTIMATE);
-        String name = pattern.series(day);
         try (PreparedStatement lock = connection.prepareStatement(
                         "select pg_advisory_xact_lock(hashtextextended('estimate ' || current_tenant()::text, 0))");
                 PreparedStatement insert = connection.prepareStatement("""
@@ -94,11 +73,11 @@ public class Offering {
                             total_minor)
                         values (?, ?, ?, ?, ?, ?, ?, ?)""")) {
             lock.executeQuery();
-            long number = last(connection, name) + 1;
+            NumberSeries.Next next = series.next(NumberedKind.ESTIMATE, day);
             insert.setObject(1, id);
-            insert.setString(2, name);
-            insert.setLong(3, number);
-            insert.setString(4, pattern.label(day, number));
+            insert.setString(2, next.pattern().series(day));
+            insert.setLong(3, next.number());
+            insert.setString(4, next.label());
             insert.setObject(5, day);
             insert.setLong(6, sum.subtotal().minor());
             insert.setLong(7, sum.tax().minor());

@@ -15,7 +15,6 @@ import jakarta.inject.Inject;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** The next number of each series, as a file, for a business that has numbered before. */
@@ -45,6 +44,9 @@ class NumbersList implements BroughtList {
             return List.of(words.split(" ")).contains(Folded.of(said).replace(' ', '_'));
         }
     }
+
+    /** The number that follows, and as it is written. */
+    private record Next(long number, String label) {}
 
     @Inject
     NumberSeries series;
@@ -93,8 +95,8 @@ class NumbersList implements BroughtList {
                 .orElseThrow(() -> Refusal.of("brought.document-unknown", Map.of("said", said))
                         .thrown());
         int number = number(row.cell(NEXT));
-        String before = next(numbered);
-        if (number == following(numbered)) {
+        Next before = next(numbered);
+        if (number == before.number()) {
             notes.same();
             return;
         }
@@ -104,19 +106,21 @@ class NumbersList implements BroughtList {
         } else {
             series.first(kind, today.day(), number);
         }
-        notes.change(row.number(), numbered.name(), Brought.alike(before), Brought.alike(next(numbered)));
+        notes.change(
+                row.number(),
+                numbered.name(),
+                Brought.alike(before.label()),
+                Brought.alike(next(numbered).label()));
     }
 
-    private String next(Numbered numbered) {
-        return Optional.ofNullable(numbered.kind())
-                .map(kind -> series.next(kind, today.day()).label())
-                .orElseGet(() -> String.valueOf(agreements.next()));
-    }
-
-    private long following(Numbered numbered) {
-        return Optional.ofNullable(numbered.kind())
-                .map(kind -> series.next(kind, today.day()).number())
-                .orElseGet(() -> (long) agreements.next());
+    private Next next(Numbered numbered) {
+        NumberedKind kind = numbered.kind();
+        if (kind == null) {
+            int number = agreements.next();
+            return new Next(number, String.valueOf(number));
+        }
+        NumberSeries.Next next = series.next(kind, today.day());
+        return new Next(next.number(), next.label());
     }
 
     private static int number(String said) {
