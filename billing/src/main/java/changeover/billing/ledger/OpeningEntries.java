@@ -4,6 +4,7 @@ import static changeover.billing.ledger.AccountRole.BEFORE;
 import static changeover.billing.ledger.AccountRole.RECEIVABLE;
 
 import changeover.billing.ledger.JournalEntry.Posting;
+import changeover.billing.payments.OpenedBefore;
 import changeover.contracts.money.Money;
 import changeover.contracts.words.Wording;
 import java.sql.Connection;
@@ -20,9 +21,8 @@ final class OpeningEntries {
 
     private static final String SQL = """
             select day, sum(amount_minor)::bigint from (
-              select greatest(o.since, (select t.day from take_over t where t.tenant_id = o.tenant_id)) as day, o.amount_minor
-                from opening_balance o) o
-             where day between ? and ? group by day order by day""";
+              select %s as day, o.amount_minor from opening_balance o) o
+             where day between ? and ? group by day order by day""".formatted(OpenedBefore.BOOKED);
 
     private OpeningEntries() {}
 

@@ -31,6 +31,11 @@ final class AgeingSql {
             balance as (select customer_id, sum(minor)::bigint as minor from moved group by customer_id)
             """.formatted(OpenedBefore.BOOKED);
 
+    /** What is open of a customer's documents, after {@link #BALANCE}. */
+    static final String DOCUMENTED = """
+            , documented as (select customer_id, sum(open_minor) as open from item group by customer_id)
+            """;
+
     /** How often the balance asks for the day. */
     static final int BALANCE_DAYS = 5;
 

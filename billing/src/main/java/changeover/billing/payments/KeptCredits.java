@@ -18,17 +18,19 @@ import java.util.UUID;
 public final class KeptCredits {
 
     private static final String KEPT =
-            OpenSql.OPEN + AgeingSql.BALANCE + """
-            , open as (select customer_id, sum(open_minor) as minor from item group by customer_id)
-            , kept as (
-              select b.customer_id, coalesce(o.minor, 0) - b.minor + least(
-                       greatest(0, b.minor - coalesce(o.minor, 0)), coalesce((
-                         select sum(old.amount_minor) from opening_balance old
-                          where old.customer_id = b.customer_id and %s <= ?::date), 0)) as minor
-                from balance b left join open o on o.customer_id = b.customer_id)
+            OpenSql.OPEN + AgeingSql.BALANCE + AgeingSql.DOCUMENTED + """
+            , before as (
+              select o.customer_id, sum(o.amount_minor) as minor from opening_balance o
+               where %s <= ?::date group by o.customer_id),
+            kept as (
+              select b.customer_id, coalesce(a.open, 0) - b.minor
+                       + least(greatest(0, b.minor - coalesce(a.open, 0)), coalesce(o.minor, 0)) as minor
+                from balance b
+                left join documented a on a.customer_id = b.customer_id
+                left join before o on o.customer_id = b.customer_id)
             select k.customer_id, coalesce(c.name, ''), k.minor::bigint
               from kept k left join customer c on c.id = k.customer_id
-             where k.minor <> 0""".formatted(OpenedBefore.BOOKED.replace("o.", "old."));
+             where k.minor <> 0""".formatted(OpenedBefore.BOOKED);
 
     private KeptCredits() {}
 

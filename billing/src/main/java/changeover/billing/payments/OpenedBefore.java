@@ -24,28 +24,28 @@ import org.jspecify.annotations.Nullable;
 public class OpenedBefore {
 
     /** The day from which a row {@code o} stands in the books. */
-    static final String BOOKED = "greatest(o.since, (select t.day from take_over t where t.tenant_id = o.tenant_id))";
+    public static final String BOOKED =
+            "greatest(o.since, (select t.day from take_over t where t.tenant_id = o.tenant_id))";
 
     /** Of the customer of {@code b}, a row of the balances, whose documents are {@code a}: asks for the day once. */
     static final String OF_A_CUSTOMER = """
-            select o.id, o.since as due_day, greatest(0, least(o.amount_minor, b.minor - coalesce(a.open, 0) - coalesce(
+            select o.since as due_day, o.words, greatest(0, least(o.amount_minor, b.minor - coalesce(a.open, 0) - coalesce(
                      sum(o.amount_minor) over (order by o.since desc, o.id desc rows between unbounded preceding and 1 preceding),
                      0)))::bigint as open_minor
               from opening_balance o where o.customer_id = b.customer_id and %s <= ?::date""".formatted(BOOKED);
 
-    private static final String ITEMS = OpenSql.OPEN + AgeingSql.BALANCE + """
-            , documented as (select customer_id, sum(open_minor) as open from item group by customer_id)
-            select i.customer_id, coalesce(c.name, ''), i.due_day, i.words, i.open_minor
-              from (select b.customer_id, x.due_day, x.open_minor,
-                           (select w.words from opening_balance w where w.tenant_id = current_tenant() and w.id = x.id) as words
-                      from balance b left join documented a on a.customer_id = b.customer_id
-                      cross join lateral (%s) x) i
-              left join customer c on c.id = i.customer_id
-             where i.open_minor > 0 and ?::date - i.due_day between ? and ?
-             order by i.due_day, 2, i.words""".formatted(OF_A_CUSTOMER);
+    private static final String ITEMS =
+            OpenSql.OPEN + AgeingSql.BALANCE + AgeingSql.DOCUMENTED + """
+            select b.customer_id, coalesce(c.name, ''), x.due_day, x.words, x.open_minor
+              from balance b
+              left join documented a on a.customer_id = b.customer_id
+              left join customer c on c.id = b.customer_id
+              cross join lateral (%s) x
+             where x.open_minor > 0 and ?::date - x.due_day between ? and ?
+             order by x.due_day, 2, x.words""".formatted(OF_A_CUSTOMER);
 
-    private static final String SUM = OpenSql.OPEN + AgeingSql.BALANCE + """
-            , documented as (select customer_id, sum(open_minor) as open from item group by customer_id)
+    private static final String SUM =
+            OpenSql.OPEN + AgeingSql.BALANCE + AgeingSql.DOCUMENTED + """
             select coalesce(sum(x.open_minor), 0)::bigint
               from balance b left join documented a on a.customer_id = b.customer_id
               cross join lateral (%s) x""".formatted(OF_A_CUSTOMER);
