@@ -6,6 +6,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -32,8 +33,9 @@ final class PaperStarts {
         return start.sha256();
     }
 
-    /** Keeps the starts that the business does not have yet. */
+    /** Keeps the starts that the business does not have yet; whoever keeps some meets them in the same order. */
     void keep(Connection connection) throws SQLException {
+        known.sort(Comparator.comparing(Start::sha256, Arrays::compare));
         Rows rows = new Rows("paper_start", "sha256 bytea, bytes bytea");
         known.forEach(start -> rows.add(start.sha256(), start.bytes()));
         rows.insertMissing(connection);
