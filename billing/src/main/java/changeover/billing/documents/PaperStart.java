@@ -20,24 +20,25 @@ final class PaperStart {
     /** The longest dictionary of a colour profile or a typeface, in bytes; a longer one is something else. */
     private static final int LONGEST_HEAD = 160;
 
-    /** The third typeface, of headings, is cut to the letters of one paper's headings. */
-    private static final int TYPEFACES = 2;
+    /** The colours and two typefaces; the third, of headings, is cut to the letters of one paper's headings. */
+    private static final int STREAMS = 3;
 
-    private static final Pattern HEAD = Pattern.compile("\\d{1,9} 0 obj\n<<([^<>]*)>>stream\n", Pattern.DOTALL);
+    private static final Pattern HEAD = Pattern.compile("\\d{1,9} 0 obj\n<<([^<>]*)>>stream\n");
     private static final Pattern LENGTH = Pattern.compile("/Length (\\d{1,9})(?=[/ >]|$)");
-    private static final String END = "\nendstream\nendobj\n";
+    private static final byte[] END = "\nendstream\nendobj\n".getBytes(StandardCharsets.ISO_8859_1);
 
     private PaperStart() {}
 
     /** How many of the file's first bytes are colours and typefaces; 0 where they are too few to be kept apart. */
     static int length(byte[] file) {
         int at = firstObject(file);
-        int next = at;
-        for (int stream = 0; stream <= TYPEFACES && next > 0; stream++) {
-            at = next;
-            next = after(file, at);
+        for (int stream = 0; stream < STREAMS; stream++) {
+            int end = after(file, at);
+            if (end == 0) {
+                break;
+            }
+            at = end;
         }
-        at = Math.max(at, next);
         return at >= WORTH_SHARING ? at : 0;
     }
 
@@ -64,11 +65,9 @@ final class PaperStart {
         if (!length.find()) {
             return 0;
         }
-        long end = (long) at + head.end() + Long.parseLong(length.group(1));
-        if (end + END.length() > file.length) {
-            return 0;
-        }
-        byte[] mark = Arrays.copyOfRange(file, (int) end, (int) end + END.length());
-        return Arrays.equals(mark, END.getBytes(StandardCharsets.ISO_8859_1)) ? (int) end + END.length() : 0;
+        long end = (long) at + head.end() + Long.parseLong(length.group(1)) + END.length;
+        return end <= file.length && Arrays.equals(file, (int) end - END.length, (int) end, END, 0, END.length)
+                ? (int) end
+                : 0;
     }
 }
