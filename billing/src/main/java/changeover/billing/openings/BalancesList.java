@@ -9,6 +9,7 @@ import changeover.contracts.takeover.BroughtList;
 import changeover.contracts.takeover.Title;
 import changeover.contracts.takeover.WrittenFigure;
 import changeover.contracts.tenants.Businesses;
+import changeover.contracts.words.Checks;
 import changeover.contracts.words.Folded;
 import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Refused;
@@ -38,7 +39,6 @@ class BalancesList implements BroughtList {
 
     private static final Set<String> OWED = Set.of("", "owed", "du");
     private static final Set<String> PREPAID = Set.of("prepaid", "paye d avance");
-    private static final int LONGEST = 200;
 
     @Inject
     NamedInLists named;
@@ -89,7 +89,7 @@ class BalancesList implements BroughtList {
                 if (isPrepaid(row.cell(KIND))) {
                     var one = new Prepaid.Ahead(customer, amount, words);
                     if (ahead.add(one)) {
-                        prepaid.keep(one);
+                        keep(one);
                         note(row, amount, new Wording("prepaid", "payé d’avance"), notes);
                     } else {
                         notes.same();
@@ -111,6 +111,15 @@ class BalancesList implements BroughtList {
         }
         openings.add(fresh);
         return notes.done();
+    }
+
+    /** Why a sum cannot be kept on the day of the take-over is said beside the day of its row. */
+    private void keep(Prepaid.Ahead ahead) {
+        try {
+            prepaid.keep(ahead);
+        } catch (Refused refused) {
+            throw refused.refusals().getFirst().at(SINCE).thrown();
+        }
     }
 
     private static void note(BroughtFile.Row row, Money amount, Wording how, Brought.Notes notes) {
@@ -151,6 +160,9 @@ class BalancesList implements BroughtList {
         if (said.isEmpty()) {
             throw Refusal.of("brought.missing").at(WORDS).thrown();
         }
-        return said.length() > LONGEST ? said.substring(0, LONGEST).strip() : said;
+        var checks = new Checks();
+        String words = checks.line(WORDS, said);
+        checks.orRefuse();
+        return words;
     }
 }
