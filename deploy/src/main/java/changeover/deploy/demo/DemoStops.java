@@ -150,12 +150,11 @@ class DemoStops {
                             "gas"),
                     hand.person());
             deeds.done(id, "tag", hand.worker().name(), day, null);
-            return id;
         });
         return id;
     }
 
-    private UUID closes(UUID home, DemoShop.Hand hand, LocalDate day, boolean french) {
+    private void closes(UUID home, DemoShop.Hand hand, LocalDate day, boolean french) {
         Visit visit = visits.make(new NewVisit(
                 home,
                 null,
@@ -185,6 +184,5 @@ class DemoStops {
                         true,
                         "estimate",
                         null)));
-        return visit.id();
     }
 }
