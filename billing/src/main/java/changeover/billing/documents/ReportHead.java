@@ -1,6 +1,7 @@
 package changeover.billing.documents;
 
 import changeover.contracts.tenants.Locales;
+import changeover.scheduling.partners.Partner;
 import io.agroal.api.AgroalDataSource;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -37,15 +38,14 @@ record ReportHead(
 
     private static final String SQL = """
             select c.home_id, c.day, c.arrived_at, c.left_at, coalesce(x.name, m.name, ''),
-              case when x.id is not null then case x.trade when 'refrigeration' then 'refrigerant' when 'gas' then 'gas'
-                when 'electrical' then 'electrical' end
-              else (select string_agg(t.kind, ',' order by t.kind) from ticket t
-                where t.tenant_id = c.tenant_id and t.person_id = c.technician_id) end,
+              (select string_agg(t.kind, ',' order by t.kind) from ticket t
+                where t.tenant_id = c.tenant_id and t.person_id = c.technician_id),
               v.kind, c.received_by, c.nobody_why, c.household_note, coalesce(r.name, ''), coalesce(r.language, b.language),
               h.unit_label, h.street, h.city, h.region, h.postal,
               case when x.id is not null then m.name else (select p.name from operation o join membership p on p.tenant_id = o.tenant_id and p.person_id = o.person_id
                 where o.tenant_id = c.tenant_id and o.visit_id = c.visit_id and o.kind = 'close' and o.state = 'taken'
-                  and o.person_id <> c.technician_id order by o.place desc limit 1) end
+                  and o.person_id <> c.technician_id order by o.place desc limit 1) end,
+              x.trade
             from closure c
             join business b on b.id = c.tenant_id
             join visit v on v.tenant_id = c.tenant_id and v.id = c.visit_id
@@ -70,13 +70,15 @@ record ReportHead(
     private static ReportHead read(ResultSet row) throws SQLException {
         Locale language = Locales.of(row.getString(12));
         Words words = Words.in(language);
+        String trade = row.getString(19);
+        String held = trade == null ? row.getString(6) : Partner.ticketOf(trade).orElse(null);
         return new ReportHead(
                 row.getObject(1, UUID.class),
                 row.getObject(2, LocalDate.class),
                 instant(row, 3),
                 instant(row, 4),
                 row.getString(5),
-                tickets(row.getString(6), words),
+                tickets(held, words),
                 row.getString(7),
                 row.getString(8),
                 row.getString(9),

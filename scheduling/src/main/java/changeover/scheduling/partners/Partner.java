@@ -33,7 +33,7 @@ public record Partner(
     }
 
     /** The ticket that a trade's licence stands for: refrigerant, gas or electrical; empty for none. */
-    static Optional<String> ticketOf(String trade) {
+    public static Optional<String> ticketOf(String trade) {
         return Optional.ofNullable(TICKETS.get(trade));
     }
 
