@@ -39,8 +39,16 @@ class AcceptedLines implements PromisedLines {
                       where d.tenant_id = y.tenant_id and d.invoice_id = y.invoice_id))
              where w.visit_id = ? order by w.id desc, l.position""";
 
+    private static final String WAIT = """
+            select 1 from estimate where id in (select estimate_id from estimate_work where visit_id = ?)
+             order by id for no key update""";
+
     @Override
     public Optional<Agreed> of(Connection connection, UUID visit) throws SQLException {
+        try (PreparedStatement wait = connection.prepareStatement(WAIT)) {
+            wait.setObject(1, visit);
+            wait.executeQuery();
+        }
         try (PreparedStatement select = connection.prepareStatement(AGREED)) {
             select.setObject(1, visit);
             ResultSet row = select.executeQuery();
@@ -69,6 +77,7 @@ class AcceptedLines implements PromisedLines {
                 row.getBigDecimal(8),
                 row.getString(9),
                 Money.ofMinor(row.getLong(10), row.getString(4)),
-                Work.of(row.getString(11)));
+                Work.of(row.getString(11)),
+                ContractForm.of(row.getString(2)));
     }
 }

@@ -18,7 +18,7 @@ public interface PromisedLines {
      * What was agreed of a visit's work.
      *
      * @param work of what the visit itself tells
-     * @param form how the price was agreed
+     * @param form how the price of that was agreed
      */
     record Agreed(Work work, ContractForm form, List<Line> lines) {
         public Agreed {
@@ -31,10 +31,21 @@ public interface PromisedLines {
      *
      * @param item names the line of the estimate, so that it is the same one again
      * @param why names the estimate
+     * @param form how the price of its estimate was agreed
      */
     record Line(
-            String item, Wording words, Wording why, BigDecimal quantity, String unit, Money unitPrice, Work work) {}
+            String item,
+            Wording words,
+            Wording why,
+            BigDecimal quantity,
+            String unit,
+            Money unitPrice,
+            Work work,
+            ContractForm form) {}
 
-    /** Empty for a visit whose work nobody estimated. Each line is asked for once, by the first of its visits that was closed. */
+    /**
+     * Empty for a visit whose work nobody estimated. Each line is asked for once, by the first of its visits that was closed: of two
+     * that are closed at one moment the second waits.
+     */
     Optional<Agreed> of(Connection connection, UUID visit) throws SQLException;
 }

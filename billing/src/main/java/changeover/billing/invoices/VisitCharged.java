@@ -32,7 +32,7 @@ record VisitCharged(
      */
     Draft draft(Optional<PromisedLines.Agreed> accepted) {
         List<DraftLine> lines = new ArrayList<>(lines(accepted));
-        accepted.ifPresent(agreed -> agreed.lines().forEach(line -> lines.add(line(line, agreed.form()))));
+        accepted.ifPresent(agreed -> agreed.lines().forEach(line -> lines.add(line(line))));
         return draft(lines);
     }
 
@@ -115,7 +115,7 @@ record VisitCharged(
                 charge.net());
     }
 
-    private DraftLine line(PromisedLines.Line line, ContractForm form) {
+    private DraftLine line(PromisedLines.Line line) {
         return new DraftLine(
                 closed.homeId(),
                 null,
@@ -127,7 +127,7 @@ record VisitCharged(
                 null,
                 Covered.BILLABLE,
                 line.work(),
-                form,
+                line.form(),
                 line.words(),
                 line.why(),
                 line.quantity(),
