@@ -120,8 +120,11 @@ public class BroughtFiles {
         return looked;
     }
 
-    /** Writes the good rows of all files. */
+    /** Writes the good rows of all files. Of two who bring lists at one moment the second waits, and adds to what is there then. */
     public Looked bring(List<Named> files, LocalDate day) {
+        rows.createNativeQuery(
+                        "select 1 from pg_advisory_xact_lock(hashtextextended('lists ' || current_tenant()::text, 0))")
+                .getSingleResult();
         takeOver.on(day);
         List<Read> read = new ArrayList<>();
         List<Known> known = files.stream()
