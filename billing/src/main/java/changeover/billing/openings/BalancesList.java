@@ -89,7 +89,7 @@ class BalancesList implements BroughtList {
                 if (isPrepaid(row.cell(KIND))) {
                     var one = new Prepaid.Ahead(customer, amount, words);
                     if (ahead.add(one)) {
-                        keep(one);
+                        prepaid.keep(one);
                         note(row, amount, new Wording("prepaid", "payé d’avance"), notes);
                     } else {
                         notes.same();
@@ -111,15 +111,6 @@ class BalancesList implements BroughtList {
         }
         openings.add(fresh);
         return notes.done();
-    }
-
-    /** Why a sum cannot be kept on the day of the take-over is said beside the day of its row. */
-    private void keep(Prepaid.Ahead ahead) {
-        try {
-            prepaid.keep(ahead);
-        } catch (Refused refused) {
-            throw refused.refusals().getFirst().at(SINCE).thrown();
-        }
     }
 
     private static void note(BroughtFile.Row row, Money amount, Wording how, Brought.Notes notes) {

@@ -6,6 +6,7 @@ import changeover.billing.payments.Way;
 import changeover.contracts.money.Money;
 import changeover.contracts.takeover.TakeOver;
 import changeover.contracts.words.Checks;
+import changeover.contracts.words.Refused;
 import io.agroal.api.AgroalDataSource;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
@@ -46,15 +47,21 @@ public class Prepaid {
 
     public record Kept(UUID payment, String customer, LocalDate day, Ahead ahead) {}
 
-    /** On the day of the take-over; answers the payment. */
+    /** On the day of the take-over, and what is wrong with it is said at the day since when; answers the payment. */
     public UUID keep(Ahead ahead) {
         var checks = new Checks();
         String words = checks.line("words", ahead.words());
         checks.orRefuse();
         LocalDate day = takeOver.dayOrToday();
         takeOver.on(day);
-        return payments.take(
-                new NewPayment(ahead.customerId(), day, Way.BEFORE, ahead.amount(), null, words, List.of()));
+        try {
+            return payments.take(
+                    new NewPayment(ahead.customerId(), day, Way.BEFORE, ahead.amount(), null, words, List.of()));
+        } catch (Refused refused) {
+            throw new Refused(refused.refusals().stream()
+                    .map(why -> "day".equals(why.field()) ? why.at("since") : why)
+                    .toList());
+        }
     }
 
     /** What was kept so and not undone, by customer. */
