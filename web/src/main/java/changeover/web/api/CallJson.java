@@ -6,9 +6,7 @@ import changeover.scheduling.calls.Heat;
 import changeover.scheduling.calls.Risk;
 import changeover.scheduling.calls.Trouble;
 import changeover.scheduling.calls.Urgency;
-import java.time.DateTimeException;
 import java.time.Instant;
-import java.time.OffsetDateTime;
 import java.util.Arrays;
 import java.util.Currency;
 import java.util.HashSet;
@@ -44,7 +42,7 @@ record CallJson(Asked asked, Instant now, Currency currency) {
                 asked.value("heat") == null ? Heat.UNKNOWN : Heat.ofCode(word(asked.oneOf("heat", HEATS))),
                 risks,
                 asked.yes("toldToLeave"),
-                instant("promisedBy"),
+                AskedInstant.of(asked, "promisedBy"),
                 asked.value("told") == null ? null : asked.money("told", currency),
                 asked.line("toldWords", 500));
     }
@@ -65,25 +63,5 @@ record CallJson(Asked asked, Instant now, Currency currency) {
 
     private static String word(String heat) {
         return heat.isEmpty() ? Heat.UNKNOWN.code() : heat;
-    }
-
-    @Nullable
-    Instant instant(String member) {
-        String said = asked.line(member, 60);
-        if (said == null) {
-            return null;
-        }
-        try {
-            Instant at = OffsetDateTime.parse(said).toInstant();
-            if (at.isAfter(Instant.parse("1900-01-01T00:00:00Z"))
-                    && at.isBefore(Instant.parse("9998-01-01T00:00:00Z"))) {
-                return at;
-            }
-        } catch (DateTimeException notAnInstant) {
-            asked.refuse(Refusal.of("typed.instant").at(member));
-            return null;
-        }
-        asked.refuse(Refusal.of("typed.instant").at(member));
-        return null;
     }
 }

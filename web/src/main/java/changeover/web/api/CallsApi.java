@@ -117,7 +117,7 @@ public class CallsApi {
             Asked asked = Asked.of(body, json);
             UUID home = asked.idOrNone("home");
             var read = new CallJson(asked, today.now(), businesses.current().currency());
-            Call.Facts facts = read.facts(home == null ? new UUID(0, 0) : home, read.instant("rangAt"));
+            Call.Facts facts = read.facts(home == null ? new UUID(0, 0) : home, AskedInstant.of(asked, "rangAt"));
             NewCaller newcomer = newcomer(asked, home, facts);
             asked.nothingElse();
             read.judge(facts);

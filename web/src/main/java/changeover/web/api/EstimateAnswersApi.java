@@ -21,8 +21,7 @@ import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.core.Response;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.OffsetDateTime;
-import java.time.format.DateTimeParseException;
+import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -168,21 +167,6 @@ public class EstimateAnswersApi {
     }
 
     private Instant at(Asked asked) {
-        String said = asked.line("at", 60);
-        if (said == null) {
-            return today.now();
-        }
-        try {
-            Instant at = OffsetDateTime.parse(said).toInstant();
-            if (at.isAfter(Instant.parse("1900-01-01T00:00:00Z"))
-                    && at.isBefore(Instant.parse("9998-01-01T00:00:00Z"))) {
-                return at;
-            }
-        } catch (DateTimeParseException notAnInstant) {
-            asked.refuse(Refusal.of("typed.instant").at("at"));
-            return today.now();
-        }
-        asked.refuse(Refusal.of("typed.instant").at("at"));
-        return today.now();
+        return Objects.requireNonNullElseGet(AskedInstant.of(asked, "at"), today::now);
     }
 }
