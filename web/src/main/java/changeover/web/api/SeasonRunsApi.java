@@ -13,7 +13,6 @@ import changeover.scheduling.dayplan.season.SeasonRun;
 import changeover.scheduling.dayplan.season.SeasonRunReading;
 import changeover.scheduling.dayplan.season.SeasonRuns;
 import changeover.web.session.Once;
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
@@ -131,7 +130,8 @@ public class SeasonRunsApi {
         return once.answer(operation, "plan run acceptance " + run + body, () -> {
             var _ = known(id, run);
             Asked asked = Asked.of(body, json);
-            @Nullable Set<UUID> visits = asked.value("visits") == null ? null : ids(asked, "visits");
+            @Nullable
+            Set<UUID> visits = asked.value("visits") == null ? null : new HashSet<>(AskedTexts.ids(asked, "visits"));
             asked.nothingElse().understood();
             int given = runs.accept(run, visits);
             return Once.Answer.done(Map.of("run", run, "given", given));
@@ -144,7 +144,7 @@ public class SeasonRunsApi {
         Window days = asked.value("year") == null
                 ? season.season().openingAt(today.day())
                 : season.season().opening(asked.whole("year", 2000, 2999));
-        Set<UUID> without = ids(asked, "without");
+        Set<UUID> without = new HashSet<>(AskedTexts.ids(asked, "without"));
         if (!without.stream().allMatch(this::isTechnician)) {
             asked.refuse(Refusal.of("appointment.nobody").at("without"));
         }
@@ -169,20 +169,8 @@ public class SeasonRunsApi {
         return Window.ofDays(first, last);
     }
 
-    private static Set<UUID> ids(Asked asked, String member) {
-        Set<UUID> ids = new HashSet<>();
-        for (String text : texts(asked, member)) {
-            try {
-                ids.add(UUID.fromString(text));
-            } catch (IllegalArgumentException notAnId) {
-                asked.refuse(Refusal.of("typed.id").at(member));
-            }
-        }
-        return ids;
-    }
-
     private static Set<String> words(Asked asked, String member, Set<String> known) {
-        Set<String> words = new HashSet<>(texts(asked, member));
+        Set<String> words = new HashSet<>(AskedTexts.of(asked, member));
         if (!known.containsAll(words)) {
             asked.refuse(Refusal.of(
                             "typed.one-of",
@@ -193,29 +181,6 @@ public class SeasonRunsApi {
             words.retainAll(known);
         }
         return words;
-    }
-
-    private static List<String> texts(Asked asked, String member) {
-        JsonNode value = asked.value(member);
-        if (value == null) {
-            return List.of();
-        }
-        if (!value.isArray() || value.size() > 10_000 || !all(value)) {
-            asked.refuse(Refusal.of("typed.list-of-texts").at(member));
-            return List.of();
-        }
-        return Stream.iterate(0, at -> at < value.size(), at -> at + 1)
-                .map(at -> value.get(at).asText())
-                .toList();
-    }
-
-    private static boolean all(JsonNode list) {
-        for (JsonNode one : list) {
-            if (!one.isTextual()) {
-                return false;
-            }
-        }
-        return true;
     }
 
     private boolean isTechnician(UUID person) {
