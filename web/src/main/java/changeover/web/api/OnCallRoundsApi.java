@@ -5,7 +5,6 @@ import changeover.contracts.words.Refusal;
 import changeover.scheduling.calls.OnCallRound;
 import changeover.scheduling.calls.OnCallRounds;
 import changeover.web.session.Once;
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
@@ -16,6 +15,7 @@ import jakarta.ws.rs.core.Response;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -67,19 +67,12 @@ public class OnCallRoundsApi {
     }
 
     private static List<UUID> order(Asked asked) {
-        List<UUID> order = new ArrayList<>();
-        JsonNode said = asked.value("order");
-        if (said != null && said.isArray() && said.size() <= MOST) {
-            for (JsonNode one : said) {
-                try {
-                    order.add(UUID.fromString(one.asText()));
-                } catch (IllegalArgumentException notAnId) {
-                    asked.refuse(Refusal.of("typed.id").at("order"));
-                }
-            }
-        }
+        List<UUID> order = AskedTexts.ids(asked, "order");
         if (order.isEmpty()) {
             asked.refuse(Refusal.of("on-call.round-of-nobody").at("order"));
+        } else if (order.size() > MOST) {
+            asked.refuse(Refusal.of("on-call.round-of-too-many", Map.of("most", MOST))
+                    .at("order"));
         }
         return order;
     }
