@@ -94,13 +94,18 @@ public class PartnerWork {
     }
 
     private List<Operation> operations(UUID visit, Said said) {
+        List<UUID> tasks = visits.tasksOf(visit).stream()
+                .filter(task -> task.who().equals("technician"))
+                .map(VisitTask::id)
+                .toList();
+        if (!tasks.containsAll(said.notDone())) {
+            throw Refusal.of("closeout.task-not-found").at("notDone").thrown();
+        }
         List<Operation> all = new ArrayList<>();
-        for (VisitTask task : visits.tasksOf(visit)) {
-            if (task.who().equals("technician")) {
-                boolean left = said.notDone().contains(task.id());
-                all.add(new Operation.TaskAnswered(
-                        task.id(), left ? Outcome.DEFERRED : Outcome.DONE, left ? said.notDoneWhy() : null));
-            }
+        for (UUID task : tasks) {
+            boolean left = said.notDone().contains(task);
+            all.add(new Operation.TaskAnswered(
+                    task, left ? Outcome.DEFERRED : Outcome.DONE, left ? said.notDoneWhy() : null));
         }
         all.add(new Operation.MinutesTold(said.minutes(), 0, null));
         if (said.words() != null) {

@@ -12,7 +12,6 @@ import changeover.scheduling.partnerwork.PartnerWork;
 import changeover.scheduling.visits.VisitLists;
 import changeover.web.session.Once;
 import changeover.web.session.PaperAnswer;
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
@@ -26,7 +25,6 @@ import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.core.Response;
 import java.time.LocalDate;
 import java.util.Base64;
-import java.util.HashSet;
 import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -133,7 +131,7 @@ public class VisitPartnerApi {
             var said = new PartnerWork.Said(
                     asked.day("day"),
                     asked.wholeOr("minutes", 0, 1440, 0),
-                    notDone(asked),
+                    Set.copyOf(AskedTexts.ids(asked, "notDone")),
                     asked.line("notDoneWhy", 500),
                     asked.line("note", 2000),
                     asked.line("receivedBy", 200),
@@ -142,21 +140,6 @@ public class VisitPartnerApi {
             work.close(id, said, Once.named(operation), current.person());
             return Once.Answer.done(document(id));
         });
-    }
-
-    private static Set<UUID> notDone(Asked asked) {
-        Set<UUID> left = new HashSet<>();
-        JsonNode list = asked.value("notDone");
-        if (list != null) {
-            for (JsonNode one : list) {
-                try {
-                    left.add(UUID.fromString(one.asText()));
-                } catch (IllegalArgumentException noId) {
-                    asked.refuse(Refusal.of("typed.choose").at("notDone"));
-                }
-            }
-        }
-        return left;
     }
 
     /** Keeps their report: {@code file}, a PDF or a picture in Base64. */
