@@ -15,7 +15,7 @@ import java.util.UUID;
 import java.util.function.BiFunction;
 
 /**
- * What stands on a visit's sheet after its operations, in the order they were taken: the first arrival, the last word on
+ * What stands on a visit's sheet after its operations, in the order they were taken: the earliest arrival, the last word on
  * every other subject, and every finding, part and photo that was not taken back.
  */
 record Sheet(Map<String, Taken> standing) {
@@ -33,10 +33,15 @@ record Sheet(Map<String, Taken> standing) {
         switch (taken.operation()) {
             case TakeBack(UUID operation) ->
                 next.values().removeIf(earlier -> earlier.id().equals(operation));
-            case Arrive() -> next.putIfAbsent("arrive", taken);
+            case Arrive() -> next.merge("arrive", taken, Sheet::earlier);
             default -> next.put(taken.operation().subject(taken.id()), taken);
         }
         return new Sheet(next);
+    }
+
+    /** Whoever types from paper presses that they are here long after those who were. */
+    private static Taken earlier(Taken one, Taken other) {
+        return other.at().isBefore(one.at()) ? other : one;
     }
 
     boolean isClosed() {

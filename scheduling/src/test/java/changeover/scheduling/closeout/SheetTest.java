@@ -203,6 +203,13 @@ class SheetTest {
                 OptionalInt.of(10),
                 sheet(new Arrive(), new Leave(), new Arrive()).minutes(),
                 "the first arrival");
+        assertEquals(
+                OptionalInt.of(30),
+                sheet().with(taken(7, new Arrive()))
+                        .with(taken(1, new Arrive()))
+                        .with(taken(4, new Leave()))
+                        .minutes(),
+                "the earliest arrival, whenever it was said");
         assertEquals(OptionalInt.empty(), sheet(new Leave(), new Arrive()).minutes());
     }
 

@@ -87,8 +87,8 @@ public class CloseOutApi {
     /**
      * A whole visit closed in one request, all or nothing: {@code tasks} (task, outcome, reason, cause), {@code others} (an
      * outcome for every task not named), {@code readings}, {@code findings}, {@code parts}, {@code minutes},
-     * {@code extraMinutes}, {@code arrivedAt} and {@code leftAt} where it is typed later from paper, {@code receivedBy} or {@code nobodyWhy}, {@code note}; or {@code operations} as devices send
-     * them.
+     * {@code extraMinutes}, {@code arrivedAt} and {@code leftAt}, both, where it is typed later from paper, {@code receivedBy}
+     * or {@code nobodyWhy}, {@code note}; or {@code operations} as devices send them.
      */
     @POST
     @Path("visits/{id}/closure")

@@ -6,9 +6,7 @@ import changeover.scheduling.closeout.SentOperation;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.time.DateTimeException;
 import java.time.Instant;
-import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -37,15 +35,7 @@ final class ClosureJson {
 
     /** @param checklist the visit's tasks, for the outcome of those that the document does not name */
     List<SentOperation> read(List<UUID> checklist) {
-        Instant arrived = hour("arrivedAt");
-        Instant left = hour("leftAt");
-        if (left != null) {
-            at = left;
-        }
-        say("arrive", body(), arrived == null ? at : arrived);
-        if (left != null) {
-            say("leave", body());
-        }
+        arrival();
         Set<UUID> named = new HashSet<>();
         for (Asked task : asked.each("tasks")) {
             UUID id = task.id("task");
@@ -84,6 +74,33 @@ final class ClosureJson {
         received();
         say("close", body());
         return sent;
+    }
+
+    /** Now, or when they came and left as paper says: both or neither. */
+    private void arrival() {
+        Instant arrived = hour("arrivedAt");
+        Instant left = hour("leftAt");
+        if (arrived != null && left != null) {
+            if (left.isBefore(arrived)) {
+                asked.refuse(Refusal.of("closeout.paper-left-before").at("leftAt"));
+            }
+            at = left;
+            say("arrive", body(), arrived);
+            say("leave", body());
+            return;
+        }
+        if ((asked.value("arrivedAt") == null) != (asked.value("leftAt") == null)) {
+            asked.refuse(Refusal.of("closeout.paper-both-times").at(arrived == null ? "arrivedAt" : "leftAt"));
+        }
+        say("arrive", body());
+    }
+
+    private @Nullable Instant hour(String member) {
+        Instant hour = AskedInstant.of(asked, member);
+        if (hour != null && hour.isAfter(now)) {
+            asked.refuse(Refusal.of("closeout.paper-to-come").at(member));
+        }
+        return hour;
     }
 
     private void each(String list, String kind, String... members) {
@@ -133,24 +150,6 @@ final class ClosureJson {
 
     private static ObjectNode body() {
         return JsonNodeFactory.instance.objectNode();
-    }
-
-    /** When they came or left, as paper says; null where nobody says so. */
-    private @Nullable Instant hour(String member) {
-        String said = asked.line(member, 60);
-        if (said == null) {
-            return null;
-        }
-        try {
-            Instant hour = OffsetDateTime.parse(said).toInstant();
-            if (!hour.isAfter(now)) {
-                return hour;
-            }
-            asked.refuse(Refusal.of("closeout.paper-to-come").at(member));
-        } catch (DateTimeException notAnInstant) {
-            asked.refuse(Refusal.of("typed.instant").at(member));
-        }
-        return null;
     }
 
     private void say(String kind, ObjectNode body) {

@@ -4,6 +4,7 @@ import static changeover.web.AShop.as;
 import static changeover.web.AShop.post;
 import static changeover.web.AShop.send;
 import static org.hamcrest.CoreMatchers.containsString;
+import static org.hamcrest.CoreMatchers.hasItem;
 import static org.hamcrest.CoreMatchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -94,6 +95,32 @@ class PaperTimesTest {
     }
 
     @Test
+    void the_papers_hours_count_though_whoever_types_pressed_that_they_are_here() {
+        var shop = shops.open("CA-QC", "en");
+        LocalDate yesterday = shops.in(shop, () -> today.day()).minusDays(1);
+        String visit = yesterdays(shop, yesterday);
+        String page = shop.at("field/visits/" + visit);
+        post(shop.office(), page + "/arrival", Map.of("made", UUID.randomUUID().toString()))
+                .statusCode(303);
+        post(
+                        shop.office(),
+                        page + "/closure",
+                        Map.of(
+                                "made",
+                                UUID.randomUUID().toString(),
+                                "rest",
+                                "yes",
+                                "by",
+                                "Anselm Birk",
+                                "arrived",
+                                "08:40",
+                                "left",
+                                "09:55"))
+                .statusCode(303);
+        isKept(shop, visit, yesterday);
+    }
+
+    @Test
     void the_api_takes_the_papers_hours_too() {
         var shop = shops.open("CA-QC", "en");
         LocalDate yesterday = shops.in(shop, () -> today.day()).minusDays(1);
@@ -113,6 +140,16 @@ class PaperTimesTest {
                         .toOffsetDateTime()
                         .toString()));
         send(shop.office(), shop.api("visits/" + visit + "/closure"), body).statusCode(422);
+        body.put(
+                "leftAt",
+                yesterday.atTime(8, 20).atZone(ZONE).toOffsetDateTime().toString());
+        send(shop.office(), shop.api("visits/" + visit + "/closure"), body)
+                .statusCode(422)
+                .body("refusals.code", hasItem("closeout.paper-left-before"));
+        body.remove("leftAt");
+        send(shop.office(), shop.api("visits/" + visit + "/closure"), body)
+                .statusCode(422)
+                .body("refusals.code", hasItem("closeout.paper-both-times"));
         body.put(
                 "leftAt",
                 yesterday.atTime(9, 55).atZone(ZONE).toOffsetDateTime().toString());
