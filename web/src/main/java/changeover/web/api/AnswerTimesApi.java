@@ -25,6 +25,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Within how many hours a caller is promised an answer: the business's own times by urgency, and what a plan says. */
@@ -62,8 +63,8 @@ public class AnswerTimesApi {
     public List<Hours> hours() {
         AnswerHours hours = times.hours();
         return Arrays.stream(Urgency.values())
-                .flatMap(urgency -> List.of(true, false).stream()
-                        .map(plan -> new Hours(urgency.code(), plan, hours.of(urgency, plan))))
+                .flatMap(urgency ->
+                        Stream.of(true, false).map(plan -> new Hours(urgency.code(), plan, hours.of(urgency, plan))))
                 .toList();
     }
 

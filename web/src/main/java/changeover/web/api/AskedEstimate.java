@@ -35,9 +35,7 @@ final class AskedEstimate {
             BigDecimal quantity = quantity(other);
             String unit = other.oneOf("unit", Set.copyOf(DraftsByHand.UNITS));
             Money price = other.money("unitPrice", currency);
-            String work = other.value("work") == null ? "repair" : other.oneOf("work", DraftsByHand.WORKS);
-            others.add(new OtherItem(
-                    words, quantity, unit.isEmpty() ? "C62" : unit, price, Work.of(work.isEmpty() ? "repair" : work)));
+            others.add(new OtherItem(words, quantity, unit.isEmpty() ? "C62" : unit, price, work(other)));
             other.nothingElse();
         }
         return new EstimateFacts(

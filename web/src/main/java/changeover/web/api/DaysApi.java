@@ -96,7 +96,8 @@ public class DaysApi {
     @GET
     @Transactional
     public List<Round> rounds(@PathParam("day") String said) {
-        List<DayPlan> all = plans.of(day(said));
+        LocalDate day = day(said);
+        List<DayPlan> all = plans.of(day);
         Map<UUID, HourState> known = states.of(all.stream()
                 .flatMap(plan -> plan.stops().stream())
                 .map(DayPlan.Stop::visitId)
@@ -106,7 +107,7 @@ public class DaysApi {
                                 .flatMap(plan -> plan.stops().stream())
                                 .map(DayPlan.Stop::homeId)
                                 .toList(),
-                        day(said))
+                        day)
                 .keySet();
         return all.stream().map(plan -> round(plan, known, closed)).toList();
     }

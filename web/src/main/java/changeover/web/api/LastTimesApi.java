@@ -74,6 +74,7 @@ public class LastTimesApi {
             Asked asked = Asked.of(body, json);
             Set<LastTimes.Of> known = new HashSet<>();
             list(id).forEach(one -> known.add(new LastTimes.Of(one.unit(), one.task())));
+            LocalDate latest = takeOver.dayOrToday();
             List<LastTimes.Told> told = new ArrayList<>();
             Set<LastTimes.Of> said = new HashSet<>();
             for (Asked one : asked.each("times")) {
@@ -85,10 +86,9 @@ public class LastTimesApi {
                             .at(one.path() + "task"));
                 } else if (!said.add(of)) {
                     one.refuse(Refusal.of("brought.told-twice").at(one.path() + "task"));
-                } else if (day != null && day.isAfter(takeOver.dayOrToday())) {
-                    one.refuse(
-                            Refusal.of("brought.after-take-over", Map.of("day", DayInWords.of(takeOver.dayOrToday())))
-                                    .at(one.path() + "day"));
+                } else if (day != null && day.isAfter(latest)) {
+                    one.refuse(Refusal.of("brought.after-take-over", Map.of("day", DayInWords.of(latest)))
+                            .at(one.path() + "day"));
                 }
                 told.add(new LastTimes.Told(id, of.unit(), of.task(), day));
             }

@@ -96,7 +96,7 @@ public class FindingPages {
                         "level",
                         FindingTyped.NOTHING,
                         "language",
-                        frames.of(null).locale().getLanguage())),
+                        frames.locale().getLanguage())),
                 UUID.randomUUID().toString());
     }
 

@@ -118,14 +118,13 @@ public class StopsPages {
                 .filter(one -> one.technicianId().toString().equals(technician))
                 .findFirst()
                 .orElseGet(() -> all.isEmpty() ? plans.of(current.person(), day) : all.getFirst());
-        Map<UUID, Word> words = servings.at(
-                plan.stops().stream().map(DayPlan.Stop::homeId).distinct().toList(), frame.today());
+        List<UUID> homes =
+                plan.stops().stream().map(DayPlan.Stop::homeId).distinct().toList();
+        Map<UUID, Word> words = servings.at(homes, frame.today());
         Set<UUID> waiting =
                 parts.waiting(plan.stops().stream().map(DayPlan.Stop::visitId).toList(), frame.today());
-        Map<UUID, String> stopped = stops.namesIn(
-                plan.stops().stream().map(DayPlan.Stop::homeId).distinct().toList(), frame);
-        Map<UUID, String> closed = shut.on(
-                plan.stops().stream().map(DayPlan.Stop::homeId).distinct().toList(), day, frame.locale());
+        Map<UUID, String> stopped = stops.namesIn(homes, frame);
+        Map<UUID, String> closed = shut.on(homes, day, frame.locale());
         List<Other> others = all.stream()
                 .map(one -> new Other(
                         one.technicianId(), one.technician(), one.stops().size()))

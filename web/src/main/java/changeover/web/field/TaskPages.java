@@ -106,7 +106,8 @@ public class TaskPages {
         var typed = new Typed(fields);
         return desk.answer(
                 () -> {
-                    StopLines.Lines before = checklists.lines(visits.found(id));
+                    VisitLists.Row row = visits.found(id);
+                    StopLines.Lines before = checklists.lines(row);
                     TaskLine line = line(before, task);
                     var sheet = new SheetSoFar(before.said());
                     var telling = new Telling(typed.id("made"), clock.instant());
@@ -114,7 +115,7 @@ public class TaskPages {
                     typed.understood();
                     telling.tell(closeOut, id, current.person());
                     String visit = "/" + slug + "/field/visits/" + id;
-                    Optional<UUID> stop = stopped.by(typed, visits.found(id));
+                    Optional<UUID> stop = stopped.by(typed, row);
                     if (stop.isPresent()) {
                         return SaidOnce.at(visit + "/stopped/" + stop.get(), "stopped");
                     }
