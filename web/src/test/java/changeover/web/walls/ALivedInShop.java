@@ -59,14 +59,20 @@ public class ALivedInShop {
 
     /** The business whose people reach out. */
     public synchronized Lived ours() {
-        first = first == null ? open("CA-QC", "fr") : first;
+        first = whole(first == null ? open("CA-QC", "fr") : first);
         return first;
     }
 
     /** The business that must not notice. */
     public synchronized Lived theirs() {
-        second = second == null ? open("CA-QC", "en") : second;
+        second = whole(second == null ? open("CA-QC", "en") : second);
         return second;
+    }
+
+    /** What other trials have taken back in their own business is there again. */
+    private Lived whole(Lived lived) {
+        write(lived.shop(), "again.sql");
+        return lived;
     }
 
     public Lived open(String region, String language) {
@@ -223,13 +229,6 @@ public class ALivedInShop {
                 .statusCode(201)
                 .extract()
                 .path("id");
-    }
-
-    /** What other trials have taken back in their own business is there again. */
-    void again() {
-        for (Lived lived : List.of(ours(), theirs())) {
-            write(lived.shop(), "again.sql");
-        }
     }
 
     /** Rows that no page of today writes, as the application's own role. */

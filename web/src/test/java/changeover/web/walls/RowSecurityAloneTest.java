@@ -59,7 +59,6 @@ class RowSecurityAloneTest {
     void twoBusinesses() {
         ours = shops.ours().shop().tenant();
         theirs = shops.theirs().shop().tenant();
-        shops.again();
     }
 
     @Test
