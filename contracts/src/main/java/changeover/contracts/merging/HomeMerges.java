@@ -150,6 +150,9 @@ public class HomeMerges {
     public void keepApart(UUID one, UUID other) {
         found(one);
         found(other);
+        if (one.equals(other)) {
+            throw Refusal.of("merge.one-and-the-same").thrown();
+        }
         boolean inOrder = one.compareTo(other) <= 0;
         rows.createNativeQuery("insert into homes_apart (home_id, other_id) values (:one, :other)"
                         + " on conflict on constraint two_homes_stay_two do nothing")

@@ -169,6 +169,9 @@ class AlikeHomesPagesTest {
         send(shop.office(), shop.api("merges/" + merge + "/undoing"), Map.of()).statusCode(200);
         send(shop.office(), shop.api("merges/" + merge + "/undoing"), Map.of()).statusCode(404);
         as(shop.office()).get(shop.api("merges")).then().body("size()", equalTo(0));
+        send(shop.office(), shop.api("homes/alike/apart"), Map.of("home", home, "other", home))
+                .statusCode(422)
+                .body("refusals.code", hasItem("merge.one-and-the-same"));
         send(shop.office(), shop.api("homes/alike/apart"), Map.of("home", home, "other", other))
                 .statusCode(200);
         as(shop.office()).get(shop.api("homes/alike")).then().body("size()", equalTo(0));
