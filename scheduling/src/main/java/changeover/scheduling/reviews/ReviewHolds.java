@@ -65,6 +65,11 @@ class ReviewHolds {
         if (standing.isEmpty()) {
             return;
         }
+        if (isAPartners(closed.visitId())) {
+            standing = standing.stream()
+                    .filter(rule -> rule.rule().kind() == ReviewKind.SEVERITY)
+                    .toList();
+        }
         var facts = new ReviewRule.Closed(
                 closed.technicianId(),
                 seconds.of(closed.visitId()).map(SecondHand::technicianId).orElse(null),
@@ -108,8 +113,18 @@ class ReviewHolds {
                 .orElse(null);
     }
 
+    /** Whoever writes down what a partner did did not do it: nothing that is asked of technicians is asked of them. */
+    private boolean isAPartners(UUID visit) {
+        return !rows.createNativeQuery("select 1 from partner_visit_done where visit_id = :visit", Object.class)
+                .setParameter("visit", visit)
+                .getResultList()
+                .isEmpty();
+    }
+
     private int closuresOf(UUID technician) {
-        return ((Number) rows.createNativeQuery("select count(*) from closure where technician_id = :technician")
+        return ((Number) rows.createNativeQuery("""
+                        select count(*) from closure c where c.technician_id = :technician and not exists (
+                          select 1 from partner_visit_done d where (d.tenant_id, d.visit_id) = (c.tenant_id, c.visit_id))""")
                         .setParameter("technician", technician)
                         .getSingleResult())
                 .intValue();

@@ -45,6 +45,8 @@ class VisitPartnerApiTest {
                         Map.of("kind", "licence", "expires", day.plusDays(90).toString()))
                 .statusCode(200);
         String with = shop.api("visits/" + visit + "/partner");
+        send(shop.owner(), shop.api("review-rules"), Map.of("kind", "first", "first", 5, "from", day.toString()))
+                .statusCode(201);
         send(shop.office(), with, Map.of("partner", partner, "day", day.toString(), "price", "220.00"))
                 .statusCode(200);
         var close = new HashMap<String, Object>(
@@ -69,5 +71,6 @@ class VisitPartnerApiTest {
                 .path("tasks.id");
         close.put("notDone", List.of(tasks.getFirst()));
         send(shop.office(), with + "/closure", close).statusCode(200).body("made", equalTo(true));
+        as(shop.office()).get(shop.api("reviews")).then().body("size()", equalTo(0));
     }
 }

@@ -4,6 +4,8 @@ import static changeover.web.AShop.as;
 import static changeover.web.AShop.post;
 import static changeover.web.AShop.send;
 import static org.hamcrest.CoreMatchers.containsString;
+import static org.hamcrest.CoreMatchers.equalTo;
+import static org.hamcrest.CoreMatchers.hasItem;
 import static org.hamcrest.CoreMatchers.not;
 
 import changeover.contracts.PostgresForTests;
@@ -86,6 +88,12 @@ class PartnerRefusedTest {
                     .statusCode(200)
                     .body(containsString("Brandt Gas"))
                     .body(not(containsString(link)));
+            send(shop.office(), shop.api("partners"), Map.of("name", "Brandt Gas", "trade", "gas", "phone", "555-0177"))
+                    .statusCode(201)
+                    .body("id", not(equalTo(partner)), "papers.size()", equalTo(0));
+            send(shop.office(), shop.api("partners"), Map.of("name", "Brandt Gas", "trade", "gas"))
+                    .statusCode(422)
+                    .body("refusals.code", hasItem("constraint.a_partner_is_known_once"));
         }
     }
 }
