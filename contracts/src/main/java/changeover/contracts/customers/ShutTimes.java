@@ -6,14 +6,26 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Nobody comes to a home while it is shut: a window of a visit is what is left of it, the longest run of open days. */
 public record ShutTimes(List<Window> times) {
 
     public static final ShutTimes NEVER = new ShutTimes(List.of());
 
+    private static final LocalDate FAR = LocalDate.of(9999, 1, 1);
+
     public ShutTimes {
         times = times.stream().sorted(Comparator.comparing(Window::from)).toList();
+    }
+
+    /** @param until null while nobody knows: then it counts as shut to the end */
+    public static Window time(LocalDate from, @Nullable LocalDate until) {
+        return new Window(from, until == null ? FAR : until);
+    }
+
+    public boolean isNever() {
+        return times.isEmpty();
     }
 
     public boolean on(LocalDate day) {

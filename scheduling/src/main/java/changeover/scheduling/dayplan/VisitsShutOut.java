@@ -47,8 +47,6 @@ public class VisitsShutOut {
                and not exists (select 1 from visit_ending e where e.tenant_id = v.tenant_id and e.visit_id = v.id)
                and """ + GivenOut.NOT + " order by v.window_until, v.id";
 
-    private static final LocalDate FAR = LocalDate.of(9999, 1, 1);
-
     /** A visit that has a day on which its home is shut. */
     public record Booked(
             UUID visit,
@@ -76,8 +74,7 @@ public class VisitsShutOut {
     }
 
     private static Window time(Tuple row) {
-        LocalDate until = row.get("until_day", LocalDate.class);
-        return new Window(row.get("from_day", LocalDate.class), until == null ? FAR : until);
+        return ShutTimes.time(row.get("from_day", LocalDate.class), row.get("until_day", LocalDate.class));
     }
 
     /** What has a day on which the home is shut: it wants another. */

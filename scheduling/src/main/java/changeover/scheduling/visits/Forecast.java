@@ -7,6 +7,7 @@ import changeover.contracts.catalogue.Due;
 import changeover.contracts.catalogue.NoLongerThisYear;
 import changeover.contracts.catalogue.OwnCatalogue;
 import changeover.contracts.catalogue.Task;
+import changeover.contracts.customers.ShutTimes;
 import changeover.contracts.words.Wording;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
@@ -20,15 +21,16 @@ final class Forecast {
 
     private Forecast() {}
 
-    static OfferForecast of(Term term, int visits, List<PromisedTask> tasks, OwnCatalogue.Own own) {
+    /** @param shut when the home is */
+    static OfferForecast of(Term term, int visits, List<PromisedTask> tasks, ShutTimes shut, OwnCatalogue.Own own) {
         List<Promise> promises = Promises.in(term, tasks, own.seasons());
-        VisitPlan plan = VisitPlan.of(promises, visits, term, List.of(), own.seasons(), own.longestVisit());
+        VisitPlan plan = VisitPlan.of(promises, shut, visits, term, own.seasons(), own.longestVisit());
         return new OfferForecast(
                 plan.visits().stream()
                         .map(visit -> new OfferForecast.Visit(
                                 visit.window(), visit.minutes(), visit.tasks().size()))
                         .toList(),
-                VisitsNeeded.of(promises, own.longestVisit()).visits(),
+                VisitsNeeded.of(OpenDays.of(promises, shut), own.longestVisit()).visits(),
                 plan.visits().stream().mapToInt(PlannedVisit::minutes).sum(),
                 plan.unkept().stream()
                         .map(unkept -> notKept(unkept, own.catalogue()))

@@ -5,6 +5,7 @@ import changeover.contracts.catalogue.Cadence;
 import changeover.contracts.catalogue.Due;
 import changeover.contracts.catalogue.History;
 import changeover.contracts.catalogue.SeasonRules;
+import changeover.contracts.customers.ShutTimes;
 import changeover.contracts.words.Wording;
 import io.agroal.api.AgroalDataSource;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -80,8 +81,13 @@ public class HouseholdAgain {
     @Inject
     AgroalDataSource datasource;
 
-    /** What a household owes one machine under one agreement, as it was sold. */
-    public record Owing(UUID agreementId, UUID homeId, UUID unit, String taskCode, Cadence sold, Term term) {}
+    /**
+     * What a household owes one machine under one agreement, as it was sold.
+     *
+     * @param shut when the home is
+     */
+    public record Owing(
+            UUID agreementId, UUID homeId, UUID unit, String taskCode, Cadence sold, Term term, ShutTimes shut) {}
 
     /** The last time and who had done it. */
     public record Last(LocalDate day, String by) {}
@@ -97,6 +103,7 @@ public class HouseholdAgain {
                 .setParameter("units", units)
                 .setParameter("day", day)
                 .getResultList();
+        Map<UUID, ShutTimes> shut = found.isEmpty() ? Map.of() : shut(homes);
         return found.stream()
                 .map(row -> new Owing(
                         row.get("agreement_id", UUID.class),
@@ -104,8 +111,17 @@ public class HouseholdAgain {
                         row.get("equipment_id", UUID.class),
                         row.get("task_code", String.class),
                         Cadence.ofJson(row.get("cadence", String.class)),
-                        new Term(row.get("term_from", LocalDate.class), row.get("term_until", LocalDate.class))))
+                        new Term(row.get("term_from", LocalDate.class), row.get("term_until", LocalDate.class)),
+                        shut.getOrDefault(row.get("home_id", UUID.class), ShutTimes.NEVER)))
                 .toList();
+    }
+
+    private Map<UUID, ShutTimes> shut(Collection<UUID> homes) {
+        try (var connection = datasource.getConnection()) {
+            return new ShutInYears(connection).ofHomes(homes);
+        } catch (SQLException cause) {
+            throw new IllegalStateException("when the homes are shut could not be read", cause);
+        }
     }
 
     /**
@@ -128,6 +144,7 @@ public class HouseholdAgain {
                 owing,
                 cadence.duesIn(rest, History.doneOn(last.day()), rules).stream()
                         .filter(due -> rest.contains(due.on()))
+                        .map(due -> OpenDays.of(due, owing.shut()))
                         .toList(),
                 words,
                 rest.from());
@@ -141,7 +158,9 @@ public class HouseholdAgain {
         store(
                 owing,
                 owing.sold().duesIn(owing.term(), last == null ? History.NONE : History.doneOn(last), rules).stream()
-                        .filter(due -> !due.on().isBefore(from) && owing.term().contains(due.on()))
+                        .filter(due -> owing.term().contains(due.on()))
+                        .map(due -> OpenDays.of(due, owing.shut()))
+                        .filter(due -> !due.on().isBefore(from))
                         .toList(),
                 words,
                 from);

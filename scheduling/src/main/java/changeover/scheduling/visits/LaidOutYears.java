@@ -5,6 +5,7 @@ import changeover.contracts.catalogue.Catalogue;
 import changeover.contracts.catalogue.LongestVisit;
 import changeover.contracts.catalogue.OwnCatalogue;
 import changeover.contracts.catalogue.SeasonRules;
+import changeover.contracts.customers.ShutTimes;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,14 +13,14 @@ import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
-/** Lays years out by the rule; homes with the same term, machines, promises and past are laid out once. Safe for several workers. */
+/** Lays years out by the rule; homes with the same term, machines, promises, past and shut days are laid out once. Safe for several workers. */
 final class LaidOutYears {
 
     /** Plans remembered, the latest used; a season's neighbours are often alike. */
     private static final int REMEMBERED = 2_000;
 
     /** All that the rule asks of a year, its machines counted instead of named. */
-    private record Alike(Term term, int visits, List<PromisedTask> tasks) {}
+    private record Alike(Term term, int visits, List<PromisedTask> tasks, ShutTimes shut) {}
 
     private final Catalogue catalogue;
     private final SeasonRules rules;
@@ -49,7 +50,7 @@ final class LaidOutYears {
             UUID standIn = standIns.computeIfAbsent(task.equipmentId(), _ -> PlannedYear.standIn(standIns.size()));
             tasks.add(task.on(standIn));
         }
-        Alike alike = new Alike(year.term(), year.visits(), tasks);
+        Alike alike = new Alike(year.term(), year.visits(), tasks, year.shut());
         VisitPlan plan = remembered(alike);
         if (plan == null) {
             plan = plan(alike);
@@ -68,6 +69,6 @@ final class LaidOutYears {
 
     private VisitPlan plan(Alike year) {
         return VisitPlan.of(
-                Promises.in(year.term(), year.tasks(), rules), year.visits(), year.term(), List.of(), rules, longest);
+                Promises.in(year.term(), year.tasks(), rules), year.shut(), year.visits(), year.term(), rules, longest);
     }
 }

@@ -3,6 +3,7 @@ package changeover.scheduling.visits;
 import changeover.contracts.calendar.DayInWords;
 import changeover.contracts.calendar.Window;
 import changeover.contracts.catalogue.LongestVisit;
+import changeover.contracts.customers.ShutTimes;
 import changeover.contracts.words.Wording;
 import java.util.List;
 import java.util.Optional;
@@ -42,6 +43,13 @@ public record PlannedVisit(@Nullable UUID pinned, Window window, List<Promise> t
 
     public Optional<UUID> pinnedVisit() {
         return Optional.ofNullable(pinned);
+    }
+
+    /** In the longest run of days on which the home is open, if there is any; one that has its day keeps it. */
+    PlannedVisit whileOpen(ShutTimes shut) {
+        return pinned != null || shut.isNever()
+                ? this
+                : new PlannedVisit(null, shut.longestOpen(window).orElse(window), tasks, longest);
     }
 
     /** Planning minutes on site. */

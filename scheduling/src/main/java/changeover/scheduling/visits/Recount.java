@@ -5,6 +5,7 @@ import changeover.contracts.calendar.Window;
 import changeover.contracts.catalogue.History;
 import changeover.contracts.catalogue.SeasonRules;
 import changeover.contracts.catalogue.Who;
+import changeover.contracts.customers.ShutTimes;
 import changeover.scheduling.visits.StandingVisit.StandingTask;
 import changeover.scheduling.visits.YearToPlan.UnitTask;
 import java.time.LocalDate;
@@ -57,6 +58,7 @@ record Recount(
     /**
      * @param done tasks that were done, each with its last day
      * @param unkept by task, the windows to come that no visit keeps
+     * @param shut when the home is; windows that were laid out before that was known stay
      * @param today what would have been due before it stays as it stands
      */
     static Recount of(
@@ -64,6 +66,7 @@ record Recount(
             List<StandingVisit> standing,
             List<PromisedTask> done,
             Map<UnitTask, List<Window>> unkept,
+            ShutTimes shut,
             SeasonRules rules,
             LocalDate today) {
         List<Promise> owed = new ArrayList<>();
@@ -75,8 +78,11 @@ record Recount(
             if (last != null && task.who() == Who.TECHNICIAN && task.cadence().countsFromLastTime()) {
                 UnitTask which = new UnitTask(task.equipmentId(), task.taskCode());
                 List<StandingTask> open = open(standing, which);
-                List<Promise> now = owed(term, task, countedFrom(standing, which, last, today), rules);
-                boolean asBefore = windows(now).equals(windows(open, unkept.getOrDefault(which, List.of())));
+                List<Promise> always = owed(term, task, countedFrom(standing, which, last, today), rules);
+                List<Promise> now = OpenDays.of(always, shut);
+                List<Window> before = windows(open, unkept.getOrDefault(which, List.of()));
+                boolean asBefore =
+                        windows(now).equals(before) || windows(always).equals(before);
                 boolean over = now.stream()
                         .anyMatch(promise -> !today.isBefore(promise.window().until()));
                 if (!asBefore && !over) {

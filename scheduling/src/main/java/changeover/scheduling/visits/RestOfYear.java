@@ -9,6 +9,7 @@ import changeover.contracts.catalogue.LongestVisit;
 import changeover.contracts.catalogue.OwnCatalogue;
 import changeover.contracts.catalogue.SeasonRules;
 import changeover.contracts.catalogue.Who;
+import changeover.contracts.customers.ShutTimes;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,6 +48,7 @@ record RestOfYear(VisitPlan plan, List<PromisedTask> done) {
                         .toList(),
                 known.visitsDone(),
                 known.lastVisit(),
+                year.shut(),
                 own.seasons(),
                 own.longestVisit(),
                 day);
@@ -56,6 +58,7 @@ record RestOfYear(VisitPlan plan, List<PromisedTask> done) {
      * @param sold visits that the plan sells for the whole term
      * @param visitsDone of them; null when nobody knows, then as few are laid out as keep what is owed
      * @param lastVisit null when nobody knows
+     * @param shut when the home is
      * @param day of the take-over, before the term's end
      */
     static RestOfYear of(
@@ -64,6 +67,7 @@ record RestOfYear(VisitPlan plan, List<PromisedTask> done) {
             List<PromisedTask> tasks,
             @Nullable Integer visitsDone,
             @Nullable LocalDate lastVisit,
+            ShutTimes shut,
             SeasonRules rules,
             LongestVisit longest,
             LocalDate day) {
@@ -79,8 +83,8 @@ record RestOfYear(VisitPlan plan, List<PromisedTask> done) {
             }
         }
         Term rest = PromisesLeft.rest(term, day);
-        int visits = visits(term, rest, sold, tasks, visitsDone, ahead, longest);
-        return new RestOfYear(VisitPlan.of(ahead, visits, rest, List.of(), rules, longest), done);
+        int visits = visits(term, rest, sold, tasks, visitsDone, OpenDays.of(ahead, shut), longest);
+        return new RestOfYear(VisitPlan.of(ahead, shut, visits, rest, rules, longest), done);
     }
 
     /** A part of the year in which it was done is over for it. */

@@ -4,6 +4,7 @@ import changeover.contracts.calendar.Term;
 import changeover.contracts.catalogue.LongestVisit;
 import changeover.contracts.catalogue.SeasonRules;
 import changeover.contracts.catalogue.Who;
+import changeover.contracts.customers.ShutTimes;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -62,6 +63,21 @@ public record VisitPlan(List<PlannedVisit> visits, List<Unkept> unkept, List<Pro
                 Unkept.of(left, drafts, longest),
                 household(promises),
                 packed.proof());
+    }
+
+    /** The same for a home that is shut for some time, no visit of which has its day yet. */
+    static VisitPlan of(
+            List<Promise> promises, ShutTimes shut, int sold, Term term, SeasonRules rules, LongestVisit longest) {
+        VisitPlan plan = OpenDays.laid(
+                promises,
+                shut,
+                owed -> of(owed, sold, term, List.of(), rules, longest),
+                laid -> laid.unkept().size());
+        return new VisitPlan(
+                plan.visits.stream().map(visit -> visit.whileOpen(shut)).toList(),
+                plan.unkept,
+                plan.household,
+                plan.proof);
     }
 
     /** What was left over goes where there is room for it after all; gives back the rest. */

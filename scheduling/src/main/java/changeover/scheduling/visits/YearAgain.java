@@ -3,6 +3,7 @@ package changeover.scheduling.visits;
 import changeover.contracts.calendar.Term;
 import changeover.contracts.catalogue.LongestVisit;
 import changeover.contracts.catalogue.SeasonRules;
+import changeover.contracts.customers.ShutTimes;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -66,6 +67,40 @@ record YearAgain(List<Kept> visits, List<Unkept> unkept, List<Promise> household
             LongestVisit longest,
             LocalDate day) {
         return of(term, sold, standing, left, MOVING, rules, longest, day);
+    }
+
+    /** The same for a home that is shut for some time. */
+    static YearAgain of(
+            YearToPlan year,
+            int sold,
+            List<StandingVisit> standing,
+            PromisesLeft left,
+            SeasonRules rules,
+            LongestVisit longest,
+            LocalDate day) {
+        return OpenDays.laid(
+                        left.ahead(),
+                        year.shut(),
+                        owed -> of(
+                                year.term(),
+                                sold,
+                                standing,
+                                new PromisesLeft(owed, left.passed()),
+                                rules,
+                                longest,
+                                day),
+                        again -> again.unkept().size())
+                .whileOpen(year.shut());
+    }
+
+    /** Visits that are laid out anew keep to the days on which the home is open. */
+    YearAgain whileOpen(ShutTimes shut) {
+        return new YearAgain(
+                visits.stream()
+                        .map(kept -> new Kept(kept.stood(), kept.visit().whileOpen(shut)))
+                        .toList(),
+                unkept,
+                household);
     }
 
     /** Visits whose work falls due on other days are laid anew with it; the others only where that keeps more. */

@@ -2,6 +2,7 @@ package changeover.scheduling.visits;
 
 import changeover.contracts.calendar.Term;
 import changeover.contracts.catalogue.Task;
+import changeover.contracts.customers.ShutTimes;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -11,9 +12,16 @@ import java.util.UUID;
  *
  * @param visits how many its plan sells
  * @param bases what a cadence rests on, where it is not the catalogue's
+ * @param shut when its home is
  */
 record YearToPlan(
-        UUID agreementId, UUID homeId, Term term, int visits, List<PromisedTask> tasks, Map<UnitTask, String> bases) {
+        UUID agreementId,
+        UUID homeId,
+        Term term,
+        int visits,
+        List<PromisedTask> tasks,
+        Map<UnitTask, String> bases,
+        ShutTimes shut) {
 
     /** One task on one machine. */
     record UnitTask(UUID unit, String task) {}

@@ -7,6 +7,7 @@ import changeover.contracts.agreements.Offer;
 import changeover.contracts.agreements.OfferForecast;
 import changeover.contracts.calendar.Term;
 import changeover.contracts.catalogue.OwnCatalogue;
+import changeover.contracts.customers.ShutTimes;
 import io.agroal.api.AgroalDataSource;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
@@ -146,8 +147,9 @@ public class Years implements CanItBeKept {
             List<PromisedTask> tasks = year.tasks().stream()
                     .filter(task -> one.machines().contains(task.equipmentId()))
                     .toList();
-            YearAgain again = YearAgain.of(
-                    year.term(), year.visits(), standing, tasks, own.seasons(), own.longestVisit(), one.day());
+            PromisesLeft left = PromisesLeft.of(year.term(), tasks, own.seasons(), one.day());
+            YearAgain again =
+                    YearAgain.of(year, year.visits(), standing, left, own.seasons(), own.longestVisit(), one.day());
             rows.add(year, again, standing);
         }
         rows.store(connection);
@@ -158,7 +160,10 @@ public class Years implements CanItBeKept {
         OwnCatalogue.Own own = trade.read();
         try (var connection = datasource.getConnection()) {
             List<PromisedTask> tasks = new YearsToPlan(connection, own.catalogue()).asOffered(homeId, term, promises);
-            return Forecast.of(term, visits, tasks, own);
+            ShutTimes shut = homeId == null
+                    ? ShutTimes.NEVER
+                    : new ShutInYears(connection).ofHomes(List.of(homeId)).getOrDefault(homeId, ShutTimes.NEVER);
+            return Forecast.of(term, visits, tasks, shut, own);
         } catch (SQLException cause) {
             throw new IllegalStateException("the past of the home could not be read", cause);
         }

@@ -2,6 +2,7 @@ package changeover.scheduling.visits;
 
 import changeover.contracts.calendar.Window;
 import changeover.contracts.catalogue.OwnCatalogue;
+import changeover.contracts.customers.ShutTimes;
 import changeover.contracts.tenants.Today;
 import changeover.scheduling.visits.YearToPlan.UnitTask;
 import io.agroal.api.AgroalDataSource;
@@ -21,6 +22,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Function;
 
 /**
  * What technicians really did moves what they still owe of it in the terms that are sold; a year in which nothing is owed on
@@ -53,6 +55,14 @@ public class YearsRecounted {
              where agreement_id = ? and equipment_id = ? and task_code = ? and due_until > ?
             """;
 
+    private record Laid(Recount recount, YearAgain again) {
+
+        static Laid of(YearToPlan year, Recount recount, OwnCatalogue.Own own, LocalDate day) {
+            return new Laid(
+                    recount, YearAgain.of(year.term(), year.visits(), recount, own.seasons(), own.longestVisit(), day));
+        }
+    }
+
     @Inject
     EntityManager rows;
 
@@ -81,26 +91,41 @@ public class YearsRecounted {
             var again = new YearAgainRows(new YearRows(own.catalogue()));
             for (YearToPlan year : years) {
                 Set<UnitTask> which = Objects.requireNonNull(done.get(year.agreementId()));
-                Recount recount = Recount.of(
-                        year.term(),
-                        standing.getOrDefault(year.agreementId(), List.of()),
-                        year.tasks().stream()
-                                .filter(task -> which.contains(new UnitTask(task.equipmentId(), task.taskCode())))
-                                .toList(),
-                        unkept.getOrDefault(year.agreementId(), Map.of()),
-                        own.seasons(),
+                Laid laid = laid(
+                        year,
+                        shut -> Recount.of(
+                                year.term(),
+                                standing.getOrDefault(year.agreementId(), List.of()),
+                                year.tasks().stream()
+                                        .filter(task ->
+                                                which.contains(new UnitTask(task.equipmentId(), task.taskCode())))
+                                        .toList(),
+                                unkept.getOrDefault(year.agreementId(), Map.of()),
+                                shut,
+                                own.seasons(),
+                                day),
+                        own,
                         day);
-                if (!recount.changesNothing()) {
-                    forgetUnkept(connection, year.agreementId(), recount.tasks(), day);
-                    YearAgain laid =
-                            YearAgain.of(year.term(), year.visits(), recount, own.seasons(), own.longestVisit(), day);
-                    again.add(year, laid, recount);
+                if (!laid.recount.changesNothing()) {
+                    forgetUnkept(connection, year.agreementId(), laid.recount.tasks(), day);
+                    again.add(year, laid.again.whileOpen(year.shut()), laid.recount);
                 }
             }
             again.store(connection);
         } catch (SQLException cause) {
             throw new IllegalStateException("what was done could not be counted from", cause);
         }
+    }
+
+    /** That a home is shut for some days costs no promise: where less would be kept for it, what is owed keeps all its days. */
+    private static Laid laid(
+            YearToPlan year, Function<ShutTimes, Recount> counted, OwnCatalogue.Own own, LocalDate day) {
+        Laid open = Laid.of(year, counted.apply(year.shut()), own, day);
+        if (year.shut().isNever() || open.again.unkept().isEmpty()) {
+            return open;
+        }
+        Laid always = Laid.of(year, counted.apply(ShutTimes.NEVER), own, day);
+        return open.again.unkept().size() <= always.again.unkept().size() ? open : always;
     }
 
     @SuppressWarnings("unchecked")

@@ -8,6 +8,7 @@ import changeover.contracts.catalogue.Catalogue;
 import changeover.contracts.catalogue.History;
 import changeover.contracts.catalogue.Task;
 import changeover.contracts.catalogue.Who;
+import changeover.contracts.customers.ShutTimes;
 import changeover.scheduling.visits.YearToPlan.UnitTask;
 import java.sql.Connection;
 import java.sql.ResultSet;
@@ -22,7 +23,7 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What agreements promise, with what is known of each machine's past: four statements, however many agreements. An
+ * What agreements promise, with what is known of each machine's past and of shut homes: five statements, however many agreements. An
  * agreement whose year was planned before is not read again.
  */
 final class YearsToPlan {
@@ -110,17 +111,25 @@ final class YearsToPlan {
                         new Term(day(row, 3), day(row, 4)),
                         row.getInt(5),
                         List.of(),
-                        Map.of())));
+                        Map.of(),
+                        ShutTimes.NEVER)));
         if (open.isEmpty()) {
             return List.of();
         }
-        Map<UUID, Drawn> drawn =
-                promises(open.stream().map(YearToPlan::agreementId).toList());
+        List<UUID> ids = open.stream().map(YearToPlan::agreementId).toList();
+        Map<UUID, Drawn> drawn = promises(ids);
+        Map<UUID, ShutTimes> shut = new ShutInYears(connection).ofAgreements(ids);
         return open.stream()
                 .map(year -> {
                     Drawn of = drawn.getOrDefault(year.agreementId(), Drawn.NOTHING);
                     return new YearToPlan(
-                            year.agreementId(), year.homeId(), year.term(), year.visits(), of.tasks, of.bases);
+                            year.agreementId(),
+                            year.homeId(),
+                            year.term(),
+                            year.visits(),
+                            of.tasks,
+                            of.bases,
+                            shut.getOrDefault(year.agreementId(), ShutTimes.NEVER));
                 })
                 .toList();
     }

@@ -177,13 +177,13 @@ class YearsToldAgain {
         LocalDate day = latest(today, one.takenOver());
         PromisesLeft left = owed(year, one, own, day);
         if (one.takenOver() == null) {
-            return YearAgain.of(year.term(), year.visits(), standing, left, own.seasons(), own.longestVisit(), day);
+            return YearAgain.of(year, year.visits(), standing, left, own.seasons(), own.longestVisit(), day);
         }
         int most = one.visitsDone() == null ? year.visits() : Math.max(0, year.visits() - one.visitsDone());
         int sold = Math.min(most, standing.size());
         YearAgain laid;
         do {
-            laid = YearAgain.of(year.term(), sold, standing, left, own.seasons(), own.longestVisit(), day);
+            laid = YearAgain.of(year, sold, standing, left, own.seasons(), own.longestVisit(), day);
         } while (!laid.unkept().isEmpty() && sold++ < most);
         return laid;
     }

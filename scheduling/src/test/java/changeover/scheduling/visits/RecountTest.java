@@ -10,6 +10,7 @@ import changeover.contracts.catalogue.Due;
 import changeover.contracts.catalogue.History;
 import changeover.contracts.catalogue.SeasonRules;
 import changeover.contracts.catalogue.Who;
+import changeover.contracts.customers.ShutTimes;
 import changeover.contracts.words.Wording;
 import changeover.scheduling.visits.StandingVisit.StandingTask;
 import java.time.LocalDate;
@@ -66,6 +67,7 @@ class RecountTest {
                 standing,
                 List.of(new PromisedTask(MACHINE, TASK, Who.TECHNICIAN, 30, cadence, false, history)),
                 Map.of(),
+                ShutTimes.NEVER,
                 SeasonRules.USUAL,
                 LocalDate.parse(today));
     }

@@ -10,6 +10,7 @@ import changeover.contracts.catalogue.History;
 import changeover.contracts.catalogue.LongestVisit;
 import changeover.contracts.catalogue.SeasonRules;
 import changeover.contracts.catalogue.Who;
+import changeover.contracts.customers.ShutTimes;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
@@ -34,7 +35,8 @@ class RestOfYearTest {
             task("rarely", new Cadence.EveryMonths(30, 24, 36)));
 
     private static RestOfYear rest(@Nullable Integer visitsDone, @Nullable LocalDate lastVisit) {
-        return RestOfYear.of(TERM, 2, TASKS, visitsDone, lastVisit, COLD, LongestVisit.ANY, TAKEN_OVER);
+        return RestOfYear.of(
+                TERM, 2, TASKS, visitsDone, lastVisit, ShutTimes.NEVER, COLD, LongestVisit.ANY, TAKEN_OVER);
     }
 
     private static List<String> kept(RestOfYear rest) {
@@ -79,7 +81,8 @@ class RestOfYearTest {
 
     @Test
     void a_home_whose_machines_are_to_be_read_gets_its_share_of_the_visits() {
-        RestOfYear rest = RestOfYear.of(TERM, 2, List.of(), null, null, COLD, LongestVisit.ANY, TAKEN_OVER);
+        RestOfYear rest =
+                RestOfYear.of(TERM, 2, List.of(), null, null, ShutTimes.NEVER, COLD, LongestVisit.ANY, TAKEN_OVER);
         assertEquals(1, rest.plan().visits().size());
     }
 }

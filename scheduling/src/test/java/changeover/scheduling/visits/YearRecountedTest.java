@@ -7,6 +7,7 @@ import changeover.contracts.catalogue.History;
 import changeover.contracts.catalogue.LongestVisit;
 import changeover.contracts.catalogue.SeasonRules;
 import changeover.contracts.catalogue.Who;
+import changeover.contracts.customers.ShutTimes;
 import changeover.scheduling.visits.StandingVisit.StandingTask;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -62,6 +63,7 @@ class YearRecountedTest {
                 Map.of(
                         new YearToPlan.UnitTask(RecountTest.MACHINE, RecountTest.TASK),
                         List.of(again.unkept().getFirst().promise().window())),
+                ShutTimes.NEVER,
                 SeasonRules.USUAL,
                 LocalDate.of(2026, 4, 1));
         assertTrue(second.changesNothing());

@@ -1,6 +1,5 @@
 package changeover.web.office;
 
-import changeover.contracts.calendar.Window;
 import changeover.contracts.customers.Home;
 import changeover.contracts.customers.Homes;
 import changeover.contracts.customers.HomesShut;
@@ -40,8 +39,6 @@ import java.util.UUID;
 @Produces(MediaType.TEXT_HTML)
 @RolesAllowed({"owner", "office"})
 public class ShutPages {
-
-    private static final LocalDate FAR = LocalDate.of(9999, 1, 1);
 
     public record Line(UUID id, String from, String words, boolean over, boolean opened) {}
 
@@ -132,7 +129,7 @@ public class ShutPages {
         LocalDate day = today.day();
         List<HomesShut.Shut> times = shut.of(id);
         var closed = new ShutTimes(times.stream()
-                .map(one -> new Window(one.from(), one.until() == null ? FAR : one.until()))
+                .map(one -> ShutTimes.time(one.from(), one.until()))
                 .toList());
         ShutWords words = Bundles.of(ShutWords.class, frame.locale());
         return Pages.shut(
