@@ -231,12 +231,8 @@ class RecountTest {
     /** What was told so late that the next time is over by now stays as it was laid. */
     @Test
     void whatIsToldTooLateMovesNothing() {
-        assertTrue(recount(
-                        EACH_QUARTER,
-                        CALENDAR_YEAR,
-                        "2026-03-10",
-                        List.of(visit(0, "2026-06-01..2026-08-01")),
-                        "2026-07-11")
+        List<StandingVisit> laid = List.of(visit(0, "2026-06-01..2026-08-01"));
+        assertTrue(recount(EACH_QUARTER, CALENDAR_YEAR, "2026-03-10", laid, "2026-07-11")
                 .changesNothing());
     }
 
