@@ -13,7 +13,7 @@ import org.hibernate.query.NativeQuery;
 /**
  * A home is found when every word asked for stands in its line of plain words, which the database keeps in
  * {@code home_search}; accents, capitals and the punctuation of telephones and serials do not matter. Homes where the
- * words asked for begin a word come first.
+ * words asked for are or begin a word come first: number 2 before number 23 before number 12.
  */
 @ApplicationScoped
 class HomeSearch {
@@ -56,9 +56,11 @@ class HomeSearch {
         var holds = new StringBuilder();
         for (int index = 0; index < words.size(); index++) {
             said.append(", search_words(:word%d) as word%d".formatted(index, index));
-            rank.append(" + cast(' ' || s.words like '% ' || asked.word")
-                    .append(index)
-                    .append(" || '%' as int)");
+            for (String end : List.of(" || '%' as int)", " || ' %' as int)")) {
+                rank.append(" + cast(' ' || s.words || ' ' like '% ' || asked.word")
+                        .append(index)
+                        .append(end);
+            }
             holds.append(" and s.words like '%' || asked.word").append(index).append(" || '%'");
         }
         var query = rows.createNativeQuery(FOUND.formatted(said, rank, holds), Tuple.class)

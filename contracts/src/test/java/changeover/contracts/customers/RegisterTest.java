@@ -135,6 +135,13 @@ class RegisterTest {
                 current.run(tenant, person, () -> homes.find("lafleur %", 10)).size() == 1);
         assertTrue(current.run(tenant, person, () -> homes.find("nobody' or '1'='1", 10))
                 .isEmpty());
+        aHome("112, rue de l’Église");
+        aHome("125, rue de l’Église");
+        assertEquals(
+                home,
+                current.run(tenant, person, () -> homes.find("12 église", 10))
+                        .getFirst()
+                        .id());
         UUID other = open();
         assertTrue(current.run(other, person, () -> homes.find("lafleur", 10)).isEmpty());
     }

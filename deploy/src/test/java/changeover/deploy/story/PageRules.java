@@ -32,7 +32,7 @@ final class PageRules {
     /** A key of a message, a code of an enumeration, an empty value. */
     private static final Pattern RAW = Pattern.compile(
             "\\b(null|UNKNOWN|NOT_FOUND|[A-Z]{3,}_[A-Z]{3,}|Optional(\\.empty|\\[)|(msg|said|visit|agreement|plan|invoice|typed"
-                    + "|closeout|deal|money|homes)[.:][a-z][a-z_-]+)\\b");
+                    + "|closeout|deal|money|homes)[.:][a-z][a-z_-]+)\\b|(?<!\\.)\\.\\.(?!\\.)");
 
     private static final String WORDS = """
             const page = document.body.cloneNode(true);

@@ -151,6 +151,9 @@ public interface OldSheetWords {
     @Message("Kept for the next file.")
     String words_hint();
 
+    @Message("No plan is written yet. Write one, then come back to this file.")
+    String plan_first();
+
     @Message("read at the first visit")
     String read_first();
 

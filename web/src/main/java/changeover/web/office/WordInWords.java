@@ -29,8 +29,8 @@ public class WordInWords {
         Window days = Window.ofDays(first, frame.today());
         WordKept counts = words.over(days);
         return new View(
-                frame.brief(first),
-                frame.brief(frame.today()),
+                frame.inWords(first),
+                frame.inWords(frame.today()),
                 Math.max(0, counts.judged() - counts.againstUs()),
                 counts.judged(),
                 counts.percent(),

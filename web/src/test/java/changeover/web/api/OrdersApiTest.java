@@ -116,6 +116,54 @@ class OrdersApiTest {
     }
 
     @Test
+    void what_was_agreed_to_for_a_visit_holds_for_the_one_that_brings_its_part() {
+        var shop = shops.open("CA-QC", "en");
+        UUID visit = visit(shop);
+        UUID home = shops.in(shop, () -> visits.find(visit).orElseThrow().homeId());
+        List<String> estimates = List.of("The motor", "Another day").stream()
+                .map(words -> send(
+                                shop.office(),
+                                shop.api("estimates"),
+                                Map.of(
+                                        "home", home.toString(),
+                                        "visit", visit.toString(),
+                                        "words", words,
+                                        "validUntil", TODAY.plusDays(20).toString(),
+                                        "others",
+                                                List.of(Map.of(
+                                                        "words",
+                                                        "Sealing",
+                                                        "quantity",
+                                                        "2",
+                                                        "unit",
+                                                        "C62",
+                                                        "unitPrice",
+                                                        "50.25"))))
+                        .statusCode(201)
+                        .extract()
+                        .<String>path("id"))
+                .toList();
+        String agreed = shop.api("estimates/" + estimates.getFirst());
+        send(shop.office(), agreed + "/offer", Map.of()).statusCode(200);
+        send(shop.office(), agreed + "/answer", Map.of("how", "accepted", "by", "Anselm Birk", "channel", "call"))
+                .statusCode(200)
+                .body("visits.size()", equalTo(0));
+        String order = send(shop.office(), shop.api("part-orders"), said(visit))
+                .statusCode(201)
+                .extract()
+                .path("id");
+        String second = send(shop.office(), shop.api("part-orders/" + order + "/visit"), Map.of())
+                .statusCode(200)
+                .extract()
+                .path("secondVisit");
+        as(shop.office()).get(agreed).then().body("visits", equalTo(List.of(second)));
+        as(shop.office())
+                .get(shop.api("estimates/" + estimates.getLast()))
+                .then()
+                .body("visits.size()", equalTo(0));
+    }
+
+    @Test
     void what_is_wrong_is_said_at_its_member_and_a_colleagues_visit_is_not_found() {
         var shop = shops.open("CA-ON", "en");
         var other = shops.open("CA-ON", "en");
