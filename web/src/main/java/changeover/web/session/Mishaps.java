@@ -9,12 +9,14 @@ import io.quarkus.security.ForbiddenException;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.WebApplicationException;
+import jakarta.ws.rs.container.ContainerResponseContext;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
+import org.jboss.resteasy.reactive.server.ServerResponseFilter;
 
 /**
  * What is said when something is not done: to pages in words, to the API as a problem document (RFC 9457). A refusal is
@@ -63,6 +65,18 @@ class Mishaps {
                         ? "Quelque chose s’est brisé chez nous. Rien n’a été changé. Dites-nous ce numéro : " + id
                         : "Something of ours broke. Nothing was changed. Tell us this number: " + id,
                 id);
+    }
+
+    /** A form that stood open too long, or came from elsewhere, is turned away before anybody reads it: with a blank page, but for this. */
+    @ServerResponseFilter
+    void turnedAway(ContainerResponseContext response, RoutingContext context) {
+        if (response.getStatus() == 400 && !response.hasEntity() && !isApi(context)) {
+            String sentence = fr(context)
+                    ? "Cette page est restée ouverte trop longtemps. Revenez en arrière, rechargez-la et envoyez de nouveau; rien n’a été changé."
+                    : "This page stood open too long. Go back, load it anew and send it again; nothing was changed.";
+            Response page = said(context, 400, sentence, "");
+            response.setEntity(page.getEntity(), null, page.getMediaType());
+        }
     }
 
     private static Response refused(List<Refusal> refusals, RoutingContext context) {
