@@ -34,7 +34,7 @@ final class CheckCommand implements AdminCommand {
             throw new Refusing("check takes no words.");
         }
         boolean well = true;
-        try (Connection owner = running.connect("owner")) {
+        try (Connection owner = asOfNow(running.connect("owner"))) {
             for (Invariant invariant : Invariants.all()) {
                 if (exists(owner, invariant.table())) {
                     well &= holds(owner, invariant);
@@ -125,7 +125,7 @@ final class CheckCommand implements AdminCommand {
         long bad = 0;
         try (Statement statement = owner.createStatement();
                 ResultSet business = statement.executeQuery("select id::text, currency from business");
-                Connection app = running.connect("app");
+                Connection app = asOfNow(running.connect("app"));
                 PreparedStatement enter = app.prepareStatement("select set_config('app.tenant', ?, false)")) {
             while (business.next()) {
                 enter.setString(1, business.getString(1));
@@ -137,6 +137,13 @@ final class CheckCommand implements AdminCommand {
             }
         }
         return said("journal", rows, bad);
+    }
+
+    /** One picture of the rows for all that is asked, while people go on working. */
+    private static Connection asOfNow(Connection connection) throws SQLException {
+        connection.setTransactionIsolation(Connection.TRANSACTION_REPEATABLE_READ);
+        connection.setAutoCommit(false);
+        return connection;
     }
 
     private static boolean exists(Connection owner, String table) throws SQLException {

@@ -46,11 +46,11 @@ final class OwedInvariants {
                                 on c.tenant_id = s.tenant_id and c.credits_id = s.invoice_id
                              group by s.tenant_id, s.id, s.total_minor) x"""),
             new Invariant("payments-spread-once", "payment_allocation", """
-                    select count(*), count(*) filter (where spread > amount_minor + rounding_minor)
-                      from (select p.amount_minor, p.rounding_minor, coalesce(sum(a.amount_minor), 0) as spread
+                    select count(*), count(*) filter (where spread > amount_minor)
+                      from (select p.amount_minor, coalesce(sum(a.amount_minor), 0) as spread
                               from payment p
                               left join payment_allocation a on a.tenant_id = p.tenant_id and a.payment_id = p.id
-                             group by p.tenant_id, p.id, p.amount_minor, p.rounding_minor) x"""),
+                             group by p.tenant_id, p.id, p.amount_minor) x"""),
             new Invariant("write-offs", "write_off", """
                     with given as (
                       select w.tenant_id, w.invoice_id, sum(w.amount_minor) as minor from write_off w group by 1, 2),

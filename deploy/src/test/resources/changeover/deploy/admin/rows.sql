@@ -52,6 +52,12 @@ insert into payment_allocation (payment_id, invoice_id, amount_minor, day) value
 insert into deposit_return (deposit_id, refund_id)
   select id, '00000000-0000-7000-8000-000000000032' from deposit where number = 1;
 
+-- 34.62 is paid in cash with 34.60.
+insert into payment (id, kind, customer_id, day, way, amount_minor, rounding_minor, currency) values
+  ('00000000-0000-7000-8000-000000000034', 'payment', '00000000-0000-7000-8000-000000000030', '2026-03-10', 'cash', 3462, -2, 'CAD');
+insert into payment_allocation (payment_id, invoice_id, amount_minor, day) values
+  ('00000000-0000-7000-8000-000000000034', uuidv7(), 3462, '2026-03-10');
+
 -- A machine was stopped for an electrician, then for a gas fitter, who put it back.
 insert into finding (id, visit_id, home_id, level, text, language, told_to, answer, day, cleared_on, cleared_by, cleared_why) values
   ('00000000-0000-7000-8000-000000000040', '00000000-0000-7000-8000-000000000011', '00000000-0000-7000-8000-000000000010',
