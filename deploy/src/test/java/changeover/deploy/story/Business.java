@@ -82,7 +82,7 @@ record Business(
     }
 
     String technician() {
-        return in("Mika Tarneau", "Mika Tarn");
+        return in("Mika Tarneau (gaz)", "Mika Tarn & Sons");
     }
 
     String technicianMail() {

@@ -1,5 +1,6 @@
 package changeover.web.session;
 
+import changeover.contracts.words.Refusal;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.core.Response;
@@ -8,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.regex.Pattern;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.keycloak.admin.client.CreatedResponseUtil;
 import org.keycloak.admin.client.Keycloak;
@@ -28,6 +30,12 @@ public class SignIns {
     /** Letters and digits that nobody takes for one another when reading them aloud. */
     private static final String CLEAR = "abcdefghjkmnpqrstuvwxyz23456789";
 
+    private static final int CREATED = 201;
+    private static final int NOT_TAKEN = 400;
+
+    /** What Keycloak takes for no name (its person-name-prohibited-characters, as shipped); our own name of the person keeps it. */
+    private static final Pattern NO_NAME = Pattern.compile("[<>&\"$%!#?§;*~/\\\\|^=\\[\\]{}()\\p{Cntrl}]+");
+
     @Inject
     Keycloak keycloak;
 
@@ -45,7 +53,13 @@ public class SignIns {
         }
         String password = password();
         try (Response made = users.create(user(email, name, language, password))) {
-            return new Invited(UUID.fromString(CreatedResponseUtil.getCreatedId(made)), Optional.of(password));
+            return switch (made.getStatus()) {
+                case CREATED ->
+                    new Invited(UUID.fromString(CreatedResponseUtil.getCreatedId(made)), Optional.of(password));
+                case NOT_TAKEN ->
+                    throw Refusal.of("sign-in.not-taken").at("email").thrown();
+                default -> throw new IllegalStateException("a sign-in could not be made, status " + made.getStatus());
+            };
         }
     }
 
@@ -69,9 +83,11 @@ public class SignIns {
         user.setEmail(email);
         user.setEmailVerified(true);
         user.setEnabled(true);
-        int last = name.lastIndexOf(' ');
-        user.setFirstName(last < 0 ? name : name.substring(0, last));
-        user.setLastName(last < 0 ? name : name.substring(last + 1));
+        String plain = NO_NAME.matcher(name).replaceAll(" ").strip();
+        String called = plain.isEmpty() ? email : plain;
+        int last = called.lastIndexOf(' ');
+        user.setFirstName(last < 0 ? called : called.substring(0, last));
+        user.setLastName(last < 0 ? called : called.substring(last + 1));
         user.setAttributes(Map.of("locale", List.of(language)));
         user.setCredentials(List.of(temporary(password)));
         return user;
