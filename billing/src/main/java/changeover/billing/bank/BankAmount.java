@@ -18,6 +18,9 @@ final class BankAmount {
 
     private static final Pattern CURRENCY = Pattern.compile("[$€£]|[A-Z]{3}");
 
+    /** As on every form: no document and no payment is larger. */
+    private static final BigDecimal MOST = new BigDecimal("99999999.99");
+
     private BankAmount() {}
 
     /** The currency that is written beside the amount, when it is not this one (ISO 4217); the dollar's sign is any dollar's. */
@@ -49,5 +52,10 @@ final class BankAmount {
         String plain = decimalComma ? digits.replace(".", "").replace(',', '.') : digits.replace(",", "");
         BigDecimal amount = new BigDecimal(plain.replace("'", ""));
         return Optional.of(out ? amount.negate() : amount);
+    }
+
+    /** Whether it is larger than anything that is owed or paid here, in or out. */
+    static boolean isTooMuch(BigDecimal amount) {
+        return amount.abs().compareTo(MOST) > 0;
     }
 }

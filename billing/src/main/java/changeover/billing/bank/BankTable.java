@@ -54,6 +54,7 @@ public final class BankTable {
             if (number > columns.headRows() && !blank) {
                 inOurs(row, columns, number, inCurrency);
                 ReadLine line = line(row, columns, number, alike);
+                inBounds(line.amount(), number);
                 ending.next(row.size(), line.amount(), endsWithAmount(row, columns));
                 if (line.amount().signum() != 0) {
                     lines.add(line);
@@ -80,6 +81,14 @@ public final class BankTable {
                             .at("file")
                             .thrown();
                 });
+    }
+
+    private static void inBounds(BigDecimal amount, int number) {
+        if (BankAmount.isTooMuch(amount)) {
+            throw Refusal.of("bank.row-too-much", Map.of("row", number))
+                    .at("file")
+                    .thrown();
+        }
     }
 
     private static ReadLine line(CSVRecord row, Columns columns, int number, Map<String, Integer> alike) {

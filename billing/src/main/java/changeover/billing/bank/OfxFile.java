@@ -131,6 +131,11 @@ public final class OfxFile {
                     .at("file")
                     .thrown();
         }
+        if (BankAmount.isTooMuch(amount.get())) {
+            throw Refusal.of("bank.ofx-too-much", Map.of("number", lines.size() + 1))
+                    .at("file")
+                    .thrown();
+        }
         if (amount.get().signum() != 0) {
             String number = said.getOrDefault("CHECKNUM", said.getOrDefault("REFNUM", ""));
             String words = BankText.words(said.getOrDefault("NAME", "") + " " + said.getOrDefault("MEMO", ""), 500);

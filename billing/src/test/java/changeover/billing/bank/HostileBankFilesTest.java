@@ -78,6 +78,21 @@ class HostileBankFilesTest {
     }
 
     @Test
+    void more_than_anything_that_is_owed_is_refused_in_its_row() {
+        business.in(business.quebec(), () -> {
+            UUID bank = bank();
+            for (String sign : List.of("", "-")) {
+                refused(bank, "bank.row-too-much", "2026-10-01,Ida,1.00,\n2026-10-01,Ida," + sign + "100000000.00,");
+                refused(bank, "bank.ofx-too-much", OFX.formatted("7", sign + "999999999999.99", "1", "Ida", ""));
+            }
+            assertEquals(
+                    2,
+                    files.take(bank, bytes("2026-10-01,Ida,99999999.99,\n2026-10-01,Ida,-99999999.99,"))
+                            .fresh());
+        });
+    }
+
+    @Test
     void letters_that_are_none_are_left_out() {
         business.in(business.quebec(), () -> {
             String file = OFX.formatted("7&#55357;", "1.00", "1&#0;", "Ida&#55357; Roe&#8238;", "=1+1 <b &#1114112;");
