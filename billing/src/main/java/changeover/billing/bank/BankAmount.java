@@ -1,6 +1,7 @@
 package changeover.billing.bank;
 
 import java.math.BigDecimal;
+import java.util.Currency;
 import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -52,6 +53,12 @@ final class BankAmount {
         String plain = decimalComma ? digits.replace(".", "").replace(',', '.') : digits.replace(",", "");
         BigDecimal amount = new BigDecimal(plain.replace("'", ""));
         return Optional.of(out ? amount.negate() : amount);
+    }
+
+    /** Whether the currency (ISO 4217) has no coin for it: a bank moves no half cents, so that the column is another one. */
+    static boolean isInParts(BigDecimal amount, String currency) {
+        return amount.stripTrailingZeros().scale()
+                > Currency.getInstance(currency).getDefaultFractionDigits();
     }
 
     /** Whether it is larger than anything that is owed or paid here, in or out. */

@@ -8,7 +8,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.math.BigDecimal;
 import java.math.BigInteger;
-import java.math.RoundingMode;
 import java.sql.Array;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
@@ -63,17 +62,14 @@ public class BankFiles {
     /** @param name what the file is called; empty when nobody said */
     public Taken take(UUID bank, String name, byte[] file) {
         int digits = businesses.current().currency().getDefaultFractionDigits();
-        List<ReadLine> moving = look(bank, file).stream()
-                .filter(line -> minor(line.amount(), digits).signum() != 0)
-                .toList();
-        return take(bank, name, moving, digits);
+        return take(bank, name, look(bank, file), digits);
     }
 
     public Taken take(UUID bank, byte[] file) {
         return take(bank, "", file);
     }
 
-    /** @param lines each moves at least the smallest coin */
+    /** @param lines each moves some money, in whole coins */
     private Taken take(UUID bank, String name, List<ReadLine> lines, int digits) {
         if (lines.isEmpty()) {
             throw Refusal.of("bank.nothing").at("file").thrown();
@@ -185,6 +181,6 @@ public class BankFiles {
     }
 
     private static BigInteger minor(BigDecimal amount, int digits) {
-        return amount.setScale(digits, RoundingMode.HALF_UP).unscaledValue();
+        return amount.setScale(digits).unscaledValue();
     }
 }

@@ -40,7 +40,7 @@ public final class BankTable {
     }
 
     /**
-     * @param inCurrency ISO 4217: a row whose amount says another one is refused
+     * @param inCurrency ISO 4217: a row whose amount says another one is refused, and one that its coins do not make up
      * @throws Refused for a row that cannot be read by the columns, named by its number
      */
     public static List<ReadLine> read(byte[] file, Columns columns, String inCurrency) {
@@ -54,7 +54,7 @@ public final class BankTable {
             if (number > columns.headRows() && !blank) {
                 inOurs(row, columns, number, inCurrency);
                 ReadLine line = line(row, columns, number, alike);
-                inBounds(line.amount(), number);
+                inBounds(line.amount(), number, inCurrency);
                 ending.next(row.size(), line.amount(), endsWithAmount(row, columns));
                 if (line.amount().signum() != 0) {
                     lines.add(line);
@@ -83,7 +83,10 @@ public final class BankTable {
                 });
     }
 
-    private static void inBounds(BigDecimal amount, int number) {
+    private static void inBounds(BigDecimal amount, int number, String currency) {
+        if (BankAmount.isInParts(amount, currency)) {
+            throw Refusal.of("bank.row-cents", Map.of("row", number)).at("file").thrown();
+        }
         if (BankAmount.isTooMuch(amount)) {
             throw Refusal.of("bank.row-too-much", Map.of("row", number))
                     .at("file")

@@ -131,6 +131,11 @@ public final class OfxFile {
                     .at("file")
                     .thrown();
         }
+        if (BankAmount.isInParts(amount.get(), ours)) {
+            throw Refusal.of("bank.ofx-cents", Map.of("number", lines.size() + 1))
+                    .at("file")
+                    .thrown();
+        }
         if (BankAmount.isTooMuch(amount.get())) {
             throw Refusal.of("bank.ofx-too-much", Map.of("number", lines.size() + 1))
                     .at("file")

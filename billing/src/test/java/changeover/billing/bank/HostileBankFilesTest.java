@@ -64,15 +64,16 @@ class HostileBankFilesTest {
     }
 
     @Test
-    void less_than_a_coin_is_no_line() {
+    void a_part_of_a_coin_is_refused_in_its_row() {
         business.in(business.quebec(), () -> {
             UUID bank = bank();
-            refused(bank, "bank.nothing", "2026-10-01,Interest,0.001,\n2026-10-01,Interest,-0.004,");
-            refused(bank, "bank.nothing", OFX.formatted("7", "0.001", "1", "Interest", ""));
+            for (String amount : List.of("0.001", "-0.004", "0.005", "5.005", "-5.015")) {
+                refused(bank, "bank.row-cents", "2026-10-01,Ida,1.00,\n2026-10-01,Interest," + amount + ",");
+                refused(bank, "bank.ofx-cents", OFX.formatted("7", amount, "1", "Interest", ""));
+            }
+            refused(bank, "bank.nothing", "2026-10-01,Interest,0.000,");
             assertEquals(
-                    1,
-                    files.take(bank, bytes("2026-10-01,Interest,0.001,\n2026-10-01,Interest,0.005,"))
-                            .fresh());
+                    1, files.take(bank, bytes("2026-10-01,Interest,0.0100,")).fresh());
             assertEquals("1 Interest", kept());
         });
     }
