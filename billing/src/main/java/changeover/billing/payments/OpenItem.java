@@ -29,4 +29,15 @@ public record OpenItem(
     public boolean creditedInFull() {
         return credited.isPositive() && credited.compareTo(total) >= 0;
     }
+
+    /** Where it stands on a day, as the lists say it. */
+    public Standing standing(LocalDate today) {
+        if (creditedInFull()) {
+            return Standing.CREDITED;
+        }
+        if (open.isZero()) {
+            return givenUp.isZero() ? Standing.PAID : Standing.GIVEN_UP;
+        }
+        return dueDay.isBefore(today) ? Standing.LATE : Standing.OPEN;
+    }
 }

@@ -57,5 +57,14 @@ class CreditsApiTest {
                 .statusCode(422)
                 .body("refusals[0].code", equalTo("run.day-to-come"));
         send(shop.office(), shop.api("invoices/" + draft + "/issue"), Map.of()).statusCode(200);
+        as(shop.office())
+                .get(shop.api("invoices/" + invoice))
+                .then()
+                .statusCode(200)
+                .body("state", equalTo("credited"));
+        as(shop.office())
+                .get(shop.api("invoices"))
+                .then()
+                .body("find { it.id == '" + invoice + "' }.state", equalTo("credited"));
     }
 }
