@@ -4,6 +4,7 @@ import changeover.billing.pricing.ItemKind;
 import changeover.billing.pricing.MarkUps;
 import changeover.billing.pricing.PriceRow;
 import changeover.contracts.money.Money;
+import changeover.contracts.words.OurAge;
 import changeover.contracts.words.Refusal;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
@@ -110,7 +111,7 @@ final class PriceReader {
     private LocalDate day(PriceLine line) {
         String day = line.cell(Column.FROM);
         try {
-            LocalDate from = day.isEmpty() ? known.day() : LocalDate.parse(day);
+            LocalDate from = day.isEmpty() ? known.day() : OurAge.day(day);
             if (from.getYear() >= 1900 && from.getYear() < 9999) {
                 return from;
             }

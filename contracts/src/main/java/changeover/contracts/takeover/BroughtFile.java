@@ -2,6 +2,7 @@ package changeover.contracts.takeover;
 
 import changeover.contracts.calendar.DayInWords;
 import changeover.contracts.words.Folded;
+import changeover.contracts.words.OurAge;
 import changeover.contracts.words.Refusal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -41,11 +42,7 @@ public record BroughtFile(byte[] bytes, List<Row> rows) {
         public LocalDate day(String title) {
             String said = cell(title);
             try {
-                LocalDate day = LocalDate.parse(said);
-                if (day.getYear() < 1950 || day.getYear() > 2200) {
-                    throw new DateTimeException("of another age");
-                }
-                return day;
+                return OurAge.day(said);
             } catch (DateTimeException notADay) {
                 throw Refusal.of("brought.day", Map.of("said", said)).at(title).thrown();
             }

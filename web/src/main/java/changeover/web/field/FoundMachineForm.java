@@ -21,7 +21,7 @@ final class FoundMachineForm {
                 typed.line("model", LINE),
                 typed.line("serial", LINE),
                 typed.line("location", LINE),
-                typed.dayOrNone("installedOn"),
+                typed.installedOrNone("installedOn"),
                 null,
                 null,
                 null,

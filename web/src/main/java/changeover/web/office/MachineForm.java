@@ -25,7 +25,7 @@ final class MachineForm {
                 typed.line("model", LINE),
                 typed.line("serial", LINE),
                 typed.line("location", LINE),
-                typed.dayOrNone("installedOn"),
+                typed.installedOrNone("installedOn"),
                 typed.line("installedBy", LINE),
                 typed.dayOrNone("makerWarrantyUntil"),
                 typed.dayOrNone("labourWarrantyUntil"),

@@ -2,6 +2,7 @@ package changeover.web.session;
 
 import changeover.contracts.money.Money;
 import changeover.contracts.words.Checks;
+import changeover.contracts.words.OurAge;
 import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Refused;
 import jakarta.ws.rs.core.MultivaluedMap;
@@ -95,6 +96,11 @@ public final class Typed {
         return raw(field).isEmpty() ? null : day(field);
     }
 
+    /** The day on which a machine was installed, which may be older than the shop; it may be left out. */
+    public @Nullable LocalDate installedOrNone(String field) {
+        return raw(field).isEmpty() ? null : must(field, "typed.day", LocalDate.EPOCH, OurAge::installed);
+    }
+
     public LocalTime time(String field) {
         return must(field, "typed.time", LocalTime.MIDNIGHT, LocalTime::parse);
     }
@@ -148,16 +154,12 @@ public final class Typed {
     }
 
     /**
-     * A day as {@code 2026-10-15}; centuries that no shop lives in are slips of the hand.
+     * A day as {@code 2026-10-15}; years that no shop lives in are slips of the hand.
      *
      * @throws DateTimeException when it is none
      */
     public static LocalDate readDay(String text) {
-        LocalDate day = LocalDate.parse(text);
-        if (day.getYear() < 1900 || day.getYear() > 9998) {
-            throw new DateTimeException("a day of another age");
-        }
-        return day;
+        return OurAge.day(text);
     }
 
     /** Adds what a rule says about a field. */
@@ -204,7 +206,7 @@ public final class Typed {
         try {
             return reading.apply(text);
         } catch (IllegalArgumentException | DateTimeException notUnderstood) {
-            refuse(code, field);
+            refuse(notUnderstood instanceof OurAge.AnotherAge ? "typed.age" : code, field);
             return standIn;
         }
     }

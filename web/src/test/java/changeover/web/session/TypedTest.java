@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import jakarta.ws.rs.core.MultivaluedHashMap;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.Currency;
 import org.junit.jupiter.api.Test;
 
@@ -58,5 +59,21 @@ class TypedTest {
         var fields = new MultivaluedHashMap<String, String>();
         fields.add("a", written);
         return new Typed(fields);
+    }
+
+    @Test
+    void a_day_is_of_our_age_and_a_machine_may_be_older() {
+        for (String day : new String[] {"1900-01-01", "1949-12-31", "2201-01-01", "9998-12-31"}) {
+            Typed typed = typed(day);
+            typed.day("a");
+            assertEquals("typed.age", typed.refusals().getFirst().code(), day);
+        }
+        for (String day : new String[] {"1950-01-01", "2200-12-31"}) {
+            assertEquals(day, typed(day).day("a").toString());
+        }
+        assertEquals(LocalDate.of(1938, 5, 1), typed("1938-05-01").installedOrNone("a"));
+        Typed older = typed("1899-12-31");
+        older.installedOrNone("a");
+        assertEquals("typed.age", older.refusals().getFirst().code());
     }
 }
