@@ -45,7 +45,7 @@ public class Refunds {
     }
 
     /** A deposit is given back as a deposit, never as a credit. */
-    private Money kept(UUID customer, Currency currency) {
+    public Money kept(UUID customer, Currency currency) {
         session.flush();
         try (Connection connection = datasource.getConnection()) {
             return DepositRows.kept(connection, customer, currency);

@@ -32,6 +32,7 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
@@ -104,16 +105,17 @@ public class DepositPages {
     @Inject
     DocumentsToMake papers;
 
-    /** Those with something left. */
+    /** Those with something left, of one customer when one is asked for. */
     @GET
     @Path("deposits")
     @Transactional
-    public TemplateInstance list() {
+    public TemplateInstance list(@Nullable @QueryParam("customer") UUID customer) {
         Frame frame = frames.of(Tab.MONEY);
         return Pages.deposits(
                 frame,
                 deposits.all().stream()
                         .filter(one -> one.left().isPositive())
+                        .filter(one -> customer == null || one.customerId().equals(customer))
                         .map(one -> row(one, frame))
                         .toList());
     }

@@ -19,6 +19,12 @@ public interface PayingWords {
     @Message("Nothing is kept for them, so nothing can go back.")
     String nothing_kept();
 
+    @Message("What is kept for them, {amount}, is a deposit. A deposit is given back on its own page.")
+    String kept_as_deposit(String amount);
+
+    @Message("See the deposits")
+    String see_deposits();
+
     @Message("Amount given back")
     String amount_back();
 

@@ -46,8 +46,11 @@ public class RefundPages {
     /** A way of paying in words. */
     public record WayWords(String code, String words) {}
 
-    /** @param most empty when nothing is kept */
-    public record View(UUID id, String name, String most, String inCash, List<WayWords> ways) {}
+    /**
+     * @param most empty when nothing but deposits is kept
+     * @param deposits kept beside it; empty for none
+     */
+    public record View(UUID id, String name, String most, String inCash, String deposits, List<WayWords> ways) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
@@ -130,6 +133,7 @@ public class RefundPages {
         Customer found = found(customer);
         Money most = refunds.most(customer, frame.today());
         Money cash = CashRounding.of(most);
+        Money deposits = refunds.kept(customer, most.currency());
         List<WayWords> ways = Way.chosen().stream()
                 .map(way -> new WayWords(way.code(), way.wording().in(frame.locale())))
                 .toList();
@@ -140,6 +144,7 @@ public class RefundPages {
                         found.name(),
                         most.isZero() ? "" : most.format(frame.locale()),
                         cash.equals(most) ? "" : cash.format(frame.locale()),
+                        deposits.isZero() ? "" : deposits.format(frame.locale()),
                         ways),
                 form);
     }

@@ -65,6 +65,21 @@ class DepositPagesTest {
             as(shop.office()).get(deposit + "/pdf").then().statusCode(200).contentType("application/pdf");
             as(shop.office()).get(shop.at("money/deposits")).then().body(containsString("Boiler"));
             as(shop.office())
+                    .get(shop.at("money/customers/" + customer(shop) + "/refunds"))
+                    .then()
+                    .body(
+                            containsString(french ? "est un acompte" : "is a deposit"),
+                            containsString("money/deposits?customer=" + customer(shop)));
+            as(shop.office())
+                    .get(shop.at("money/deposits?customer=" + customer(shop)))
+                    .then()
+                    .body(containsString("Boiler"));
+            as(shop.office())
+                    .get(shop.at("money/deposits?customer=" + java.util.UUID.randomUUID()))
+                    .then()
+                    .statusCode(200)
+                    .body(org.hamcrest.CoreMatchers.not(containsString("Boiler")));
+            as(shop.office())
                     .get(deposit + "/returns")
                     .then()
                     .body(containsString(french ? "value=\"100,00\"" : "value=\"100.00\""));
