@@ -77,6 +77,20 @@ public record Estimate(
         return state(today) == EstimateState.OFFERED && !today.plusDays(SOON).isBefore(validUntil);
     }
 
+    /** What the customer's yes comes to with taxes; a later yes is taxed in the same measure as the offer. */
+    Money acceptedWithTaxes() {
+        if (offer == null) {
+            return Money.zero(currency);
+        }
+        if (accepted == null || accepted.equals(offer.subtotal())) {
+            return offer.total();
+        }
+        return offer.subtotal().isPositive()
+                ? accepted.plus(
+                        offer.tax().fraction(accepted.minor(), offer.subtotal().minor()))
+                : accepted;
+    }
+
     public Optional<String> label() {
         return Optional.ofNullable(offer).map(Offer::label);
     }

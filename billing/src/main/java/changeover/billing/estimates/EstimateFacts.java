@@ -1,5 +1,6 @@
 package changeover.billing.estimates;
 
+import changeover.billing.invoices.Most;
 import changeover.billing.tax.ContractForm;
 import changeover.billing.tax.Work;
 import changeover.contracts.money.Money;
@@ -78,6 +79,12 @@ public record EstimateFacts(
         for (int at = 0; at < parts.size(); at++) {
             if (!known.contains(parts.get(at).code())) {
                 wrong.add(Refusal.of("estimate.no-such-part").at("part-" + at + "-code"));
+            }
+        }
+        for (int at = 0; at < others.size(); at++) {
+            OtherItem one = others.get(at);
+            if (Most.beyond(one.unitPrice().times(one.quantity()))) {
+                wrong.add(Refusal.of("invoice.line-too-much").at("other-" + at + "-price"));
             }
         }
         return wrong;

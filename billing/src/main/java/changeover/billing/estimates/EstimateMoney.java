@@ -16,6 +16,7 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
@@ -118,6 +119,25 @@ public class EstimateMoney {
         return deposits.those(ids);
     }
 
+    /** Who takes money for it waits for the one before; what went back may be asked again. */
+    private void within(Estimate estimate, Money amount) {
+        estimates.inRows(connection -> {
+            HeadRows.lock(connection, estimate.id());
+            return estimate.id();
+        });
+        Money taken = Money.sum(
+                deposits(estimate).stream()
+                        .map(one -> one.amount().minus(one.back()))
+                        .toList(),
+                estimate.currency());
+        Money most = estimate.acceptedWithTaxes().minus(taken).aboveNought();
+        if (amount.compareTo(most) > 0) {
+            throw Refusal.of("estimate.deposits-beyond-accepted", Map.of("most", most))
+                    .at("amount")
+                    .thrown();
+        }
+    }
+
     /** Takes money before the work, for an accepted estimate and under its number. */
     public UUID take(UUID id, LocalDate day, Way way, Money amount, @Nullable String reference) {
         Estimate estimate = estimates
@@ -126,6 +146,7 @@ public class EstimateMoney {
         if (estimate.state(today.day()) != EstimateState.ACCEPTED) {
             throw Refusal.of("estimate.not-accepted").thrown();
         }
+        within(estimate, amount);
         String label = estimate.label().orElseThrow();
         UUID deposit = deposits.take(new NewDeposit(
                 estimate.customerId(),

@@ -1,6 +1,7 @@
 package changeover.billing.estimates;
 
 import changeover.billing.invoices.Draft;
+import changeover.billing.invoices.Most;
 import changeover.contracts.customers.Homes;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.FilledOn;
@@ -68,6 +69,7 @@ public class Estimates {
         origin(wanted).ifPresent(refusal -> {
             throw refusal.thrown();
         });
+        within(wanted.homeId(), wanted.facts());
         LocalDate day = today.day();
         Draft draft = estimating.foreseen(wanted.homeId(), wanted.facts(), day);
         UUID id = inRows(connection -> {
@@ -89,7 +91,9 @@ public class Estimates {
         judge(facts);
         inRows(connection -> {
             HeadRows.lock(connection, id);
-            filledOn.mustBe(HeadRows.draft(connection, id).version());
+            Estimate draft = HeadRows.draft(connection, id);
+            filledOn.mustBe(draft.version());
+            within(draft.homeId(), facts);
             HeadRows.rewrite(connection, id, facts);
             ItemRows.write(connection, id, facts);
             return id;
@@ -101,6 +105,13 @@ public class Estimates {
                 today.day(), parts.all().stream().map(KnownPart::code).collect(Collectors.toSet()));
         if (!wrong.isEmpty()) {
             throw new Refused(wrong);
+        }
+    }
+
+    /** What no invoice could ask for is not offered either. */
+    private void within(UUID home, EstimateFacts facts) {
+        if (Most.beyond(estimating.sum(home, facts, today.day()).total())) {
+            throw Refusal.of("invoice.lines-too-much").thrown();
         }
     }
 

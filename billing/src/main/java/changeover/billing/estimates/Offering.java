@@ -1,5 +1,6 @@
 package changeover.billing.estimates;
 
+import changeover.billing.invoices.Most;
 import changeover.billing.invoices.NumberSeries;
 import changeover.billing.invoices.NumberedKind;
 import changeover.contracts.tenants.Today;
@@ -45,6 +46,9 @@ public class Offering {
             sum.refusal().ifPresent(refusal -> {
                 throw refusal.thrown();
             });
+            if (Most.beyond(sum.total())) {
+                throw Refusal.of("invoice.lines-too-much").thrown();
+            }
             if (draft.deposit() != null && draft.deposit().compareTo(sum.total()) > 0) {
                 throw Refusal.of("estimate.deposit-beyond-total", Map.of("most", sum.total()))
                         .at("deposit")

@@ -14,9 +14,6 @@ record Assessed(
         List<WorkPlace> works,
         List<PrintedTax> taxes) {
 
-    /** What no document asks for, in the smallest coins: more than any field of a page takes. */
-    static final long MOST_MINOR = 9_999_999_999L;
-
     long subtotalMinor() {
         return draft.subtotalMinor();
     }

@@ -68,6 +68,7 @@ public record DraftChange(
      * @param unit UN/ECE Recommendation 20, one of {@link DraftsByHand#UNITS}
      * @param work, form decide the taxes, with the place
      * @param french the same words in French; null where those stand for it
+     * @param at the field of its price, for what is said about it
      */
     public record Added(
             String words,
@@ -76,10 +77,11 @@ public record DraftChange(
             Money unitPrice,
             Work work,
             ContractForm form,
-            @Nullable String french) {
+            @Nullable String french,
+            String at) {
 
         public Added(String words, BigDecimal quantity, String unit, Money unitPrice, Work work, ContractForm form) {
-            this(words, quantity, unit, unitPrice, work, form, null);
+            this(words, quantity, unit, unitPrice, work, form, null, "price");
         }
 
         Wording wording() {

@@ -64,6 +64,11 @@ final class HandWork {
             throw Refusal.of("credit.lines-stand").thrown();
         }
         add(change.added());
+        if (changed) {
+            Most.lines(HandRow.of(connection, draft.id(), draft.currency()).stream()
+                    .map(HandRow::net)
+                    .toList());
+        }
     }
 
     private boolean rewrite(HandRow row, DraftChange.Kept one) throws SQLException {
@@ -81,7 +86,7 @@ final class HandWork {
             throw Refusal.of("invoice.included-has-no-price").at(one.at()).thrown();
         }
         Money nought = Money.zero(draft.currency());
-        Money gross = price == null || row.included() ? nought : price.times(quantity);
+        Money gross = price == null || row.included() ? nought : Most.line(price, quantity, one.at());
         Money discount = gross.percent(row.discountPercent());
         boolean sameAmount = sameQuantity && Objects.equals(price, row.unitPrice());
         try (PreparedStatement update = connection.prepareStatement("""
@@ -195,7 +200,7 @@ final class HandWork {
                 one.unitPrice(),
                 BigDecimal.ZERO,
                 Money.zero(draft.currency()),
-                one.unitPrice().times(quantity));
+                Most.line(one.unitPrice(), quantity, one.at()));
     }
 
     /** To the fourth decimal, like the column that keeps it. */

@@ -74,7 +74,7 @@ class Judging {
             List<WorkPlace> works = Assessment.works(draft, places);
             var assessed = new Assessed(
                     draft, day, taxDay, assessment.seller(), Assessment.buyer(draft, works), works, taxes.rows());
-            if (assessed.totalMinor() > Assessed.MOST_MINOR) {
+            if (!early && assessed.totalMinor() > Most.MINOR) {
                 judged.refused().put(draft.id(), Refusal.of("invoice.too-much"));
                 continue;
             }

@@ -10,7 +10,6 @@ import changeover.billing.tax.Work;
 import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Refusal;
-import changeover.contracts.words.Refused;
 import changeover.web.session.Once;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.annotation.security.RolesAllowed;
@@ -95,7 +94,7 @@ public class DraftsApi {
             DraftChange.Terms terms = terms(asked, draft);
             asked.nothingElse().understood();
             drafts.change(id, edition, new DraftChange(kept, added, terms));
-            return Once.Answer.done(now(id, "draft"));
+            return Once.Answer.done(documents.readable(id));
         });
     }
 
@@ -130,7 +129,7 @@ public class DraftsApi {
         Money price = line.money("unitPrice", currency);
         Work work = line.value("work") == null ? Work.REPAIR : work(line);
         ContractForm form = line.value("form") == null ? ContractForm.SEPARATE : form(line);
-        return new DraftChange.Added(words, quantity, unit, price, work, form, french(line));
+        return new DraftChange.Added(words, quantity, unit, price, work, form, french(line), line.path() + "unitPrice");
     }
 
     private static @Nullable String french(Asked line) {
@@ -171,17 +170,8 @@ public class DraftsApi {
             String why = asked.text("why", 500);
             asked.nothingElse().understood();
             discards.discard(id, Edition.filledOn(ifMatch), today.day(), why);
-            return Once.Answer.done(now(id, "discarded"));
+            return Once.Answer.done(documents.readable(id));
         });
-    }
-
-    /** What could not be issued today, for want of a tax or a number, is changed all the same. */
-    private Object now(UUID id, String state) {
-        try {
-            return documents.of(id);
-        } catch (Refused notYet) {
-            return new Unfinished(id, state);
-        }
     }
 
     private DraftByHand known(UUID id) {

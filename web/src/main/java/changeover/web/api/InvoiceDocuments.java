@@ -5,7 +5,9 @@ import changeover.billing.invoices.InvoiceView;
 import changeover.billing.invoices.Invoices;
 import changeover.billing.payments.OpenItem;
 import changeover.billing.payments.Owed;
+import changeover.billing.payments.Standing;
 import changeover.contracts.tenants.Today;
+import changeover.contracts.words.Refused;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.NotFoundException;
@@ -40,9 +42,23 @@ class InvoiceDocuments {
         if (item == null) {
             return InvoiceDocument.of(view, view.kind().code(), null);
         }
-        String state = item.open().isZero()
-                ? item.givenUp().isZero() ? "paid" : "written-off"
-                : item.dueDay().isBefore(today.day()) ? "overdue" : "open";
-        return InvoiceDocument.of(view, state, Amount.of(item.open()));
+        return InvoiceDocument.of(view, state(item.standing(today.day())), Amount.of(item.open()));
+    }
+
+    /** A draft that cannot be reckoned yet, for want of a tax or a number, is read all the same. */
+    Object readable(UUID id) {
+        try {
+            return of(id);
+        } catch (Refused notYet) {
+            return new DraftsApi.Unfinished(id, discards.of(id).isPresent() ? "discarded" : "draft");
+        }
+    }
+
+    private static String state(Standing standing) {
+        return switch (standing) {
+            case LATE -> "overdue";
+            case GIVEN_UP -> "written-off";
+            default -> standing.code();
+        };
     }
 }

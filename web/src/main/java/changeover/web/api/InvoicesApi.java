@@ -102,12 +102,12 @@ public class InvoicesApi {
                 .toList();
     }
 
-    /** A draft comes with its edition, for who changes or discards it. */
+    /** A draft comes with its edition, for who changes or discards it; with its state alone while its taxes are not known. */
     @GET
     @Path("invoices/{id}")
     @Transactional
     public Response one(@PathParam("id") UUID id) {
-        InvoiceDocument document = documents.of(id);
+        Object document = documents.readable(id);
         return invoices.draft(id)
                 .map(draft -> Edition.of(document, draft.version()))
                 .orElseGet(() -> Response.ok(document).build());

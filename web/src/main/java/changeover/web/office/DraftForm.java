@@ -69,7 +69,8 @@ final class DraftForm {
                 typed.money("price", draft.currency()),
                 work(typed, "work", null),
                 fields.containsKey("form") ? form(typed, "form") : ContractForm.SEPARATE,
-                typed.line("french", LONGEST_LINE)));
+                typed.line("french", LONGEST_LINE),
+                "price"));
     }
 
     /** A fee stays one, and nothing else becomes one. */

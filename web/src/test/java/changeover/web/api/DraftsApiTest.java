@@ -159,4 +159,41 @@ class DraftsApiTest {
                 .body("refusals[0].code", is("invoice.already-issued"))
                 .body("refusals[0].sentence", containsString("a credit note corrects it"));
     }
+
+    @Test
+    void a_line_and_a_document_have_a_most_and_days_are_of_our_age() {
+        var shop = shops.open("CA-ON", "en");
+        String draft = draft(shop);
+        String lines = shop.api(draft + "/lines");
+        var beyond = Map.of("words", "x", "quantity", "99999", "unit", "C62", "unitPrice", "99999999.99");
+        Sending.put(shop.office(), lines, "\"0\"", Map.of("lines", List.of(Map.of("position", 1), beyond)))
+                .statusCode(422)
+                .body("refusals[0].code", is("invoice.line-too-much"))
+                .body("refusals[0].field", is("lines[1].unitPrice"));
+        var much = Map.of("position", 1, "quantity", "99999", "unitPrice", "99999999.99");
+        Sending.put(shop.office(), lines, "\"0\"", Map.of("lines", List.of(much)))
+                .statusCode(422)
+                .body("refusals[0].field", is("lines[0].unitPrice"));
+        var most = Map.of("words", "x", "quantity", "1", "unit", "C62", "unitPrice", "99999999.99");
+        Sending.put(shop.office(), lines, "\"0\"", Map.of("lines", List.of(most, most)))
+                .statusCode(422)
+                .body("refusals[0].code", is("invoice.lines-too-much"));
+        for (String day : List.of("1900-01-01", "9998-12-31")) {
+            Sending.put(
+                            shop.office(),
+                            lines,
+                            "\"0\"",
+                            Map.of("lines", List.of(Map.of("position", 1)), "mayIssueFrom", day))
+                    .statusCode(422)
+                    .body("refusals[0].code", is("typed.age"))
+                    .body("refusals[0].field", is("mayIssueFrom"));
+        }
+        Sending.put(shop.office(), lines, "\"0\"", Map.of("lines", List.of(most)))
+                .statusCode(200)
+                .body("total.amount", is("112999999.99"));
+        as(shop.office()).get(shop.api(draft)).then().statusCode(200).body("total.amount", is("112999999.99"));
+        AShop.send(shop.office(), shop.api(draft + "/issue"), Map.of())
+                .statusCode(422)
+                .body("refusals[0].code", is("invoice.too-much"));
+    }
 }

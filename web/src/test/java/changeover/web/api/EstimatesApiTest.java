@@ -134,4 +134,44 @@ class EstimatesApiTest {
                 .statusCode(200)
                 .body("state", equalTo("withdrawn"));
     }
+
+    @Test
+    void no_estimate_and_no_deposit_goes_beyond_its_most() {
+        var shop = shops.open("CA-QC", "en");
+        UUID home = homes.sold(shop, "en").home();
+        var beyond = said(home);
+        var line = Map.of("words", "x", "quantity", "99999", "unit", "C62", "unitPrice", "99999999.99");
+        beyond.put("others", List.of(line));
+        send(shop.office(), shop.api("estimates"), beyond)
+                .statusCode(422)
+                .body("refusals[0].code", equalTo("invoice.line-too-much"))
+                .body("refusals[0].field", equalTo("other-0-price"));
+        var most = Map.of("words", "x", "quantity", "1", "unit", "C62", "unitPrice", "99999999.99");
+        beyond.put("others", List.of(most));
+        send(shop.office(), shop.api("estimates"), beyond)
+                .statusCode(422)
+                .body("refusals[0].code", equalTo("invoice.lines-too-much"));
+        var late = said(home);
+        late.put("validUntil", "9998-12-31");
+        send(shop.office(), shop.api("estimates"), late)
+                .statusCode(422)
+                .body("refusals[0].code", equalTo("typed.age"))
+                .body("refusals[0].field", equalTo("validUntil"));
+        String id = send(shop.office(), shop.api("estimates"), said(home))
+                .statusCode(201)
+                .extract()
+                .path("id");
+        String at = shop.api("estimates/" + id);
+        send(shop.office(), at + "/offer", Map.of()).statusCode(200);
+        send(shop.office(), at + "/answer", Map.of("how", "accepted", "by", "Anselm Birk", "channel", "call"))
+                .statusCode(200);
+        send(shop.office(), at + "/deposits", Map.of("amount", "115.00", "way", "card"))
+                .statusCode(201);
+        send(shop.office(), at + "/deposits", Map.of("amount", "0.56", "way", "card"))
+                .statusCode(422)
+                .body("refusals[0].code", equalTo("estimate.deposits-beyond-accepted"))
+                .body("refusals[0].field", equalTo("amount"));
+        send(shop.office(), at + "/deposits", Map.of("amount", "0.55", "way", "card"))
+                .statusCode(201);
+    }
 }

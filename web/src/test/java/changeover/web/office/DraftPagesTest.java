@@ -95,6 +95,11 @@ class DraftPagesTest {
         DraftByHand draft = now(shop, id);
         var fields = filled(draft);
         UUID line = draft.lines().getFirst().id();
+        var beyond = new HashMap<>(fields);
+        beyond.putAll(Map.of("words", "Trap", "quantity", "99999", "price", "99999999.99"));
+        post(shop.office(), invoice + "/draft", beyond)
+                .statusCode(422)
+                .body(allOf(containsString("id=\"price-wrong\""), containsString("value=\"99999999.99\"")));
         fields.put("price-" + line, "300.00");
         fields.putAll(Map.of("words", "Trap and drain", "quantity", "2", "price", "50"));
         post(shop.office(), invoice + "/draft", fields).statusCode(303);

@@ -1,0 +1,34 @@
+package changeover.billing.invoices;
+
+import changeover.contracts.money.Money;
+import changeover.contracts.words.Refusal;
+import java.math.BigDecimal;
+import java.util.List;
+
+/** No line, and no document, asks for more than any field of a page takes. */
+public final class Most {
+
+    /** In the smallest coins. */
+    public static final long MINOR = 9_999_999_999L;
+
+    private Most() {}
+
+    public static boolean beyond(Money amount) {
+        return amount.minor() > MINOR;
+    }
+
+    /** A price times a quantity; refused at the field of its price when it is beyond. */
+    static Money line(Money price, BigDecimal quantity, String at) {
+        Money gross = price.times(quantity);
+        if (beyond(gross)) {
+            throw Refusal.of("invoice.line-too-much").at(at).thrown();
+        }
+        return gross;
+    }
+
+    static void lines(List<Money> nets) {
+        if (nets.stream().mapToLong(Money::minor).sum() > MINOR) {
+            throw Refusal.of("invoice.lines-too-much").thrown();
+        }
+    }
+}
