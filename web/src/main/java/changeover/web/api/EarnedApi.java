@@ -11,6 +11,7 @@ import changeover.billing.writeoffs.WriteOffs;
 import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Wording;
+import changeover.contracts.words.OurAge;
 import changeover.web.session.CsvAnswer;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
@@ -31,7 +32,7 @@ import org.jspecify.annotations.Nullable;
 @RolesAllowed({"owner", "office"})
 public class EarnedApi {
 
-    private static final LocalDate BEGINNING = LocalDate.of(1900, 1, 1);
+    private static final LocalDate BEGINNING = LocalDate.of(OurAge.FIRST, 1, 1);
 
     /** In the month of the day, in its year, and since the beginning. */
     public record Span(Amount month, Amount year, Amount ever) {

@@ -1,6 +1,7 @@
 package changeover.web.office;
 
 import changeover.billing.writeoffs.WriteOffs;
+import changeover.contracts.words.OurAge;
 import changeover.web.session.Frame;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
@@ -11,7 +12,7 @@ import java.util.List;
 @ApplicationScoped
 class GivenUpFigures {
 
-    private static final LocalDate BEGINNING = LocalDate.of(1900, 1, 1);
+    private static final LocalDate BEGINNING = LocalDate.of(OurAge.FIRST, 1, 1);
 
     /** @param from the first of the days up to the day, as an address names it */
     public record Line(String from, String amount, String tax) {}
