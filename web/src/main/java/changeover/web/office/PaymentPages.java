@@ -8,11 +8,11 @@ import changeover.billing.payments.OwedBy;
 import changeover.billing.payments.Payments;
 import changeover.billing.payments.StatementRow;
 import changeover.billing.payments.Statements;
+import changeover.billing.payments.Ticked;
 import changeover.billing.payments.Way;
 import changeover.contracts.customers.Customer;
 import changeover.contracts.customers.Customers;
 import changeover.contracts.tenants.Businesses;
-import changeover.contracts.words.Refusal;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
@@ -36,7 +36,6 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -98,6 +97,9 @@ public class PaymentPages {
     DraftsToPay drafts;
 
     @Inject
+    Ticked ticked;
+
+    @Inject
     Statements statements;
 
     @Inject
@@ -145,30 +147,11 @@ public class PaymentPages {
                     String note = typed.line("note", 500);
                     List<String> chosen = typed.each("invoice");
                     typed.understood();
-                    List<NewPayment.Part> parts = parts(customer, chosen);
+                    List<NewPayment.Part> parts = ticked.parts(customer, chosen);
                     payments.take(new NewPayment(customer, day, way, amount, reference, note, parts));
                     return SaidOnce.at("/" + slug + "/money/customers/" + customer, "payment-kept");
                 },
                 refusals -> page(customer, Said.again(typed, refusals, frames.locale())));
-    }
-
-    /** What was ticked, as it is open today: money may have come before the document that it is meant for. */
-    private List<NewPayment.Part> parts(UUID customer, List<String> chosen) {
-        if (chosen.isEmpty()) {
-            return List.of();
-        }
-        LocalDate today = frames.of(Tab.MONEY).today();
-        Stream<NewPayment.Part> issued =
-                owed.open(customer, today).stream().map(item -> new NewPayment.Part(item.invoiceId(), item.open()));
-        Stream<NewPayment.Part> drafted =
-                drafts.of(customer, today).stream().map(draft -> new NewPayment.Part(draft.id(), draft.left()));
-        List<NewPayment.Part> parts = Stream.concat(issued, drafted)
-                .filter(part -> chosen.contains(part.invoiceId().toString()))
-                .toList();
-        if (parts.size() < Set.copyOf(chosen).size()) {
-            throw Refusal.of("payment.no-longer-open").thrown();
-        }
-        return parts;
     }
 
     @GET

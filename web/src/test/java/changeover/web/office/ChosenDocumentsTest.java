@@ -13,9 +13,14 @@ import jakarta.inject.Inject;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.concurrent.Callable;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** What the office ticks is paid, and nothing else in its place. */
@@ -64,6 +69,35 @@ class ChosenDocumentsTest {
             assertEquals(
                     before.subtract(new BigDecimal("20.00")), amount(open(shop).getLast()));
         }
+    }
+
+    @Test
+    void of_two_who_tick_the_same_document_at_once_one_is_told_that_it_is_no_longer_open() throws Exception {
+        var shop = billed.open("CA-ON", "en");
+        for (Map<String, Object> invoice : open(shop)) {
+            String payments = shop.at("money/customers/" + invoice.get("customer") + "/payments");
+            Map<String, String> form = Map.of(
+                    "day",
+                    DAY.toString(),
+                    "amount",
+                    amount(invoice).toPlainString(),
+                    "way",
+                    "card",
+                    "invoice",
+                    invoice.get("id").toString());
+            List<Callable<Integer>> presses = Stream.of(shop.owner(), shop.office(), shop.owner(), shop.office())
+                    .<Callable<Integer>>map(
+                            who -> () -> post(who, payments, form).extract().statusCode())
+                    .toList();
+            List<Integer> said = new ArrayList<>();
+            try (var hands = Executors.newFixedThreadPool(presses.size())) {
+                for (Future<Integer> one : hands.invokeAll(presses)) {
+                    said.add(one.get());
+                }
+            }
+            assertEquals(List.of(303, 422, 422, 422), said.stream().sorted().toList());
+        }
+        assertEquals(List.of(), open(shop));
     }
 
     private static List<Map<String, Object>> open(AShop.Shop shop) {
