@@ -37,6 +37,9 @@ public class Payments {
     Settling settling;
 
     @Inject
+    NamedParts named;
+
+    @Inject
     Periods periods;
 
     @Inject
@@ -69,6 +72,17 @@ public class Payments {
         taken.fire(new PaymentTaken(
                 row.id(), payment.customerId(), payment.day(), wanted.counted(), left, List.copyOf(allocated)));
         return row.id();
+    }
+
+    /**
+     * As {@link #take}, where each part that is named must fit what is open when the customer's turn comes.
+     *
+     * @throws changeover.contracts.words.Refused where a part does not fit, and as {@link #take}
+     */
+    public UUID takeAsNamed(NewPayment payment) {
+        CustomersTurn.wait(session, payment.customerId());
+        named.check(payment);
+        return take(payment);
     }
 
     private record Wanted(Money counted, List<NewPayment.Part> parts) {}

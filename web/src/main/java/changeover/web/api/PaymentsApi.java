@@ -91,7 +91,8 @@ public class PaymentsApi {
 
     /**
      * Takes a payment: {@code customer}, {@code amount}, {@code way}, optionally {@code day}, {@code reference},
-     * {@code note} and {@code parts} (invoice, amount); without parts the oldest open documents are paid first.
+     * {@code note} and {@code parts} (invoice, amount); without parts the oldest open documents are paid first. A part that
+     * is more than its document has open, or parts that are more than the payment, are refused.
      */
     @POST
     public Response take(@PathParam("slug") String slug, @HeaderParam("Operation-Id") String operation, String body) {
@@ -115,7 +116,7 @@ public class PaymentsApi {
             if (customers.get(customer).isEmpty()) {
                 throw new NotFoundException();
             }
-            UUID id = payments.take(new NewPayment(
+            UUID id = payments.takeAsNamed(new NewPayment(
                     customer, day == null ? today.day() : day, Way.of(way), amount, reference, note, parts));
             return Once.Answer.made(
                     "/api/v1/" + slug + "/payments/" + id,
