@@ -1,5 +1,6 @@
 package changeover.billing.collection;
 
+import changeover.billing.payments.CustomersTurn;
 import changeover.billing.payments.NewPayment;
 import changeover.billing.payments.OpenByAge;
 import changeover.billing.payments.Payments;
@@ -126,6 +127,45 @@ public class Collecting {
             throw Refusal.of("collection.none").thrown();
         }
         return count;
+    }
+
+    /**
+     * As {@link #collected}, where each was drawn as the list draws it now: what was paid or held back meanwhile is refused. What
+     * somebody has noted as collected since is left out here too.
+     *
+     * @throws changeover.contracts.words.Refused naming the document whose amount the list does not draw
+     */
+    public int collectedAsListed(Map<UUID, Drawn> drawn, LocalDate day) {
+        lock();
+        facts.of(drawn.keySet()).values().stream()
+                .map(DebitFacts.Facts::customerId)
+                .distinct()
+                .sorted()
+                .forEach(customer -> CustomersTurn.wait(session, customer));
+        Map<UUID, DebitFacts.Facts> known = facts.of(drawn.keySet());
+        Map<UUID, Money> listed = claiming.on(today.day()).of(open.on(today.day(), null)).stream()
+                .collect(Collectors.toMap(OpenByAge.Item::id, OpenByAge.Item::open));
+        drawn.forEach((id, one) -> {
+            DebitFacts.Facts facts = known.get(id);
+            if (facts != null && facts.debits() == one.before()) {
+                asListed(facts.label(), one.amount(), listed.get(id));
+            }
+        });
+        return collected(drawn, day);
+    }
+
+    private static void asListed(String document, Money drawn, @Nullable Money listed) {
+        if (listed == null) {
+            throw Refusal.of("collection.not-listed", Map.of("document", document))
+                    .at("invoices")
+                    .thrown();
+        }
+        if (!listed.equals(drawn)) {
+            throw Refusal.of(
+                            "collection.other-amount", Map.of("document", document, "drawn", drawn, "listed", listed))
+                    .at("invoices")
+                    .thrown();
+        }
     }
 
     private void take(UUID invoice, Money amount, DebitFacts.Facts facts, @Nullable Money left, LocalDate day) {

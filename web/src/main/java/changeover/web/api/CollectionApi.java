@@ -129,7 +129,7 @@ public class CollectionApi {
 
     /**
      * These were collected: {@code invoices} (objects with {@code id}, and {@code amount} and {@code before} as the list said them),
-     * optionally {@code day} (today); a payment for each.
+     * optionally {@code day} (today); a payment for each. An amount that the list does not draw now is refused.
      */
     @POST
     @Path("collection")
@@ -146,7 +146,7 @@ public class CollectionApi {
             }
             LocalDate day = asked.value("day") == null ? today.day() : asked.day("day");
             asked.nothingElse().understood();
-            return Once.Answer.done(new CollectedDocument(collecting.collected(drawn, day)));
+            return Once.Answer.done(new CollectedDocument(collecting.collectedAsListed(drawn, day)));
         });
     }
 

@@ -2,13 +2,16 @@ package changeover.web.office;
 
 import static changeover.web.AShop.as;
 import static changeover.web.AShop.send;
+import static org.hamcrest.CoreMatchers.containsString;
 import static org.hamcrest.CoreMatchers.equalTo;
 import static org.hamcrest.CoreMatchers.hasItems;
 import static org.hamcrest.CoreMatchers.notNullValue;
 
 import changeover.contracts.PostgresForTests;
+import changeover.web.AShop;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.ValidatableResponse;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -98,6 +101,56 @@ class MoneyInApiTest {
         send(shop.office(), shop.api("collection"), list).statusCode(200).body("collected", equalTo(1));
         send(shop.office(), shop.api("collection"), list).statusCode(422);
         send(shop.office(), mandate + "/end", Map.of()).statusCode(200).body("size()", equalTo(0));
+    }
+
+    @Test
+    void only_what_the_list_draws_is_collected() {
+        for (boolean french : new boolean[] {false, true}) {
+            var shop = billed.open("CA-ON", french ? "fr" : "en");
+            String customer =
+                    as(shop.owner()).get(shop.api("invoices")).then().extract().path("[0].customer");
+            send(
+                            shop.office(),
+                            shop.api("customers/" + customer + "/mandate"),
+                            Map.of("signedOn", DAY.toString(), "reference", "P-14"))
+                    .statusCode(201);
+            Map<String, Object> due = as(shop.office())
+                    .get(shop.api("collection?until=" + DAY.plusDays(40)))
+                    .then()
+                    .extract()
+                    .path("[0]");
+            String invoice = due.get("invoice").toString();
+            String open = ((Map<?, ?>) due.get("open")).get("amount").toString();
+            for (String wrong : List.of("0.01", "5000.00")) {
+                collect(shop, invoice, wrong)
+                        .statusCode(422)
+                        .body("refusals[0].field", equalTo("invoices"))
+                        .body("refusals[0].sentence", containsString(french ? "Relisez la liste" : "Read the list"));
+            }
+            send(
+                            shop.office(),
+                            shop.api("payments"),
+                            Map.of("customer", customer, "amount", open, "way", "card"))
+                    .statusCode(201);
+            collect(shop, invoice, open)
+                    .statusCode(422)
+                    .body("refusals[0].field", equalTo("invoices"))
+                    .body(
+                            "refusals[0].sentence",
+                            containsString(french ? "n’est pas sur la liste" : "is not on the list"));
+            as(shop.office())
+                    .get(shop.api("payments?customer=" + customer))
+                    .then()
+                    .body("way", equalTo(List.of("card", "card")))
+                    .body("[0].credit.amount", equalTo("0.00"));
+        }
+    }
+
+    private static ValidatableResponse collect(AShop.Shop shop, String invoice, String amount) {
+        return send(
+                shop.office(),
+                shop.api("collection"),
+                Map.of("invoices", List.of(Map.of("id", invoice, "amount", amount, "before", 0))));
     }
 
     @Test
