@@ -28,9 +28,11 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.IntStream;
 
@@ -118,6 +120,7 @@ public class BankLinePages {
     private List<BankBooking.Share> shares(Typed typed, BankLine line) {
         List<OpenByAge.Item> items = open.on(frames.of(Tab.MONEY).today(), null);
         List<BankBooking.Share> shares = new ArrayList<>();
+        Set<UUID> named = new HashSet<>();
         Money left = line.amount();
         for (int at = 1; at <= PARTS; at++) {
             String number = typed.line("number-" + at, 60);
@@ -127,6 +130,10 @@ public class BankLinePages {
                         .findFirst();
                 if (item.isEmpty()) {
                     typed.refuse(Refusal.of("bank.not-open").at("number-" + at));
+                    continue;
+                }
+                if (!named.add(item.get().id())) {
+                    typed.refuse(Refusal.of("bank.part-twice").at("number-" + at));
                     continue;
                 }
                 boolean whole = typed.line("amount-" + at, 30) == null;

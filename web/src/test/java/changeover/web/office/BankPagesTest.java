@@ -19,6 +19,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
@@ -140,6 +141,12 @@ class BankPagesTest {
                             Map.of("number-1", "nothing", "amount-1", ""))
                     .statusCode(422)
                     .body(containsString(french ? "Aucun document de ce numéro" : "No document with this number"));
+            Map<String, String> twice = Map.of(
+                    "number-1", number, "amount-1", "10.00", "number-2", number.toLowerCase(Locale.ROOT), "amount-2", "7.00");
+            post(shop.office(), shop.at("money/bank/lines/" + with + "/split"), twice)
+                    .statusCode(422)
+                    .body(containsString(french ? "se nomme une seule fois" : "is named once"))
+                    .body(containsString("value=\"7.00\""));
             post(
                             shop.office(),
                             shop.at("money/bank/lines/" + with + "/split"),
