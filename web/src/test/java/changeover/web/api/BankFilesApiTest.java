@@ -1,6 +1,7 @@
 package changeover.web.api;
 
 import static changeover.web.AShop.as;
+import static org.hamcrest.CoreMatchers.containsString;
 import static org.hamcrest.CoreMatchers.equalTo;
 
 import changeover.contracts.PostgresForTests;
@@ -9,6 +10,7 @@ import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.ValidatableResponse;
 import jakarta.inject.Inject;
+import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 
@@ -38,6 +40,20 @@ class BankFilesApiTest {
                 .body(file)
                 .post(shop.api("bank-files"))
                 .then();
+    }
+
+    @Test
+    void an_amount_that_the_books_do_not_take_is_refused_in_its_line() {
+        for (boolean french : new boolean[] {false, true}) {
+            var shop = shops.open("CA-QC", french ? "fr" : "en");
+            for (String amount : List.of("5.005", "100000000.00")) {
+                bring(shop, "Harbour Bank", OFX.replace("<TRNAMT>-4.00", "<TRNAMT>" + amount))
+                        .statusCode(422)
+                        .body("refusals[0].field", equalTo("file"))
+                        .body("refusals[0].sentence", containsString(french ? "La ligne 2" : "Line 2"));
+            }
+            as(shop.owner()).get(shop.api("bank-lines")).then().body("size()", equalTo(0));
+        }
     }
 
     @Test
