@@ -161,8 +161,7 @@ public class Collecting {
                     .thrown();
         }
         if (!listed.equals(drawn)) {
-            throw Refusal.of(
-                            "collection.other-amount", Map.of("document", document, "drawn", drawn, "listed", listed))
+            throw Refusal.of("collection.other-amount", Map.of("document", document, "drawn", drawn, "listed", listed))
                     .at("invoices")
                     .thrown();
         }

@@ -41,8 +41,7 @@ class NamedParts {
                     .ifPresent(item -> fits(part, item));
             sum = sum.plus(part.amount());
         }
-        boolean rounded =
-                payment.way() == Way.CASH && CashRounding.of(sum).equals(payment.amount());
+        boolean rounded = payment.way() == Way.CASH && CashRounding.of(sum).equals(payment.amount());
         if (sum.compareTo(payment.amount()) > 0 && !rounded) {
             throw Refusal.of("payment.parts-beyond", Map.of("sum", sum, "amount", payment.amount()))
                     .at(FIELD)

@@ -142,7 +142,14 @@ class BankPagesTest {
                     .statusCode(422)
                     .body(containsString(french ? "Aucun document de ce numéro" : "No document with this number"));
             Map<String, String> twice = Map.of(
-                    "number-1", number, "amount-1", "10.00", "number-2", number.toLowerCase(Locale.ROOT), "amount-2", "7.00");
+                    "number-1",
+                    number,
+                    "amount-1",
+                    "10.00",
+                    "number-2",
+                    number.toLowerCase(Locale.ROOT),
+                    "amount-2",
+                    "7.00");
             post(shop.office(), shop.at("money/bank/lines/" + with + "/split"), twice)
                     .statusCode(422)
                     .body(containsString(french ? "se nomme une seule fois" : "is named once"))

@@ -127,10 +127,7 @@ class MoneyInApiTest {
                         .body("refusals[0].field", equalTo("invoices"))
                         .body("refusals[0].sentence", containsString(french ? "Relisez la liste" : "Read the list"));
             }
-            send(
-                            shop.office(),
-                            shop.api("payments"),
-                            Map.of("customer", customer, "amount", open, "way", "card"))
+            send(shop.office(), shop.api("payments"), Map.of("customer", customer, "amount", open, "way", "card"))
                     .statusCode(201);
             collect(shop, invoice, open)
                     .statusCode(422)
