@@ -130,6 +130,7 @@ class WalkStoryTest {
         try (Browser browser = new Browser(business.language(), 1280)) {
             firstSignIn(browser, business, business.owner(), password);
             walk(business, new OwnersDesk(browser, business, installed.url()));
+            new TakesOver(browser, business, installed.url()).theSpreadsheet();
             browser.walked();
         }
     }
