@@ -38,7 +38,7 @@ final class Browser implements AutoCloseable {
                     "--disable-background-networking",
                     "--disable-dev-shm-usage",
                     "--accept-lang=" + language,
-                    "--user-data-dir=" + Files.createTempDirectory("browser"));
+                    "--user-data-dir=" + Files.createTempDirectory(kept(), "browser"));
             this.driver = new ChromeDriver(
                     new ChromeDriverService.Builder()
                             .usingDriverExecutable(
@@ -51,6 +51,11 @@ final class Browser implements AutoCloseable {
         }
         driver.manage().timeouts().scriptTimeout(Duration.ofMinutes(3));
         wide(width);
+    }
+
+    /** Where browsers keep what is theirs: in the folder of the build, so that nothing stays behind elsewhere. */
+    static Path kept() throws IOException {
+        return Files.createDirectories(Path.of("target", "browsers").toAbsolutePath());
     }
 
     ChromeDriver driver() {

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
@@ -21,7 +22,7 @@ final class TakesOver {
     private static final long SEED = 7;
 
     private static final Map<String, String> KINDS = Map.of(
-            "Thermo murale", "ductless-head", "Heat pump", "outdoor-heat-pump", "Échangeur", "hrv", "?? voir", "none");
+            "thermo murale", "ductless-head", "heat pump", "outdoor-heat-pump", "échangeur", "hrv", "?? voir", "none");
 
     /** Answers the text of a file that this person may take out. */
     private static final String TAKE = """
@@ -64,7 +65,7 @@ final class TakesOver {
 
     private static Path kept(byte[] file) {
         try {
-            return Files.write(Files.createTempFile("clients", ".csv"), file);
+            return Files.write(Files.createTempFile(Browser.kept(), "clients", ".csv"), file);
         } catch (IOException cause) {
             throw new UncheckedIOException(cause);
         }
@@ -77,7 +78,7 @@ final class TakesOver {
         browser.fill("plan", "two-turns");
         words("kindWord-").forEach(word -> {
             String name = String.valueOf(word.getDomAttribute("name"));
-            String said = String.valueOf(word.getDomAttribute("value")).strip();
+            String said = String.valueOf(word.getDomAttribute("value")).strip().toLowerCase(Locale.ROOT);
             if (KINDS.containsKey(said)) {
                 browser.fill(name.replace("Word", ""), KINDS.get(said));
             }
@@ -94,7 +95,7 @@ final class TakesOver {
     /** The bad rows come back as a file, are mended elsewhere and brought again; how to read them is known by now. */
     private void mends(String sheet) {
         String back = String.valueOf(browser.driver().executeAsyncScript(TAKE, sheet + "/bad-rows.csv"));
-        assertEquals(AnUntidySheet.BAD + 1, back.strip().split("\r\n").length, back);
+        assertEquals(AnUntidySheet.BAD + 1, back.strip().lines().count(), back);
         brings(AnUntidySheet.mended(back).getBytes(StandardCharsets.UTF_8));
         browser.follow("form[action$='/reading'] button");
         browser.follow("form[action$='/homes'] button.first");

@@ -130,7 +130,7 @@ final class TechniciansHand {
 
     private static String picture() {
         try {
-            Path file = Files.createTempFile("seen", ".png");
+            Path file = Files.createTempFile(Browser.kept(), "seen", ".png");
             ImageIO.write(new BufferedImage(640, 480, BufferedImage.TYPE_INT_RGB), "png", file.toFile());
             return file.toString();
         } catch (IOException cause) {
