@@ -45,6 +45,9 @@ final class PageRules {
             }
             return said.join(' \\n');""";
 
+    /** What somebody wrote and a sentence cites, in whatever language. */
+    private static final Pattern CITED = Pattern.compile("“[^“”]*”|«[^«»]*»");
+
     private static final String POLICY = """
             const done = arguments[arguments.length - 1];
             fetch(location.href, {cache: 'no-store'})
@@ -80,7 +83,7 @@ final class PageRules {
         String spoken = Objects.requireNonNull(browser.find("html").getDomAttribute("lang"));
         assertTrue(spoken.startsWith(language), () -> address + " speaks " + spoken);
         String words = String.valueOf(browser.driver().executeScript(WORDS, language));
-        none(language.equals("fr") ? ENGLISH : FRENCH, words, address);
+        none(language.equals("fr") ? ENGLISH : FRENCH, CITED.matcher(words).replaceAll(" "), address);
         none(RAW, words, address);
         fits(browser, address);
         if (known.add(kind(address) + browser.all("[aria-invalid]").size())) {
