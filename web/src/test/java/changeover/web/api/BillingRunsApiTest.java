@@ -136,7 +136,7 @@ class BillingRunsApiTest {
                     .statusCode(404);
         }
         for (Object bad :
-                List.of(Map.of("day", "soon"), Map.of("days", "2026-04-01"), Map.of("day", "2999-01-01"), Map.of())) {
+                List.of(Map.of("day", "soon"), Map.of("days", "2026-04-01"), Map.of("day", "2199-01-01"), Map.of())) {
             send(shop.office(), shop.api("billing-runs"), bad).statusCode(422);
         }
         as(shop.technician()).get(shop.at("money/runs")).then().statusCode(not(200));
@@ -146,10 +146,10 @@ class BillingRunsApiTest {
                 .then()
                 .statusCode(422)
                 .body(containsString("value=\"soon\""));
-        post(shop.office(), shop.at("money/runs"), Map.of("day", "2999-01-01"))
+        post(shop.office(), shop.at("money/runs"), Map.of("day", "2199-01-01"))
                 .statusCode(422)
                 .body(containsString("never dated ahead"))
-                .body(containsString("2999-01-01"));
+                .body(containsString("2199-01-01"));
     }
 
     @Test

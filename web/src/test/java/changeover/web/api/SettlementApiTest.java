@@ -107,7 +107,7 @@ class SettlementApiTest {
         send(shop.office(), shop.api("periods"), Map.of("until", "2020-12-31"))
                 .statusCode(422)
                 .body("refusals.field", hasItem("until"));
-        send(shop.office(), shop.api("periods"), Map.of("until", "2999-12-31"))
+        send(shop.office(), shop.api("periods"), Map.of("until", "2199-12-31"))
                 .statusCode(422)
                 .body("refusals[0].code", is("period.to-come"));
         as(shop.office()).get(shop.api("periods")).then().body("closedUntil", is("2020-12-31"));
