@@ -1,5 +1,6 @@
 package changeover.billing.bank;
 
+import changeover.contracts.money.Money;
 import java.math.BigDecimal;
 import java.util.Currency;
 import java.util.Optional;
@@ -18,9 +19,6 @@ final class BankAmount {
     private static final Pattern COMMA = Pattern.compile("(\\d{1,12}|\\d{1,3}([.']\\d{3}){1,3})(,\\d{0,4})?|,\\d{1,4}");
 
     private static final Pattern CURRENCY = Pattern.compile("[$€£]|[A-Z]{3}");
-
-    /** As on every form: no document and no payment is larger. */
-    private static final BigDecimal MOST = new BigDecimal("99999999.99");
 
     private BankAmount() {}
 
@@ -63,6 +61,6 @@ final class BankAmount {
 
     /** Whether it is larger than anything that is owed or paid here, in or out. */
     static boolean isTooMuch(BigDecimal amount) {
-        return amount.abs().compareTo(MOST) > 0;
+        return amount.abs().compareTo(Money.MOST) > 0;
     }
 }

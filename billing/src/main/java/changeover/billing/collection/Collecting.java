@@ -108,10 +108,12 @@ public class Collecting {
      */
     public int collected(Map<UUID, Drawn> drawn, LocalDate day) {
         lock();
-        Map<UUID, Money> left = open.on(today.day(), null).stream()
-                .filter(item -> drawn.containsKey(item.id()))
-                .collect(Collectors.toMap(OpenByAge.Item::id, OpenByAge.Item::open));
-        Map<UUID, DebitFacts.Facts> known = facts.of(drawn.keySet());
+        return note(drawn, facts.of(drawn.keySet()), open.on(today.day(), null), day);
+    }
+
+    private int note(
+            Map<UUID, Drawn> drawn, Map<UUID, DebitFacts.Facts> known, List<OpenByAge.Item> items, LocalDate day) {
+        Map<UUID, Money> left = amounts(items);
         int count = 0;
         for (Map.Entry<UUID, Drawn> one : drawn.entrySet()) {
             DebitFacts.Facts facts = known.get(one.getKey());
@@ -143,15 +145,19 @@ public class Collecting {
                 .sorted()
                 .forEach(customer -> CustomersTurn.wait(session, customer));
         Map<UUID, DebitFacts.Facts> known = facts.of(drawn.keySet());
-        Map<UUID, Money> listed = claiming.on(today.day()).of(open.on(today.day(), null)).stream()
-                .collect(Collectors.toMap(OpenByAge.Item::id, OpenByAge.Item::open));
+        List<OpenByAge.Item> items = open.on(today.day(), null);
+        Map<UUID, Money> listed = amounts(claiming.on(today.day()).of(items));
         drawn.forEach((id, one) -> {
             DebitFacts.Facts facts = known.get(id);
             if (facts != null && facts.debits() == one.before()) {
                 asListed(facts.label(), one.amount(), listed.get(id));
             }
         });
-        return collected(drawn, day);
+        return note(drawn, known, items, day);
+    }
+
+    private static Map<UUID, Money> amounts(List<OpenByAge.Item> items) {
+        return items.stream().collect(Collectors.toMap(OpenByAge.Item::id, OpenByAge.Item::open));
     }
 
     private static void asListed(String document, Money drawn, @Nullable Money listed) {

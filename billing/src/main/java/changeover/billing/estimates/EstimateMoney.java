@@ -119,12 +119,8 @@ public class EstimateMoney {
         return deposits.those(ids);
     }
 
-    /** Who takes money for it waits for the one before; what went back may be asked again. */
+    /** What went back may be asked again. */
     private void within(Estimate estimate, Money amount) {
-        estimates.inRows(connection -> {
-            HeadRows.lock(connection, estimate.id());
-            return estimate.id();
-        });
         Money taken = Money.sum(
                 deposits(estimate).stream()
                         .map(one -> one.amount().minus(one.back()))
@@ -138,8 +134,12 @@ public class EstimateMoney {
         }
     }
 
-    /** Takes money before the work, for an accepted estimate and under its number. */
+    /** Takes money before the work, for an accepted estimate and under its number; whoever does waits for the one before. */
     public UUID take(UUID id, LocalDate day, Way way, Money amount, @Nullable String reference) {
+        estimates.inRows(connection -> {
+            HeadRows.lock(connection, id);
+            return id;
+        });
         Estimate estimate = estimates
                 .find(id)
                 .orElseThrow(() -> Refusal.of("estimate.not-found").thrown());

@@ -69,9 +69,9 @@ public class Estimates {
         origin(wanted).ifPresent(refusal -> {
             throw refusal.thrown();
         });
-        within(wanted.homeId(), wanted.facts());
         LocalDate day = today.day();
         Draft draft = estimating.foreseen(wanted.homeId(), wanted.facts(), day);
+        Most.total(estimating.sum(draft, wanted.homeId(), wanted.facts(), day).total());
         UUID id = inRows(connection -> {
             UUID made = HeadRows.insert(connection, wanted, draft, day);
             ItemRows.write(connection, made, wanted.facts());
@@ -93,7 +93,7 @@ public class Estimates {
             HeadRows.lock(connection, id);
             Estimate draft = HeadRows.draft(connection, id);
             filledOn.mustBe(draft.version());
-            within(draft.homeId(), facts);
+            Most.total(estimating.sum(draft.homeId(), facts, today.day()).total());
             HeadRows.rewrite(connection, id, facts);
             ItemRows.write(connection, id, facts);
             return id;
@@ -105,13 +105,6 @@ public class Estimates {
                 today.day(), parts.all().stream().map(KnownPart::code).collect(Collectors.toSet()));
         if (!wrong.isEmpty()) {
             throw new Refused(wrong);
-        }
-    }
-
-    /** What no invoice could ask for is not offered either. */
-    private void within(UUID home, EstimateFacts facts) {
-        if (Most.beyond(estimating.sum(home, facts, today.day()).total())) {
-            throw Refusal.of("invoice.lines-too-much").thrown();
         }
     }
 

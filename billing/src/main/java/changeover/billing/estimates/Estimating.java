@@ -53,7 +53,11 @@ class Estimating {
     }
 
     EstimateSum sum(UUID homeId, EstimateFacts facts, LocalDate day) {
-        Draft draft = foreseen(homeId, facts, day);
+        return sum(foreseen(homeId, facts, day), homeId, facts, day);
+    }
+
+    /** @param draft as foreseen for the same home, facts and day */
+    EstimateSum sum(Draft draft, UUID homeId, EstimateFacts facts, LocalDate day) {
         Currency currency = draft.currency();
         List<EstimateLine> lines = lines(draft, facts);
         Home home = homes.get(homeId).orElseThrow();

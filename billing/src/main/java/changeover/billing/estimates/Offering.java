@@ -46,9 +46,7 @@ public class Offering {
             sum.refusal().ifPresent(refusal -> {
                 throw refusal.thrown();
             });
-            if (Most.beyond(sum.total())) {
-                throw Refusal.of("invoice.lines-too-much").thrown();
-            }
+            Most.total(sum.total());
             if (draft.deposit() != null && draft.deposit().compareTo(sum.total()) > 0) {
                 throw Refusal.of("estimate.deposit-beyond-total", Map.of("most", sum.total()))
                         .at("deposit")

@@ -65,9 +65,11 @@ final class HandWork {
         }
         add(change.added());
         if (changed) {
-            Most.lines(HandRow.of(connection, draft.id(), draft.currency()).stream()
-                    .map(HandRow::net)
-                    .toList());
+            Most.total(Money.sum(
+                    HandRow.of(connection, draft.id(), draft.currency()).stream()
+                            .map(HandRow::net)
+                            .toList(),
+                    draft.currency()));
         }
     }
 

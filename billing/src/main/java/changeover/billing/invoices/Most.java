@@ -3,13 +3,12 @@ package changeover.billing.invoices;
 import changeover.contracts.money.Money;
 import changeover.contracts.words.Refusal;
 import java.math.BigDecimal;
-import java.util.List;
 
 /** No line, and no document, asks for more than any field of a page takes. */
 public final class Most {
 
     /** In the smallest coins. */
-    public static final long MINOR = 9_999_999_999L;
+    public static final long MINOR = Money.MOST.movePointRight(2).longValueExact();
 
     private Most() {}
 
@@ -26,8 +25,9 @@ public final class Most {
         return gross;
     }
 
-    static void lines(List<Money> nets) {
-        if (nets.stream().mapToLong(Money::minor).sum() > MINOR) {
+    /** Refused, at no field, when all its lines come to more. */
+    public static void total(Money sum) {
+        if (beyond(sum)) {
             throw Refusal.of("invoice.lines-too-much").thrown();
         }
     }

@@ -111,19 +111,12 @@ final class PriceReader {
     private LocalDate day(PriceLine line) {
         String day = line.cell(Column.FROM);
         try {
-            LocalDate from = day.isEmpty() ? known.day() : OurAge.day(day);
-            if (from.getYear() >= 1900 && from.getYear() < 9999) {
-                return from;
-            }
+            return day.isEmpty() ? known.day() : OurAge.day(day);
         } catch (DateTimeException notADay) {
-            // said below, as for a day of another age
+            refuse(line, Column.FROM, Refusal.of("pricesfile.day"));
+            return known.day();
         }
-        refuse(line, Column.FROM, Refusal.of("pricesfile.day"));
-        return known.day();
     }
-
-    /** As the pages take it, and the API. */
-    private static final BigDecimal MOST = new BigDecimal("99999999.99");
 
     private @Nullable Money money(PriceLine line, Column column) {
         String cell = line.cell(column);
@@ -131,7 +124,7 @@ final class PriceReader {
             return null;
         }
         Optional<BigDecimal> amount = WrittenAmount.read(cell);
-        if (amount.isEmpty() || amount.get().compareTo(MOST) > 0) {
+        if (amount.isEmpty() || amount.get().compareTo(Money.MOST) > 0) {
             refuse(
                     line,
                     column,

@@ -57,6 +57,11 @@ public record Window(LocalDate from, LocalDate until) implements Comparable<Wind
         return day.isBefore(until) ? Optional.of(new Window(later(from, day), until)) : Optional.empty();
     }
 
+    /** That day, or the first or last of the window where it is not in it. */
+    public LocalDate nearest(LocalDate day) {
+        return day.isBefore(until) ? later(from, day) : last();
+    }
+
     /** The day in its middle, the earlier one when it has two. */
     public LocalDate middle() {
         return from.plusDays((days() - 1) / 2);

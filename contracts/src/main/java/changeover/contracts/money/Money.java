@@ -20,6 +20,9 @@ import java.util.Locale;
  */
 public record Money(long minor, Currency currency) implements Comparable<Money> {
 
+    /** No field takes more, and no document, payment or price is larger; in the currency's main unit. */
+    public static final BigDecimal MOST = new BigDecimal("99999999.99");
+
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
 
     /** {@code Money.of("249.00", "CAD")}: exact, refuses more decimals than the currency has. */

@@ -6,9 +6,9 @@ import changeover.contracts.catalogue.Due;
 import changeover.contracts.catalogue.Who;
 import changeover.contracts.customers.ShutTimes;
 import changeover.contracts.words.Wording;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.function.ToIntFunction;
 
 /**
@@ -48,7 +48,7 @@ final class OpenDays {
 
     static Due of(Due due, ShutTimes shut) {
         return shut.longestOpen(due.window())
-                .map(open -> new Due(open, within(open, due.on()), due.act()))
+                .map(open -> new Due(open, open.nearest(due.on()), due.act()))
                 .orElse(due);
     }
 
@@ -60,21 +60,27 @@ final class OpenDays {
      * @param unkept how many promises such a year does not keep
      */
     static <Y> Y laid(List<Promise> owed, ShutTimes shut, Function<List<Promise>, Y> lay, ToIntFunction<Y> unkept) {
-        Y open = lay.apply(of(owed, shut));
-        if (shut.isNever() || unkept.applyAsInt(open) == 0) {
-            return open;
-        }
-        Y always = lay.apply(owed.stream()
-                .map(promise -> promise.who() == Who.HOUSEHOLD ? of(promise, shut) : promise)
-                .toList());
-        return unkept.applyAsInt(open) <= unkept.applyAsInt(always) ? open : always;
+        return better(
+                shut,
+                () -> lay.apply(of(owed, shut)),
+                () -> lay.apply(owed.stream()
+                        .map(promise -> promise.who() == Who.HOUSEHOLD ? of(promise, shut) : promise)
+                        .toList()),
+                unkept);
     }
 
-    private static LocalDate within(Window window, LocalDate day) {
-        if (day.isBefore(window.from())) {
-            return window.from();
+    /**
+     * The year in the open days, unless it keeps less than the one in all days.
+     *
+     * @param unkept how many promises a year does not keep
+     */
+    static <Y> Y better(ShutTimes shut, Supplier<Y> open, Supplier<Y> always, ToIntFunction<Y> unkept) {
+        Y kept = open.get();
+        if (shut.isNever() || unkept.applyAsInt(kept) == 0) {
+            return kept;
         }
-        return day.isBefore(window.until()) ? day : window.last();
+        Y other = always.get();
+        return unkept.applyAsInt(kept) <= unkept.applyAsInt(other) ? kept : other;
     }
 
     private static Wording why(Window window, Window open) {

@@ -4,7 +4,6 @@ import changeover.contracts.calendar.Climate;
 import changeover.contracts.calendar.DayInWords;
 import changeover.contracts.calendar.Season;
 import changeover.contracts.calendar.Term;
-import changeover.contracts.calendar.Window;
 import changeover.contracts.catalogue.Cadence;
 import changeover.contracts.catalogue.Due;
 import changeover.contracts.catalogue.History;
@@ -57,15 +56,8 @@ public final class Promises {
         Optional<Season> warm = climate.find(Climate.WARM);
         return warm.flatMap(season -> season.meeting(due.window()).stream().findFirst())
                 .flatMap(due.window()::common)
-                .map(window -> new Due(window, within(window, due.on()), due.act()))
+                .map(window -> new Due(window, window.nearest(due.on()), due.act()))
                 .orElse(due);
-    }
-
-    private static LocalDate within(Window window, LocalDate day) {
-        if (day.isBefore(window.from())) {
-            return window.from();
-        }
-        return day.isBefore(window.until()) ? day : window.last();
     }
 
     private static Wording reason(Wording often, Wording last, Due due) {

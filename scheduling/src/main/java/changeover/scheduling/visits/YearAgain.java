@@ -45,18 +45,6 @@ record YearAgain(List<Kept> visits, List<Unkept> unkept, List<Promise> household
         household = List.copyOf(household);
     }
 
-    /** @param tasks of the machines that come into the year */
-    static YearAgain of(
-            Term term,
-            int sold,
-            List<StandingVisit> standing,
-            List<PromisedTask> tasks,
-            SeasonRules rules,
-            LongestVisit longest,
-            LocalDate day) {
-        return of(term, sold, standing, PromisesLeft.of(term, tasks, rules, day), rules, longest, day);
-    }
-
     /** @param left what comes into the year */
     static YearAgain of(
             Term term,

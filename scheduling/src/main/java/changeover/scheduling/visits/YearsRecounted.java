@@ -120,12 +120,11 @@ public class YearsRecounted {
     /** That a home is shut for some days costs no promise: where less would be kept for it, what is owed keeps all its days. */
     private static Laid laid(
             YearToPlan year, Function<ShutTimes, Recount> counted, OwnCatalogue.Own own, LocalDate day) {
-        Laid open = Laid.of(year, counted.apply(year.shut()), own, day);
-        if (year.shut().isNever() || open.again.unkept().isEmpty()) {
-            return open;
-        }
-        Laid always = Laid.of(year, counted.apply(ShutTimes.NEVER), own, day);
-        return open.again.unkept().size() <= always.again.unkept().size() ? open : always;
+        return OpenDays.better(
+                year.shut(),
+                () -> Laid.of(year, counted.apply(year.shut()), own, day),
+                () -> Laid.of(year, counted.apply(ShutTimes.NEVER), own, day),
+                laid -> laid.again.unkept().size());
     }
 
     @SuppressWarnings("unchecked")

@@ -190,14 +190,7 @@ class OpenDaysTest {
         return Recount.of(
                 RecountTest.CALENDAR_YEAR,
                 visits,
-                List.of(new PromisedTask(
-                        RecountTest.MACHINE,
-                        RecountTest.TASK,
-                        Who.TECHNICIAN,
-                        30,
-                        RecountTest.EACH_QUARTER,
-                        false,
-                        History.doneOn(LocalDate.of(2026, 3, 10)))),
+                List.of(ABelt.last(RecountTest.EACH_QUARTER, "2026-03-10")),
                 Map.of(),
                 shut,
                 SeasonRules.USUAL,

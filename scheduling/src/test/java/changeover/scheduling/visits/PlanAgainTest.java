@@ -108,7 +108,14 @@ class PlanAgainTest {
                                 .toList()));
             }
             LongestVisit changed = BOUNDS.get(random.nextInt(BOUNDS.size()));
-            YearAgain again = YearAgain.of(SmallYears.TERM, sold, standing, List.of(), rules, changed, today);
+            YearAgain again = YearAgain.of(
+                    SmallYears.TERM,
+                    sold,
+                    standing,
+                    PromisesLeft.of(SmallYears.TERM, List.of(), rules, today),
+                    rules,
+                    changed,
+                    today);
             assertTrue(again.unkept().isEmpty());
             for (YearAgain.Kept kept : again.visits()) {
                 StandingVisit stood = kept.stood();

@@ -7,7 +7,6 @@ import changeover.contracts.calendar.Term;
 import changeover.contracts.calendar.Window;
 import changeover.contracts.catalogue.Cadence;
 import changeover.contracts.catalogue.Due;
-import changeover.contracts.catalogue.History;
 import changeover.contracts.catalogue.SeasonRules;
 import changeover.contracts.catalogue.Who;
 import changeover.contracts.customers.ShutTimes;
@@ -61,11 +60,10 @@ class RecountTest {
 
     static Recount recount(
             Cadence cadence, Term term, @Nullable String done, List<StandingVisit> standing, String today) {
-        History history = done == null ? History.NONE : History.doneOn(LocalDate.parse(done));
         return Recount.of(
                 term,
                 standing,
-                List.of(new PromisedTask(MACHINE, TASK, Who.TECHNICIAN, 30, cadence, false, history)),
+                List.of(ABelt.last(cadence, done)),
                 Map.of(),
                 ShutTimes.NEVER,
                 SeasonRules.USUAL,

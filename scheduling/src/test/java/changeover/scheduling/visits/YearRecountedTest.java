@@ -3,10 +3,8 @@ package changeover.scheduling.visits;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import changeover.contracts.catalogue.History;
 import changeover.contracts.catalogue.LongestVisit;
 import changeover.contracts.catalogue.SeasonRules;
-import changeover.contracts.catalogue.Who;
 import changeover.contracts.customers.ShutTimes;
 import changeover.scheduling.visits.StandingVisit.StandingTask;
 import java.time.LocalDate;
@@ -52,14 +50,7 @@ class YearRecountedTest {
         Recount second = Recount.of(
                 RecountTest.CALENDAR_YEAR,
                 now,
-                List.of(new PromisedTask(
-                        RecountTest.MACHINE,
-                        RecountTest.TASK,
-                        Who.TECHNICIAN,
-                        30,
-                        RecountTest.EACH_QUARTER,
-                        false,
-                        History.doneOn(LocalDate.of(2026, 3, 10)))),
+                List.of(ABelt.last(RecountTest.EACH_QUARTER, "2026-03-10")),
                 Map.of(
                         new YearToPlan.UnitTask(RecountTest.MACHINE, RecountTest.TASK),
                         List.of(again.unkept().getFirst().promise().window())),

@@ -165,7 +165,7 @@ public final class Asked {
 
     /** An amount as a decimal text ("249.00"), not negative, to the cent. */
     public Money money(String member, Currency currency) {
-        BigDecimal amount = decimal(member, BigDecimal.ZERO, new BigDecimal("99999999.99"));
+        BigDecimal amount = decimal(member, BigDecimal.ZERO, Money.MOST);
         if (amount.stripTrailingZeros().scale() > currency.getDefaultFractionDigits()) {
             refuse("typed.cents", member);
             amount = BigDecimal.ZERO;

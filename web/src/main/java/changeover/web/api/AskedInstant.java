@@ -1,5 +1,6 @@
 package changeover.web.api;
 
+import changeover.contracts.words.OurAge;
 import changeover.contracts.words.Refusal;
 import java.time.DateTimeException;
 import java.time.Instant;
@@ -8,9 +9,6 @@ import org.jspecify.annotations.Nullable;
 
 /** A moment in a document, with its offset from Greenwich: of our times, as far as a business looks back or ahead. */
 final class AskedInstant {
-
-    private static final Instant EARLIEST = Instant.parse("1900-01-01T00:00:00Z");
-    private static final Instant LATEST = Instant.parse("9998-01-01T00:00:00Z");
 
     private AskedInstant() {}
 
@@ -21,9 +19,9 @@ final class AskedInstant {
             return null;
         }
         try {
-            Instant at = OffsetDateTime.parse(said).toInstant();
-            if (at.isAfter(EARLIEST) && at.isBefore(LATEST)) {
-                return at;
+            OffsetDateTime at = OffsetDateTime.parse(said);
+            if (at.getYear() >= OurAge.FIRST && at.getYear() <= OurAge.LAST) {
+                return at.toInstant();
             }
         } catch (DateTimeException notAnInstant) {
             // said below, as for a year that nobody remembers

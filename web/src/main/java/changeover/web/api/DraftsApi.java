@@ -37,9 +37,6 @@ public class DraftsApi {
 
     private static final int LONGEST_LINE = 500;
 
-    /** A draft whose taxes are not known yet. */
-    public record Unfinished(UUID id, String state) {}
-
     @Inject
     Invoices invoices;
 

@@ -17,6 +17,9 @@ import java.util.UUID;
 @ApplicationScoped
 class InvoiceDocuments {
 
+    /** A draft that cannot be reckoned yet. */
+    public record Unfinished(UUID id, String state) {}
+
     @Inject
     Invoices invoices;
 
@@ -50,7 +53,7 @@ class InvoiceDocuments {
         try {
             return of(id);
         } catch (Refused notYet) {
-            return new DraftsApi.Unfinished(id, discards.of(id).isPresent() ? "discarded" : "draft");
+            return new Unfinished(id, discards.of(id).isPresent() ? "discarded" : "draft");
         }
     }
 

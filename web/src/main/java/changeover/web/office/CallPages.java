@@ -209,7 +209,7 @@ public class CallPages {
                 estimates.ofCall(frame, call.id()),
                 orders.ofVisits(frame, visit),
                 earlier.of(all, frame),
-                OrderInWords.over(toAnswer(promised), typed));
+                typed.over(toAnswer(promised)));
     }
 
     private Map<String, String> toAnswer(Instant promised) {

@@ -140,7 +140,7 @@ public class ClaimPages {
 
     private TemplateInstance again(UUID id, Said typed) {
         PartClaim claim = found(id);
-        return page(claim, OrderInWords.over(filled(claim), typed));
+        return page(claim, typed.over(filled(claim)));
     }
 
     private Map<String, String> filled(PartClaim claim) {

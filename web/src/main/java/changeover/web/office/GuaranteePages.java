@@ -160,7 +160,7 @@ public class GuaranteePages {
                                     .map(one -> "months".equals(one.field()) ? one.at(of + "Months") : one)
                                     .toList(),
                             frames.locale());
-                    return page(OrderInWords.over(filled, again));
+                    return page(again.over(filled));
                 });
     }
 

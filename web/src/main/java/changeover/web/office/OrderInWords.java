@@ -8,7 +8,6 @@ import changeover.scheduling.stock.StockPlaces;
 import changeover.scheduling.visits.VisitLists;
 import changeover.web.session.Frame;
 import changeover.web.session.OrderChoices;
-import changeover.web.session.Said;
 import changeover.web.session.Written;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
@@ -100,13 +99,5 @@ public class OrderInWords {
         known.put("back", facts.kept().signum() == 0 ? "" : Written.of(facts.kept(), frame.locale()));
         places.shelf().ifPresent(shelf -> known.put("place", shelf.id().toString()));
         return known;
-    }
-
-    /** One of many forms comes back as typed; the others stand as they would. */
-    static Said over(Map<String, String> filled, Said typed) {
-        Map<String, List<String>> values = new HashMap<>();
-        filled.forEach((field, value) -> values.put(field, List.of(value)));
-        values.putAll(typed.values());
-        return new Said(values, typed.errors(), typed.top());
     }
 }

@@ -208,8 +208,7 @@ public class OrderPages {
         Frame frame = frames.of(Tab.PARTS);
         PartOrder order = found(id);
         Said typedAgain = Said.again(typed, refusals, frame.locale());
-        return Pages.order(
-                frame, inWords.of(order, frame), OrderInWords.over(inWords.filled(order, frame), typedAgain));
+        return Pages.order(frame, inWords.of(order, frame), typedAgain.over(inWords.filled(order, frame)));
     }
 
     private PartOrder found(UUID id) {

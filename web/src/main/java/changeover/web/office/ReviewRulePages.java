@@ -120,13 +120,11 @@ public class ReviewRulePages {
 
     private TemplateInstance page(String made, Said typed) {
         Frame frame = frames.of(Tab.SHOP);
-        Said form = OrderInWords.over(
-                Map.of(
-                        "kind", "technician",
-                        "level", "urgent",
-                        "first", "10",
-                        "from", frame.today().toString()),
-                typed);
+        Said form = typed.over(Map.of(
+                "kind", "technician",
+                "level", "urgent",
+                "first", "10",
+                "from", frame.today().toString()));
         return Pages.reviewrules(
                 frame,
                 rules.all().stream().map(rule -> line(rule, frame)).toList(),

@@ -120,12 +120,10 @@ public class StopCorrectionPages {
         return Pages.stopcorrect(
                 frame,
                 words.of(stop, frame),
-                OrderInWords.over(
-                        Map.of(
-                                "made", UUID.randomUUID().toString(),
-                                "whose", StopDuty.OFFICE,
-                                "due", frame.today().toString(),
-                                "ticket", stop.ticket()),
-                        typed));
+                typed.over(Map.of(
+                        "made", UUID.randomUUID().toString(),
+                        "whose", StopDuty.OFFICE,
+                        "due", frame.today().toString(),
+                        "ticket", stop.ticket())));
     }
 }

@@ -207,8 +207,8 @@ public class StopPages {
 
     private TemplateInstance page(MachineStop stop, Said typed) {
         Frame frame = frames.of(Tab.HOMES);
-        Said form = OrderInWords.over(
-                Map.of("who", frame.person(), "day", frame.today().toString(), "how", "in_service"), typed);
+        Said form =
+                typed.over(Map.of("who", frame.person(), "day", frame.today().toString(), "how", "in_service"));
         return Pages.stop(
                 frame,
                 words.of(stop, frame),

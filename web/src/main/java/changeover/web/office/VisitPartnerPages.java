@@ -200,7 +200,7 @@ public class VisitPartnerPages {
                         partners.all().stream()
                                 .map(one -> new Choice(one.id().toString(), one.name()))
                                 .toList()),
-                OrderInWords.over(with == null ? toGive(row) : toClose(frame), typed));
+                typed.over(with == null ? toGive(row) : toClose(frame)));
     }
 
     private static Map<String, String> toGive(VisitLists.Row row) {

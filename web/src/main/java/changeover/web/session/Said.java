@@ -37,6 +37,13 @@ public record Said(Map<String, List<String>> values, Map<String, String> errors,
         return new Said(typed.asTyped(), errors, top);
     }
 
+    /** The same over what else is known: one of many forms comes back as typed, the others stand as they would. */
+    public Said over(Map<String, String> filled) {
+        var all = new LinkedHashMap<String, List<String>>(filled(filled).values);
+        all.putAll(values);
+        return new Said(all, errors, top);
+    }
+
     public String value(String field) {
         List<String> all = values.get(field);
         return all == null || all.isEmpty() ? "" : all.getFirst();

@@ -145,7 +145,7 @@ public final class Typed {
                     Refusal.of("typed.twofold", Map.of("written", raw(field))).at(field));
             return Money.zero(currency);
         }
-        BigDecimal amount = number(field, BigDecimal.ZERO, new BigDecimal("99999999.99"));
+        BigDecimal amount = number(field, BigDecimal.ZERO, Money.MOST);
         if (amount.stripTrailingZeros().scale() > currency.getDefaultFractionDigits()) {
             refuse("typed.cents", field);
             amount = BigDecimal.ZERO;

@@ -7,6 +7,7 @@ import static org.hamcrest.CoreMatchers.hasItem;
 
 import changeover.contracts.PostgresForTests;
 import changeover.contracts.tenants.Today;
+import changeover.web.APartner;
 import changeover.web.AShop;
 import changeover.web.field.PlannedVisit;
 import io.quarkus.test.common.QuarkusTestResource;
@@ -35,15 +36,7 @@ class VisitPartnerApiTest {
         var shop = shops.open("CA-QC", "en");
         LocalDate day = shops.in(shop, () -> today.day());
         String visit = PlannedVisit.visit(shop, PlannedVisit.home(shop));
-        String partner = send(shop.office(), shop.api("partners"), Map.of("name", "Brandt Gas", "trade", "gas"))
-                .statusCode(201)
-                .extract()
-                .path("id");
-        send(
-                        shop.office(),
-                        shop.api("partners/" + partner + "/papers"),
-                        Map.of("kind", "licence", "expires", day.plusDays(90).toString()))
-                .statusCode(200);
+        String partner = APartner.gas(shop, "Brandt Gas", day);
         String with = shop.api("visits/" + visit + "/partner");
         send(shop.owner(), shop.api("review-rules"), Map.of("kind", "first", "first", 5, "from", day.toString()))
                 .statusCode(201);

@@ -17,6 +17,7 @@ import changeover.contracts.tenants.Today;
 import changeover.scheduling.hours.HoursWorked;
 import changeover.scheduling.partners.GivenVisits;
 import changeover.scheduling.reviews.Spreads;
+import changeover.web.APartner;
 import changeover.web.AShop;
 import changeover.web.field.PlannedVisit;
 import io.quarkus.test.common.QuarkusTestResource;
@@ -184,16 +185,8 @@ class PartnerPagesTest {
         var shop = shops.open("CA-QC", "en");
         LocalDate day = shops.in(shop, () -> today.day());
         String visit = PlannedVisit.visit(shop, PlannedVisit.home(shop));
-        String partner = send(shop.office(), shop.api("partners"), Map.of("name", "Brandt Gas", "trade", "gas"))
-                .statusCode(201)
-                .extract()
-                .path("id");
-        send(
-                        shop.office(),
-                        shop.api("partners/" + partner + "/papers"),
-                        Map.of("kind", "licence", "expires", day.plusDays(90).toString()))
-                .statusCode(200)
-                .body("papers[0].remindDays", equalTo(60));
+        String partner = APartner.gas(shop, "Brandt Gas", day);
+        as(shop.office()).get(shop.api("partners/" + partner)).then().body("papers[0].remindDays", equalTo(60));
         String with = shop.api("visits/" + visit + "/partner");
         as(shop.office()).get(with).then().statusCode(200).body("partner", nullValue());
         var deal = Map.of("partner", partner, "day", day.plusDays(2).toString(), "price", "220.00");

@@ -10,6 +10,7 @@ import static org.hamcrest.CoreMatchers.not;
 
 import changeover.contracts.PostgresForTests;
 import changeover.contracts.tenants.Today;
+import changeover.web.APartner;
 import changeover.web.AShop;
 import changeover.web.field.PlannedVisit;
 import io.quarkus.test.common.QuarkusTestResource;
@@ -38,19 +39,7 @@ class PartnerRefusedTest {
             var shop = shops.open("CA-QC", french ? "fr" : "en");
             LocalDate day = shops.in(shop, () -> today.day());
             String page = shop.at("visits/" + PlannedVisit.visit(shop, PlannedVisit.home(shop)) + "/partner");
-            String partner = send(shop.office(), shop.api("partners"), Map.of("name", "Brandt Gas", "trade", "gas"))
-                    .statusCode(201)
-                    .extract()
-                    .path("id");
-            send(
-                            shop.office(),
-                            shop.api("partners/" + partner + "/papers"),
-                            Map.of(
-                                    "kind",
-                                    "licence",
-                                    "expires",
-                                    day.plusDays(90).toString()))
-                    .statusCode(200);
+            String partner = APartner.gas(shop, "Brandt Gas", day);
             post(shop.office(), page + "/return", Map.of("why", "They are ill"))
                     .statusCode(422)
                     .body(containsString(french ? "Aucun partenaire n’a cette visite" : "No partner has this visit"));
