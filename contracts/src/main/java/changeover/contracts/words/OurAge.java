@@ -21,8 +21,16 @@ public final class OurAge {
 
         private static final long serialVersionUID = 1;
 
-        AnotherAge() {
+        private final int first;
+
+        AnotherAge(int first) {
             super("a day of another age");
+            this.first = first;
+        }
+
+        /** The first year that it could be of. */
+        public int first() {
+            return first;
         }
     }
 
@@ -43,7 +51,7 @@ public final class OurAge {
     private static LocalDate from(int first, String text) {
         LocalDate day = LocalDate.parse(text);
         if (day.getYear() < first || day.getYear() > LAST) {
-            throw new AnotherAge();
+            throw new AnotherAge(first);
         }
         return day;
     }

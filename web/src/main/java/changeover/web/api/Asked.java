@@ -2,7 +2,6 @@ package changeover.web.api;
 
 import changeover.contracts.money.Money;
 import changeover.contracts.words.Checks;
-import changeover.contracts.words.OurAge;
 import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Refused;
 import changeover.web.session.Typed;
@@ -241,7 +240,7 @@ public final class Asked {
         try {
             return reading.apply(text);
         } catch (IllegalArgumentException | DateTimeException notUnderstood) {
-            refuse(notUnderstood instanceof OurAge.AnotherAge ? "typed.age" : code, member);
+            refuse(Typed.why(notUnderstood, code).at(path + member));
             return standIn;
         }
     }

@@ -206,9 +206,17 @@ public final class Typed {
         try {
             return reading.apply(text);
         } catch (IllegalArgumentException | DateTimeException notUnderstood) {
-            refuse(notUnderstood instanceof OurAge.AnotherAge ? "typed.age" : code, field);
+            refuse(why(notUnderstood, code).at(field));
             return standIn;
         }
+    }
+
+    /** @param code of the sentence for what is not understood at all */
+    public static Refusal why(RuntimeException notUnderstood, String code) {
+        return notUnderstood instanceof OurAge.AnotherAge age
+                ? Refusal.of(
+                        "typed.age", Map.of("first", String.valueOf(age.first()), "last", String.valueOf(OurAge.LAST)))
+                : Refusal.of(code);
     }
 
     private static BigDecimal decimal(String text) {

@@ -6,6 +6,7 @@ import jakarta.ws.rs.core.MultivaluedHashMap;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Currency;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** Figures as people write them in either language; what may mean two things is asked for again. */
@@ -75,5 +76,8 @@ class TypedTest {
         Typed older = typed("1899-12-31");
         older.installedOrNone("a");
         assertEquals("typed.age", older.refusals().getFirst().code());
+        assertEquals(
+                Map.of("first", "1900", "last", "2200"),
+                older.refusals().getFirst().facts());
     }
 }
