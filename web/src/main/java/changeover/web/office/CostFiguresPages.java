@@ -144,7 +144,7 @@ public class CostFiguresPages {
                 new View(
                         costs.all().stream().map(one -> row(one.facts(), frame)).toList(),
                         cost == null ? "" : cost.format(frame.locale()),
-                        hour == null ? "" : frame.brief(hour.from())),
+                        hour == null ? "" : frame.inWords(hour.from())),
                 form);
     }
 

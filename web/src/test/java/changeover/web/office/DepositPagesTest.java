@@ -6,6 +6,7 @@ import static changeover.web.AShop.send;
 import static org.hamcrest.CoreMatchers.containsString;
 import static org.hamcrest.CoreMatchers.equalTo;
 import static org.hamcrest.CoreMatchers.hasItem;
+import static org.hamcrest.CoreMatchers.not;
 
 import changeover.contracts.PostgresForTests;
 import changeover.web.AShop;
@@ -15,6 +16,7 @@ import io.restassured.path.json.JsonPath;
 import jakarta.inject.Inject;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 import org.junit.jupiter.api.Test;
 
 /** A deposit from its form to its receipt, an invoice and back, in both languages; the API says the same. */
@@ -75,10 +77,10 @@ class DepositPagesTest {
                     .then()
                     .body(containsString("Boiler"));
             as(shop.office())
-                    .get(shop.at("money/deposits?customer=" + java.util.UUID.randomUUID()))
+                    .get(shop.at("money/deposits?customer=" + UUID.randomUUID()))
                     .then()
                     .statusCode(200)
-                    .body(org.hamcrest.CoreMatchers.not(containsString("Boiler")));
+                    .body(not(containsString("Boiler")));
             as(shop.office())
                     .get(deposit + "/returns")
                     .then()
@@ -112,7 +114,7 @@ class DepositPagesTest {
                                 "home",
                                 one.get("home"),
                                 "agreement",
-                                java.util.UUID.randomUUID().toString(),
+                                UUID.randomUUID().toString(),
                                 "amount",
                                 "20.00",
                                 "way",
