@@ -54,6 +54,9 @@ public class Amendments {
     Clock clock;
 
     @Inject
+    Event<TasksUndone> undone;
+
+    @Inject
     Event<VisitAmended> amended;
 
     /**
@@ -151,8 +154,15 @@ public class Amendments {
         dangers.tell(visit, before, after, closure.day());
         closure.follow(after);
         rows.persist(amendment);
-        consequences.follow(visit, Consequences.of(before), Consequences.of(after), closure, van, after);
+        Consequences earlier = Consequences.of(before);
+        Consequences now = Consequences.of(after);
+        consequences.follow(visit, earlier, now, closure, van, after);
         rows.flush();
+        Set<UUID> takenBack = new LinkedHashSet<>(earlier.done());
+        takenBack.removeAll(now.done());
+        if (!takenBack.isEmpty()) {
+            undone.fire(new TasksUndone(visit.id(), takenBack));
+        }
         amended.fire(new VisitAmended(amendment.id(), closure.version(), told, closing.facts(visit, after, closure)));
         return closure.version();
     }

@@ -30,6 +30,14 @@ import java.util.UUID;
 @ApplicationScoped
 public class VisitsAtHand {
 
+    /** In the order in which a year is laid anew: what is closed here moves the work of the agreement's other visits. */
+    private static final String WITH_ITS_YEAR = """
+            select v.id from visit v
+             where v.id = :id
+                or v.kind = 'plan' and v.agreement_id = (select this.agreement_id from visit this where this.id = :id)
+             order by v.agreement_id, v.window_from, v.window_until, v.id for update of v
+            """;
+
     @Inject
     EntityManager rows;
 
@@ -52,16 +60,17 @@ public class VisitsAtHand {
     GivenVisits given;
 
     /**
-     * Holds the visit until the end of the transaction, so that what is said about it is taken one by one.
+     * Holds the visit, and the others of its agreement, until the end of the transaction: what is said about it is taken one
+     * by one, and two that close visits of one year wait for each other.
      *
      * @throws changeover.contracts.words.Refused when this business has no such visit
      */
+    @SuppressWarnings("unchecked")
     VisitAtHand lock(UUID visitId) {
-        boolean there = !rows.createNativeQuery("select id from visit where id = :id for update", Object.class)
+        List<UUID> held = rows.createNativeQuery(WITH_ITS_YEAR, UUID.class)
                 .setParameter("id", visitId)
-                .getResultList()
-                .isEmpty();
-        if (!there) {
+                .getResultList();
+        if (!held.contains(visitId)) {
             throw notFound();
         }
         return of(visitId);

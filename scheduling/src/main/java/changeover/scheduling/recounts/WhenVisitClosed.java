@@ -1,5 +1,6 @@
 package changeover.scheduling.recounts;
 
+import changeover.scheduling.closeout.TasksUndone;
 import changeover.scheduling.closeout.VisitAmended;
 import changeover.scheduling.closeout.VisitClosed;
 import changeover.scheduling.visits.YearsRecounted;
@@ -16,6 +17,10 @@ class WhenVisitClosed {
 
     void count(@Observes VisitClosed closed) {
         years.follow(closed.visitId());
+    }
+
+    void goBack(@Observes TasksUndone undone) {
+        years.goBack(undone.visitId(), undone.tasks());
     }
 
     void countAgain(@Observes VisitAmended amended) {

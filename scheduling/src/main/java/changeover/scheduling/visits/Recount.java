@@ -20,6 +20,7 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A task done early or late shifts what is still owed of it where its cadence counts from the last time done; what belongs
@@ -56,7 +57,25 @@ record Recount(
     }
 
     /**
-     * @param done tasks that were done, each with its last day
+     * Why a task is counted anew.
+     *
+     * @param undone whether it was only said to be done, and that was taken back
+     * @param due the first day of the window that its line stood for there, where it was a promise
+     */
+    record Why(boolean undone, @Nullable LocalDate due) {
+
+        static final Why DONE = new Why(false, null);
+
+        /** A promise that was taken up at its visit is not owed twice, done there or not; what is past stays as it stands. */
+        boolean owes(Window window, LocalDate today) {
+            return !undone
+                    || (today.isBefore(window.until())
+                            && (due == null || window.from().isAfter(due)));
+        }
+    }
+
+    /**
+     * @param counted tasks that are counted anew, in their order, each with its last day
      * @param unkept by task, the windows to come that no visit keeps
      * @param shut when the home is; windows that were laid out before that was known stay
      * @param today what would have been due before it stays as it stands
@@ -64,7 +83,7 @@ record Recount(
     static Recount of(
             Term term,
             List<StandingVisit> standing,
-            List<PromisedTask> done,
+            Map<PromisedTask, Why> counted,
             Map<UnitTask, List<Window>> unkept,
             ShutTimes shut,
             SeasonRules rules,
@@ -73,25 +92,29 @@ record Recount(
         Map<Promise, UUID> rows = new IdentityHashMap<>();
         List<UUID> taken = new ArrayList<>();
         Set<UnitTask> tasks = new HashSet<>();
-        for (PromisedTask task : done) {
+        for (var each : counted.entrySet()) {
+            PromisedTask task = each.getKey();
+            Why why = each.getValue();
             LocalDate last = task.history().lastDone();
-            if (last != null && task.who() == Who.TECHNICIAN && task.cadence().countsFromLastTime()) {
-                UnitTask which = new UnitTask(task.equipmentId(), task.taskCode());
-                List<StandingTask> open = open(standing, which);
-                List<Promise> always = owed(term, task, countedFrom(standing, which, last, today), rules);
-                List<Promise> now = OpenDays.of(always, shut);
-                List<Window> before = windows(open, unkept.getOrDefault(which, List.of()));
-                boolean asBefore =
-                        windows(now).equals(before) || windows(always).equals(before);
-                boolean over = now.stream()
-                        .anyMatch(promise -> !today.isBefore(promise.window().until()));
-                if (!asBefore && !over) {
-                    tasks.add(which);
-                    owed.addAll(now);
-                    open.forEach(line -> taken.add(line.id()));
-                    for (int line = 0; line < Math.min(open.size(), now.size()); line++) {
-                        rows.put(now.get(line), open.get(line).id());
-                    }
+            if (task.who() != Who.TECHNICIAN || !task.cadence().countsFromLastTime() || (last == null && !why.undone)) {
+                continue;
+            }
+            UnitTask which = new UnitTask(task.equipmentId(), task.taskCode());
+            List<StandingTask> open = open(standing, which, why, today);
+            List<Promise> always = owed(term, task, countedFrom(standing, which, last, today), rules).stream()
+                    .filter(promise -> why.owes(promise.window(), today))
+                    .toList();
+            List<Promise> now = OpenDays.of(always, shut);
+            List<Window> before = windows(open, unkept.getOrDefault(which, List.of()));
+            boolean asBefore = windows(now).equals(before) || windows(always).equals(before);
+            boolean over = now.stream()
+                    .anyMatch(promise -> !today.isBefore(promise.window().until()));
+            if (!asBefore && !over) {
+                tasks.add(which);
+                owed.addAll(now);
+                open.forEach(line -> taken.add(line.id()));
+                for (int line = 0; line < Math.min(open.size(), now.size()); line++) {
+                    rows.put(now.get(line), open.get(line).id());
                 }
             }
         }
@@ -105,23 +128,25 @@ record Recount(
     }
 
     /** Lines of visits that have no day and have not begun, in the order of their days. */
-    private static List<StandingTask> open(List<StandingVisit> standing, UnitTask which) {
+    private static List<StandingTask> open(List<StandingVisit> standing, UnitTask which, Why why, LocalDate today) {
         return standing.stream()
                 .filter(visit -> !visit.begun() && visit.day() == null)
                 .flatMap(visit -> lines(visit, which))
+                .filter(line ->
+                        !why.undone || today.isBefore(line.promise().window().until()))
                 .sorted(Comparator.comparing(
                                 (StandingTask line) -> line.promise().window())
                         .thenComparing(StandingTask::id))
                 .toList();
     }
 
-    /** The last time done, or a later day that a visit has for it, be it with a partner. */
-    private static LocalDate countedFrom(
-            List<StandingVisit> standing, UnitTask which, LocalDate last, LocalDate today) {
+    /** The last time done, or a later day that a visit has for it, be it with a partner; null where there is neither. */
+    private static @Nullable LocalDate countedFrom(
+            List<StandingVisit> standing, UnitTask which, @Nullable LocalDate last, LocalDate today) {
         return standing.stream()
                 .filter(visit -> lines(visit, which).findAny().isPresent())
                 .flatMap(visit -> Stream.ofNullable(visit.day()).filter(day -> !visit.begun() || day.isAfter(today)))
-                .filter(last::isBefore)
+                .filter(day -> last == null || last.isBefore(day))
                 .max(Comparator.naturalOrder())
                 .orElse(last);
     }
@@ -134,7 +159,10 @@ record Recount(
                         && line.promise().taskCode().equals(which.task()));
     }
 
-    private static List<Promise> owed(Term term, PromisedTask task, LocalDate last, SeasonRules rules) {
+    private static List<Promise> owed(Term term, PromisedTask task, @Nullable LocalDate last, SeasonRules rules) {
+        if (last == null) {
+            return Promises.in(term, List.of(task), rules);
+        }
         LocalDate from = last.isAfter(term.from()) ? last : term.from();
         PromisedTask counted = new PromisedTask(
                 task.equipmentId(),

@@ -16,7 +16,7 @@ import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -31,19 +31,25 @@ import java.util.function.Function;
 @ApplicationScoped
 public class YearsRecounted {
 
-    /** A look is not the time that a count begins with. */
-    private static final String DONE = """
-            select distinct p.agreement_id, p.equipment_id, p.task_code
-              from unit_history h
-              join visit_task t on t.tenant_id = h.tenant_id and t.id = h.visit_task_id and t.act <> 'check'
-              join agreement_promise p on p.tenant_id = h.tenant_id and p.equipment_id = h.equipment_id
-                and p.task_code = h.task_code and p.who = 'technician'
-              join agreement a on a.tenant_id = p.tenant_id and a.id = p.agreement_id and a.home_id = h.home_id
+    /** What was done at a visit, or taken back there. A look is not the time that a count begins with. */
+    private static final String COUNTED = """
+            select distinct p.agreement_id, p.equipment_id, p.task_code, h.id is null as undone,
+              case when h.id is null then t.due_from end as due_from
+              from visit v
+              join visit_task t on t.tenant_id = v.tenant_id and t.visit_id = v.id and t.act <> 'check'
+              left join unit_history h on h.tenant_id = t.tenant_id and h.visit_task_id = t.id
+              join agreement_promise p on p.tenant_id = t.tenant_id and p.equipment_id = t.equipment_id
+                and p.task_code = t.task_code and p.who = 'technician'
+              join agreement a on a.tenant_id = p.tenant_id and a.id = p.agreement_id and a.home_id = v.home_id
               join year_planned y on y.tenant_id = a.tenant_id and y.agreement_id = a.id
-             where h.tenant_id = current_tenant() and h.visit_id = :visit and a.term_until > :day
+             where v.tenant_id = current_tenant() and v.id = :visit and (h.id is not null or t.id in (:undone))
+               and a.term_until > :day
                and p.cadence ->> 'how' in ('every-months', 'check-then-replace', 'look-then-change')
                and not exists (select from agreement_ending n where n.tenant_id = a.tenant_id and n.agreement_id = a.id)
             """;
+
+    /** No line of any visit. */
+    private static final Set<UUID> NONE = Set.of(new UUID(0, 0));
 
     private static final String UNKEPT = """
             select agreement_id, equipment_id, task_code, due_from, due_until from unkept_promise
@@ -77,29 +83,40 @@ public class YearsRecounted {
 
     /** @param visit that was closed, with what was done at it */
     public void follow(UUID visit) {
+        count(visit, NONE);
+    }
+
+    /**
+     * What was moved by what was not done goes back.
+     *
+     * @param undone lines of the visit of which it was said by mistake that they were done
+     */
+    public void goBack(UUID visit, Set<UUID> undone) {
+        count(visit, undone);
+    }
+
+    private void count(UUID visit, Set<UUID> undone) {
         rows.flush();
         LocalDate day = today.day();
-        Map<UUID, Set<UnitTask>> done = done(visit, day);
-        if (done.isEmpty()) {
+        Map<UUID, Map<UnitTask, Recount.Why>> counted = counted(visit, undone, day);
+        if (counted.isEmpty()) {
             return;
         }
         OwnCatalogue.Own own = trade.read();
         try (var connection = datasource.getConnection()) {
-            List<YearToPlan> years = new YearsToPlan(connection, own.catalogue()).underWay(done.keySet());
-            Map<UUID, List<StandingVisit>> standing = new YearsUnderWay(connection).of(done.keySet());
-            Map<UUID, Map<UnitTask, List<Window>>> unkept = unkept(connection, done.keySet(), day);
+            List<YearToPlan> years = new YearsToPlan(connection, own.catalogue()).underWay(counted.keySet());
+            Map<UUID, List<StandingVisit>> standing = new YearsUnderWay(connection).of(counted.keySet());
+            Map<UUID, Map<UnitTask, List<Window>>> unkept = unkept(connection, counted.keySet(), day);
             var again = new YearAgainRows(new YearRows(own.catalogue()));
             for (YearToPlan year : years) {
-                Set<UnitTask> which = Objects.requireNonNull(done.get(year.agreementId()));
+                Map<PromisedTask, Recount.Why> tasks =
+                        tasks(year, Objects.requireNonNull(counted.get(year.agreementId())));
                 Laid laid = laid(
                         year,
                         shut -> Recount.of(
                                 year.term(),
                                 standing.getOrDefault(year.agreementId(), List.of()),
-                                year.tasks().stream()
-                                        .filter(task ->
-                                                which.contains(new UnitTask(task.equipmentId(), task.taskCode())))
-                                        .toList(),
+                                tasks,
                                 unkept.getOrDefault(year.agreementId(), Map.of()),
                                 shut,
                                 own.seasons(),
@@ -117,6 +134,17 @@ public class YearsRecounted {
         }
     }
 
+    private static Map<PromisedTask, Recount.Why> tasks(YearToPlan year, Map<UnitTask, Recount.Why> counted) {
+        Map<PromisedTask, Recount.Why> tasks = new LinkedHashMap<>();
+        for (PromisedTask task : year.tasks()) {
+            Recount.Why why = counted.get(new UnitTask(task.equipmentId(), task.taskCode()));
+            if (why != null) {
+                tasks.put(task, why);
+            }
+        }
+        return tasks;
+    }
+
     /** That a home is shut for some days costs no promise: where less would be kept for it, what is owed keeps all its days. */
     private static Laid laid(
             YearToPlan year, Function<ShutTimes, Recount> counted, OwnCatalogue.Own own, LocalDate day) {
@@ -128,17 +156,20 @@ public class YearsRecounted {
     }
 
     @SuppressWarnings("unchecked")
-    private Map<UUID, Set<UnitTask>> done(UUID visit, LocalDate day) {
-        List<Tuple> found = rows.createNativeQuery(DONE, Tuple.class)
+    private Map<UUID, Map<UnitTask, Recount.Why>> counted(UUID visit, Set<UUID> undone, LocalDate day) {
+        List<Tuple> found = rows.createNativeQuery(COUNTED, Tuple.class)
                 .setParameter("visit", visit)
+                .setParameter("undone", undone)
                 .setParameter("day", day)
                 .getResultList();
-        Map<UUID, Set<UnitTask>> done = new HashMap<>();
+        Map<UUID, Map<UnitTask, Recount.Why>> counted = new HashMap<>();
         for (Tuple row : found) {
-            done.computeIfAbsent(row.get("agreement_id", UUID.class), _ -> new HashSet<>())
-                    .add(new UnitTask(row.get("equipment_id", UUID.class), row.get("task_code", String.class)));
+            counted.computeIfAbsent(row.get("agreement_id", UUID.class), _ -> new HashMap<>())
+                    .put(
+                            new UnitTask(row.get("equipment_id", UUID.class), row.get("task_code", String.class)),
+                            new Recount.Why(row.get("undone", Boolean.class), row.get("due_from", LocalDate.class)));
         }
-        return done;
+        return counted;
     }
 
     private static Map<UUID, Map<UnitTask, List<Window>>> unkept(

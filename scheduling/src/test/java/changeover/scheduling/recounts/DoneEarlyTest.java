@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import changeover.contracts.PostgresForTests;
 import changeover.scheduling.Shop;
+import changeover.scheduling.closeout.Outcome;
 import changeover.scheduling.dayplan.Appointments;
 import changeover.scheduling.visits.YearOfHome;
 import io.quarkus.test.common.QuarkusTestResource;
@@ -13,6 +14,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.UUID;
+import java.util.concurrent.Executors;
 import org.junit.jupiter.api.Test;
 
 /** A belt every three months and a changeover each season: what closing a visit early or late does to the rest of the year. */
@@ -100,6 +102,34 @@ class DoneEarlyTest extends SoldBelts {
     }
 
     @Test
+    void what_moved_goes_back_when_it_was_not_done_after_all_and_moves_again_when_it_was() {
+        At at = sold();
+        UUID first = year(at).visits().getFirst().visitId();
+        close(at, first, LocalDate.of(2026, 1, 20));
+        List<String> moved = ahead(at);
+        amend(at, first, Outcome.NOT_APPLICABLE, "the pump has no belt");
+        assertEquals(
+                List.of(
+                        "2026-04-05..2026-05-05 belt",
+                        "2026-06-05..2026-08-05 belt",
+                        "2026-09-05..2026-11-05 test-heat belt"),
+                ahead(at));
+        amend(at, first, Outcome.DONE, null);
+        assertEquals(moved, ahead(at));
+    }
+
+    @Test
+    void what_was_not_done_after_all_counts_from_the_time_before_it() {
+        At at = sold();
+        close(at, year(at).visits().getFirst().visitId(), LocalDate.of(2026, 1, 20));
+        List<String> moved = ahead(at);
+        UUID second = year(at).visits().get(1).visitId();
+        close(at, second, LocalDate.of(2026, 4, 2));
+        amend(at, second, Outcome.NOT_APPLICABLE, "typed at the wrong home");
+        assertEquals(moved.subList(1, moved.size()), ahead(at));
+    }
+
+    @Test
     void closed_again_by_an_amendment_or_sent_twice_nothing_more_moves() {
         At at = sold();
         UUID first = year(at).visits().getFirst().visitId();
@@ -110,5 +140,32 @@ class DoneEarlyTest extends SoldBelts {
             return 0;
         });
         assertEquals(before, ahead(at));
+    }
+
+    /** Each moves the other's work: neither may hold a visit that the other waits for. */
+    @Test
+    void two_visits_of_one_year_closed_at_the_same_moment_both_close() throws Exception {
+        LocalDate day = LocalDate.of(2026, 4, 10);
+        for (int round = 0; round < 5; round++) {
+            At at = sold();
+            List<UUID> two = year(at).visits().stream()
+                    .limit(2)
+                    .map(YearOfHome.Going::visitId)
+                    .toList();
+            two.forEach(visit -> begin(at, visit, day));
+            try (var threads = Executors.newFixedThreadPool(2)) {
+                var closed = threads.invokeAll(two.stream()
+                        .map(visit -> Executors.callable(() -> close(at, visit, day)))
+                        .toList());
+                for (var one : closed) {
+                    one.get();
+                }
+            }
+            assertEquals(
+                    2,
+                    year(at).visits().stream()
+                            .filter(visit -> visit.standing() == YearOfHome.Standing.CLOSED)
+                            .count());
+        }
     }
 }

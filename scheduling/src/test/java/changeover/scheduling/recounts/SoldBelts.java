@@ -15,6 +15,7 @@ import changeover.contracts.plans.Plans;
 import changeover.contracts.tenants.SettableClock;
 import changeover.contracts.words.Wording;
 import changeover.scheduling.Shop;
+import changeover.scheduling.closeout.Amendments;
 import changeover.scheduling.closeout.CloseOut;
 import changeover.scheduling.closeout.Operation;
 import changeover.scheduling.closeout.OperationAnswer;
@@ -40,6 +41,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 
 /** A home with a belt every three months and a changeover each season, and visits closed there: for the tests of what moves. */
@@ -64,6 +66,9 @@ abstract class SoldBelts {
 
     @Inject
     CloseOut closeOut;
+
+    @Inject
+    Amendments amendments;
 
     @Inject
     YearsOfHomes years;
@@ -148,6 +153,19 @@ abstract class SoldBelts {
         return said;
     }
 
+    /** Somebody is there, so that the visit's work stays with it. */
+    void begin(At at, UUID visit, LocalDate day) {
+        clock.setDay(day);
+        Instant before = day.atTime(LocalTime.of(14, 0)).toInstant(ZoneOffset.UTC);
+        shop.in(
+                at.tenant,
+                () -> closeOut.apply(
+                        visit,
+                        List.of(SentOperation.of(
+                                UUID.randomUUID(), "phone", 1, before, new Operation.MinutesTold(5, 0, null))),
+                        Shop.TECHNICIAN));
+    }
+
     /** Closes a visit on a day with all its lines done. */
     @SuppressWarnings("unchecked")
     void close(At at, UUID visit, LocalDate day) {
@@ -174,6 +192,25 @@ abstract class SoldBelts {
         assertEquals(
                 List.of(),
                 answers.stream().flatMap(answer -> answer.refusals().stream()).toList());
+    }
+
+    /** What was said of every line of a closed visit is corrected. */
+    @SuppressWarnings("unchecked")
+    void amend(At at, UUID visit, Outcome outcome, @Nullable String words) {
+        shop.in(at.tenant, () -> {
+            List<UUID> lines = rows.createNativeQuery("select id from visit_task where visit_id = :visit", UUID.class)
+                    .setParameter("visit", visit)
+                    .getResultList();
+            List<SentOperation> corrections = lines.stream()
+                    .map(line -> SentOperation.of(
+                            UUID.randomUUID(),
+                            "office",
+                            1,
+                            clock.instant(),
+                            new Operation.TaskAnswered(line, outcome, words)))
+                    .toList();
+            return amendments.amend(UUID.randomUUID(), visit, "typed wrong", corrections, Shop.TECHNICIAN);
+        });
     }
 
     /** A visit that somebody asked for beside the plan, with the belt. */

@@ -190,7 +190,7 @@ class OpenDaysTest {
         return Recount.of(
                 RecountTest.CALENDAR_YEAR,
                 visits,
-                List.of(ABelt.last(RecountTest.EACH_QUARTER, "2026-03-10")),
+                Map.of(ABelt.last(RecountTest.EACH_QUARTER, "2026-03-10"), Recount.Why.DONE),
                 Map.of(),
                 shut,
                 SeasonRules.USUAL,

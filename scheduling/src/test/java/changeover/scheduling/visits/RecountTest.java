@@ -63,7 +63,7 @@ class RecountTest {
         return Recount.of(
                 term,
                 standing,
-                List.of(ABelt.last(cadence, done)),
+                Map.of(ABelt.last(cadence, done), Recount.Why.DONE),
                 Map.of(),
                 ShutTimes.NEVER,
                 SeasonRules.USUAL,

@@ -50,7 +50,7 @@ class YearRecountedTest {
         Recount second = Recount.of(
                 RecountTest.CALENDAR_YEAR,
                 now,
-                List.of(ABelt.last(RecountTest.EACH_QUARTER, "2026-03-10")),
+                Map.of(ABelt.last(RecountTest.EACH_QUARTER, "2026-03-10"), Recount.Why.DONE),
                 Map.of(
                         new YearToPlan.UnitTask(RecountTest.MACHINE, RecountTest.TASK),
                         List.of(again.unkept().getFirst().promise().window())),
