@@ -89,17 +89,15 @@ final class Learned {
         if (depth == 0) {
             fixed.forEach(here::put);
         }
-        String[] known = said().getOrDefault(prefix + UNKNOWN, "").transform(Learned::known);
+        String[] known = ask().sentences.getOrDefault(prefix + UNKNOWN, "").transform(Learned::known);
         here.remove(UNKNOWN);
         for (String member : known) {
             here.put(member, fixed.getOrDefault(prefix + member, "walls"));
         }
-        leaveOutWhatShutsOut(here, known);
-        Map<String, String> codes = codes();
-        Map<String, String> sentences = said();
+        Refused said = withoutWhatShutsOut(here, known);
         for (String member : known) {
             String at = prefix + member;
-            String code = codes.getOrDefault(at, "");
+            String code = said.codes.getOrDefault(at, "");
             if (fixed.containsKey(at) || !here.has(member)) {
                 continue;
             }
@@ -107,29 +105,34 @@ final class Learned {
             if (code.equals("typed.one-of") && depth == 0) {
                 words.put(
                         at,
-                        List.of(first(WORDS, sentences.getOrDefault(at, ""), "walls")
+                        List.of(first(WORDS, said.sentences.getOrDefault(at, ""), "walls")
                                 .split(", ")));
             }
             if (code.equals("typed.list") && depth < 3) {
                 ArrayNode list = here.putArray(member);
                 learn(list.addObject(), at + "[0].", ids, depth + 1);
             } else {
-                here.set(member, right(member, code, sentences.getOrDefault(at, ""), ids));
+                here.set(member, right(member, code, said.sentences.getOrDefault(at, ""), ids));
             }
         }
     }
 
     /** Where one member stands instead of all the others, the others are learned. */
-    private void leaveOutWhatShutsOut(ObjectNode here, String[] known) {
+    private Refused withoutWhatShutsOut(ObjectNode here, String[] known) {
+        Refused said = ask();
         for (String member : known) {
-            if (!codes().containsValue("typed.unknown-member")) {
-                return;
+            if (!said.shutsOut()) {
+                return said;
             }
             JsonNode out = here.remove(member);
-            if (codes().containsValue("typed.unknown-member")) {
+            Refused without = ask();
+            if (without.shutsOut()) {
                 here.set(member, out);
+            } else {
+                said = without;
             }
         }
+        return said;
     }
 
     private static String[] known(String sentence) {
@@ -168,27 +171,27 @@ final class Learned {
         return found.find() ? found.group(1) : otherwise;
     }
 
-    private Map<String, String> said() {
-        return refusals("sentence");
+    /** What is said about each member, by its path: the code and the sentence. */
+    private record Refused(Map<String, String> codes, Map<String, String> sentences) {
+        boolean shutsOut() {
+            return codes.containsValue("typed.unknown-member");
+        }
     }
 
-    private Map<String, String> codes() {
-        return refusals("code");
-    }
-
-    private Map<String, String> refusals(String what) {
+    private Refused ask() {
         Answer answer = Caller.ask(who, method, path, Sent.json(document.toString()));
-        Map<String, String> all = new LinkedHashMap<>();
+        var said = new Refused(new LinkedHashMap<>(), new LinkedHashMap<>());
         if (answer.status() == 422) {
             try {
                 for (JsonNode fault : JSON.readTree(answer.body()).path("refusals")) {
-                    all.putIfAbsent(
-                            fault.path("field").asText(), fault.path(what).asText());
+                    String field = fault.path("field").asText();
+                    said.codes.putIfAbsent(field, fault.path("code").asText());
+                    said.sentences.putIfAbsent(field, fault.path("sentence").asText());
                 }
             } catch (JsonProcessingException notJson) {
                 throw new IllegalStateException(answer.body(), notJson);
             }
         }
-        return all;
+        return said;
     }
 }
