@@ -4,6 +4,7 @@ insert into agreement_ending (agreement_id, day, why) select id, '2099-01-01', '
 insert into agreement_part (agreement_id, part_kind, quantity) select id, 'filter', 2 from agreement limit 1;
 insert into amendment (id, visit_id, version, why, person_id, at, changes)
   select uuidv7(), visit_id, 2, 'One minute more', technician_id, now(), '{}' from closure limit 1;
+insert into holiday_choice (holiday, kept) values ('columbus-day', false);
 insert into day_off (person_id, day, why) select person_id, '2099-07-01', 'Away' from membership limit 1;
 insert into day_passed (day) values ('2026-01-06');
 insert into document_order (of_kind, of_id) select 'invoice', id from invoice limit 1;

@@ -1,7 +1,6 @@
 package changeover.billing.invoices;
 
 import changeover.billing.pricing.OutsideHours;
-import changeover.contracts.calendar.Holidays;
 import changeover.contracts.calendar.Window;
 import changeover.contracts.tenants.Businesses;
 import changeover.scheduling.closeout.VisitClosed;
@@ -63,7 +62,7 @@ class NightMinutes {
                     earlier(left, day.plusDays(1).atStartOfDay(zone).toInstant()),
                     zone,
                     roster::open);
-            if (Holidays.isHoliday(roster.place(), day, Holidays.EasterDay.GOOD_FRIDAY)) {
+            if (roster.isHoliday(day)) {
                 holiday += minutes;
             } else if (day.getDayOfWeek().compareTo(DayOfWeek.SATURDAY) >= 0) {
                 weekend += minutes;

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import changeover.contracts.calendar.Holidays.EasterDay;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** Days as published by the places themselves. */
@@ -78,14 +79,39 @@ class HolidaysOutsideTest {
 
     @Test
     void aPlaceWithoutARuleHasNoHolidaysOfItsOwn() {
-        assertEquals(List.of(), Holidays.in("CA-NU", 2026));
+        assertEquals(List.of(), Holidays.in("DE", 2026));
     }
 
+    /** The places' own lists of general or statutory holidays for 2026, from memory. */
     @Test
-    void workingDaysLeaveOutWeekendsHolidaysAndClosedDays() {
-        WorkingDays working = WorkingDays.mondayToFriday("CA-QC");
-        assertEquals(LocalDate.of(2026, 5, 19), working.onOrAfter(LocalDate.of(2026, 5, 16)));
-        assertEquals(4, working.count(Window.ofDays(LocalDate.of(2026, 6, 22), LocalDate.of(2026, 6, 28))));
+    void theOtherProvincesAndTerritories() {
+        check(
+                "CA-BC", 2026, "01-01", "02-16", "04-03", "05-18", "07-01", "08-03", "09-07", "09-30", "10-12", "11-11",
+                "12-25");
+        check("CA-AB", 2026, "01-01", "02-16", "04-03", "05-18", "07-01", "09-07", "10-12", "11-11", "12-25");
+        check("CA-SK", 2026, "01-01", "02-16", "04-03", "05-18", "07-01", "08-03", "09-07", "10-12", "11-11", "12-25");
+        check("CA-MB", 2026, "01-01", "02-16", "04-03", "05-18", "07-01", "09-07", "09-30", "10-12", "12-25");
+        check("CA-NB", 2026, "01-01", "02-16", "04-03", "07-01", "08-03", "09-07", "11-11", "12-25");
+        check("CA-NS", 2026, "01-01", "02-16", "04-03", "07-01", "09-07", "12-25");
+        check("CA-PE", 2026, "01-01", "02-16", "04-03", "07-01", "09-07", "09-30", "11-11", "12-25");
+        check("CA-NL", 2026, "01-01", "04-03", "07-01", "09-07", "11-11", "12-25");
+        check(
+                "CA-YT", 2026, "01-01", "04-03", "05-18", "06-21", "07-01", "08-17", "09-07", "09-30", "10-12", "11-11",
+                "12-25");
+        check(
+                "CA-NT", 2026, "01-01", "04-03", "05-18", "06-21", "07-01", "08-03", "09-07", "09-30", "10-12", "11-11",
+                "12-25");
+        check("CA-NU", 2026, "01-01", "04-03", "05-18", "07-01", "07-09", "08-03", "09-07", "10-12", "11-11", "12-25");
+    }
+
+    /** What a business chose stands in place of what is usual. */
+    @Test
+    void aBusinessMayWorkOnAHolidayAndGiveTheOtherDayOfEaster() {
+        var chosen = new HolidayChoice(Set.of(Holidays.GOOD_FRIDAY, "columbus-day"), Set.of(Holidays.EASTER_MONDAY));
+        assertTrue(Holidays.isHoliday("CA-QC", LocalDate.of(2026, 4, 6), chosen));
+        assertFalse(Holidays.isHoliday("CA-QC", LocalDate.of(2026, 4, 3), chosen));
+        assertFalse(Holidays.isHoliday("US-NY", LocalDate.of(2026, 10, 12), chosen));
+        assertFalse(Holidays.isHoliday("CA-ON", LocalDate.of(2026, 4, 6), chosen), "no holiday of the place");
     }
 
     private static Holiday on(String day) {

@@ -64,8 +64,15 @@ public final class Benches {
             System.err.println("There is no measure " + name + "; deploy/bench --help lists them.");
             return 1;
         }
-        return measure(
-                name.equals("all") ? List.copyOf(MEASURES.keySet()) : List.of(name), words.subList(1, words.size()));
+        List<String> options = words.subList(1, words.size());
+        Optional<String> wrong = name.equals(ROUTES) || name.equals(DOCUMENTS)
+                ? Optional.empty()
+                : BenchOptions.wrong(name.equals("all") ? "season" : name, options);
+        if (wrong.isPresent()) {
+            System.err.println(wrong.get().replace("deploy/bench season takes", "deploy/bench " + name + " takes"));
+            return 1;
+        }
+        return measure(name.equals("all") ? List.copyOf(MEASURES.keySet()) : List.of(name), options);
     }
 
     private static int measure(List<String> names, List<String> options) throws Exception {
@@ -83,7 +90,7 @@ public final class Benches {
             }
             try (Laboratory laboratory = Laboratory.open(Files.createTempDirectory("changeover-bench"), ROOT)) {
                 List<String> command = new ArrayList<>(List.of("bench", name));
-                command.addAll(options);
+                command.addAll(BenchOptions.own(name, options));
                 String line = laboratory.lastLine(command);
                 if (!line.contains("verdict=")) {
                     return 1;

@@ -93,7 +93,10 @@ record Question(JsonNode json, String where) {
     }
 
     Task task(String name) {
-        String code = text(name);
+        return taskOf(text(name));
+    }
+
+    static Task taskOf(String code) {
         return Catalogue.shipped()
                 .findTask(code)
                 .orElseThrow(() -> new IllegalArgumentException("The catalogue has no task " + code + "."));

@@ -77,13 +77,13 @@ final class VisitPlanRule implements Rule {
 
     private static List<Task> chosen(Question machine) {
         if (machine.has("tasks")) {
-            List<Task> named = new ArrayList<>();
-            machine.part("tasks")
-                    .json()
-                    .forEach(code -> named.add(Catalogue.shipped().task(code.asText())));
-            return named;
+            return machine.texts("tasks").stream().map(Question::taskOf).toList();
         }
-        return Catalogue.shipped().tasksFor(machine.text("kind"), machine.words("fits"));
+        String kind = machine.text("kind");
+        if (Catalogue.shipped().findKind(kind).isEmpty()) {
+            throw new IllegalArgumentException("The catalogue has no kind of equipment " + kind + ".");
+        }
+        return Catalogue.shipped().tasksFor(kind, machine.words("fits"));
     }
 
     private static Promise promise(Question part, VisitsSaid said) {

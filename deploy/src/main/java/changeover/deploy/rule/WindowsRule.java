@@ -7,6 +7,7 @@ import changeover.contracts.catalogue.CatalogueJson;
 import changeover.contracts.catalogue.Due;
 import changeover.contracts.catalogue.History;
 import changeover.contracts.catalogue.SeasonRules;
+import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -49,7 +50,20 @@ final class WindowsRule implements Rule {
     }
 
     static Cadence cadence(Question question) {
-        return CatalogueJson.read(question.part("cadence").json().toString(), Cadence.class);
+        String said = question.part("cadence").json().toString();
+        try {
+            return CatalogueJson.read(said, Cadence.class);
+        } catch (IllegalArgumentException notOne) {
+            Throwable why = notOne;
+            while (why.getCause() != null) {
+                why = why.getCause();
+            }
+            throw new IllegalArgumentException(
+                    why instanceof JsonProcessingException
+                            ? "cadence is none of those that deploy/rule windows --help shows: " + said + "."
+                            : why.getMessage(),
+                    notOne);
+        }
     }
 
     static History history(Question question) {

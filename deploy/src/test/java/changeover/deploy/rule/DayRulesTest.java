@@ -27,6 +27,27 @@ class DayRulesTest {
     }
 
     @Test
+    void what_is_not_known_is_refused_by_its_name() {
+        Asked.refused(
+                "holidays",
+                "{\"place\":\"CA-XX\",\"year\":2026}",
+                "No holidays are known for CA-XX; a business there writes down its own closed days.");
+        String machine = "{\"term\":{\"from\":\"2027-04-01\"},\"visits\":1,\"equipment\":[{%s}]}";
+        Asked.refused(
+                "visitplan",
+                machine.formatted("\"kind\":\"gas-furnce\""),
+                "The catalogue has no kind of equipment gas-furnce.");
+        Asked.refused(
+                "visitplan",
+                machine.formatted("\"kind\":\"gas-furnace\",\"tasks\":[\"polish\"]"),
+                "The catalogue has no task polish.");
+        Asked.refused(
+                "windows",
+                "{\"cadence\":{\"how\":\"now-and-then\"},\"term\":{\"from\":\"2027-04-01\"}}",
+                "cadence is none of those that deploy/rule windows --help shows: {\"how\":\"now-and-then\"}.");
+    }
+
+    @Test
     void a_plan_asked_twice_is_the_same_and_moves_no_pin() {
         long seed = Long.getLong("changeover.seed", System.nanoTime());
         System.out.println("visitplan seed=" + seed);

@@ -1,5 +1,6 @@
 package changeover.scheduling.dayplan;
 
+import changeover.contracts.calendar.HolidayChoice;
 import changeover.contracts.calendar.Holidays;
 import changeover.contracts.calendar.Window;
 import java.time.DayOfWeek;
@@ -19,9 +20,11 @@ import java.util.stream.Stream;
  * closed and their own days off. Whoever has written no hours works from Monday to Friday, eight to four.
  *
  * @param place ISO 3166-2, {@code CA-QC}
+ * @param holidays which of the place's the business keeps
  */
 public record Roster(
         String place,
+        HolidayChoice holidays,
         List<UUID> technicians,
         Map<UUID, List<Hours>> hours,
         Set<LocalDate> closed,
@@ -44,14 +47,16 @@ public record Roster(
 
     /** The technician's hours on that day; empty when they do not work. */
     public Optional<Hours> on(UUID technician, LocalDate day) {
-        if (closed.contains(day)
-                || off.getOrDefault(technician, Set.of()).contains(day)
-                || Holidays.isHoliday(place, day, Holidays.EasterDay.GOOD_FRIDAY)) {
+        if (closed.contains(day) || off.getOrDefault(technician, Set.of()).contains(day) || isHoliday(day)) {
             return Optional.empty();
         }
         return hours.getOrDefault(technician, USUAL).stream()
                 .filter(one -> one.weekday() == day.getDayOfWeek())
                 .findFirst();
+    }
+
+    public boolean isHoliday(LocalDate day) {
+        return Holidays.isHoliday(place, day, holidays);
     }
 
     /** The hours in which somebody of the business works that day; the usual ones where nobody is a technician. */

@@ -31,6 +31,9 @@ public class Rosters {
     @Inject
     People people;
 
+    @Inject
+    ChosenHolidays holidays;
+
     /** Who works when in the days of a window. */
     public Roster of(Window window) {
         Business business = businesses.current();
@@ -50,7 +53,7 @@ public class Rosters {
                 .filter(day -> day.personId().isPresent())
                 .collect(Collectors.groupingBy(
                         day -> day.personId().orElseThrow(), Collectors.mapping(DayOff::day, Collectors.toSet())));
-        return new Roster(business.place(), technicians, hours, closed, own);
+        return new Roster(business.place(), holidays.choice(), technicians, hours, closed, own);
     }
 
     /** A technician's hours of the week; the usual ones when none were written. */

@@ -2,6 +2,7 @@ package changeover.scheduling.dayplan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import changeover.contracts.calendar.HolidayChoice;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -22,6 +23,7 @@ class AfterHoursTest {
     /** Ida works the usual week, Rufus on Fridays from noon to eight; 2 February 2027 is a day the business is closed. */
     private static final Roster CREW = new Roster(
             "CA-ON",
+            HolidayChoice.USUAL,
             List.of(IDA, RUFUS),
             Map.of(RUFUS, List.of(hours(DayOfWeek.FRIDAY, "12:00", "20:00"))),
             Set.of(LocalDate.of(2027, 2, 2)),
@@ -83,7 +85,7 @@ class AfterHoursTest {
 
     @Test
     void a_shop_without_technicians_has_the_usual_hours() {
-        var alone = new Roster("CA-ON", List.of(), Map.of(), Set.of(), Map.of());
+        var alone = new Roster("CA-ON", HolidayChoice.USUAL, List.of(), Map.of(), Set.of(), Map.of());
         assertEquals(List.of(hours(DayOfWeek.MONDAY, "08:00", "16:00")), alone.open(LocalDate.of(2027, 1, 11)));
         assertEquals(List.of(), alone.open(LocalDate.of(2027, 1, 10)));
     }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTimeout;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import changeover.contracts.calendar.HolidayChoice;
 import changeover.contracts.calendar.Window;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -30,7 +31,7 @@ class SeasonPlanTest {
     static final UUID BEN = new UUID(1, 2);
 
     private static Roster roster(UUID... technicians) {
-        return new Roster("CA-ON", List.of(technicians), Map.of(), Set.of(), Map.of());
+        return new Roster("CA-ON", HolidayChoice.USUAL, List.of(technicians), Map.of(), Set.of(), Map.of());
     }
 
     private static SeasonPlan.Technician with(UUID who, Map<String, LocalDate> tickets) {

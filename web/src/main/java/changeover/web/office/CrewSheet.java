@@ -1,5 +1,6 @@
 package changeover.web.office;
 
+import changeover.contracts.calendar.HolidayChoice;
 import changeover.contracts.calendar.Holidays;
 import changeover.contracts.calendar.Window;
 import changeover.contracts.tenants.Business;
@@ -8,6 +9,7 @@ import changeover.contracts.tenants.Membership;
 import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Role;
 import changeover.contracts.tenants.Ticket;
+import changeover.scheduling.dayplan.ChosenHolidays;
 import changeover.scheduling.dayplan.Roster;
 import changeover.scheduling.dayplan.Rosters;
 import changeover.scheduling.dayplan.TechnicianBase;
@@ -90,6 +92,9 @@ class CrewSheet {
 
     @Inject
     Rosters rosters;
+
+    @Inject
+    ChosenHolidays holidays;
 
     @Inject
     TechnicianBases bases;
@@ -177,9 +182,10 @@ class CrewSheet {
     /** The holidays of the place in the twelve months to come. */
     private List<Free> holidays(Frame frame) {
         Business business = businesses.current();
+        HolidayChoice chosen = holidays.choice();
         LocalDate today = frame.today();
         return Stream.of(today.getYear(), today.getYear() + 1)
-                .flatMap(year -> Holidays.in(business.place(), year).stream())
+                .flatMap(year -> Holidays.in(business.place(), year, chosen).stream())
                 .filter(holiday -> new Window(today, today.plusYears(1)).contains(holiday.day()))
                 .map(holiday -> new Free(frame.inWords(holiday.day()), holiday.name(frame.locale())))
                 .toList();
