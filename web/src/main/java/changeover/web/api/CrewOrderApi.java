@@ -1,5 +1,6 @@
 package changeover.web.api;
 
+import changeover.contracts.tenants.CurrentTenant;
 import changeover.scheduling.dayplan.Minutes;
 import changeover.scheduling.dayplan.change.CrewOrdered;
 import changeover.scheduling.dayplan.change.CrewsDay;
@@ -7,7 +8,6 @@ import changeover.web.session.Once;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
-import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.HeaderParam;
 import jakarta.ws.rs.POST;
@@ -60,6 +60,9 @@ public class CrewOrderApi {
     public record CrewArrival(UUID visit, LocalTime starts, LocalTime ends, LocalTime was, UUID whose, boolean stays) {}
 
     @Inject
+    CurrentTenant current;
+
+    @Inject
     CrewsDay crews;
 
     @Inject
@@ -68,10 +71,11 @@ public class CrewOrderApi {
     @Inject
     ObjectMapper json;
 
+    /** The search holds no transaction. */
     @GET
-    @Transactional
     public CrewOrderDocument lay(@PathParam("day") String said) {
-        CrewsDay.Proposed one = crews.on(DaysApi.day(said));
+        LocalDate day = DaysApi.day(said);
+        CrewsDay.Proposed one = crews.search(current.run(current.id(), current.person(), () -> crews.ask(day)));
         CrewOrdered ordered = one.ordered().orElse(new CrewOrdered(List.of(), one.before(), false));
         return new CrewOrderDocument(
                 one.ordered().map(found -> found.orders().text()).orElse(null),

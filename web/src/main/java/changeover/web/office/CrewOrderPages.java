@@ -1,6 +1,7 @@
 package changeover.web.office;
 
 import changeover.billing.documents.band.DayWords;
+import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.tenants.Membership;
 import changeover.contracts.tenants.People;
 import changeover.scheduling.dayplan.DayPlan;
@@ -19,7 +20,6 @@ import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
-import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
@@ -34,6 +34,7 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** A day to come laid over everybody who works then, kept on a person's yes. */
 @Path("/{slug}/season/{day}/crew")
@@ -66,7 +67,8 @@ public class CrewOrderPages {
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
-        static native TemplateInstance crewday(Frame frame, String title, LocalDate day, View view, Said form);
+        static native TemplateInstance crewday(
+                Frame frame, String title, LocalDate day, @Nullable View view, Said form);
 
         private Pages() {}
     }
@@ -78,6 +80,9 @@ public class CrewOrderPages {
     Desk desk;
 
     @Inject
+    CurrentTenant current;
+
+    @Inject
     CrewsDay crews;
 
     @Inject
@@ -86,13 +91,15 @@ public class CrewOrderPages {
     @Inject
     People people;
 
+    /** The search holds no transaction. */
     @GET
-    @Transactional
-    public TemplateInstance lay(@PathParam("day") String day) {
-        return page(SaidDay.of(day), Said.blank());
+    public TemplateInstance lay(@PathParam("day") String said) {
+        LocalDate day = SaidDay.of(said);
+        CrewsDay.Proposed proposed = crews.search(current.run(current.id(), current.person(), () -> crews.ask(day)));
+        return current.run(current.id(), current.person(), () -> page(day, view(day, proposed), Said.blank()));
     }
 
-    /** What was shown is reckoned anew; where the day is another by now, it is laid again first. */
+    /** What was shown is reckoned anew; where the day is another by now, it is to be laid again first. */
     @POST
     public Response keep(
             @PathParam("slug") String slug, @PathParam("day") String said, MultivaluedMap<String, String> fields) {
@@ -106,21 +113,21 @@ public class CrewOrderPages {
                     crews.keep(day, order, shown);
                     return SaidOnce.at("/" + slug + "/season/" + day, "kept");
                 },
-                refusals -> page(day, Said.again(typed, refusals, frames.locale())));
+                refusals -> page(day, null, Said.again(typed, refusals, frames.locale())));
     }
 
-    private TemplateInstance page(LocalDate day, Said form) {
+    /** @param view null where the day is to be laid again */
+    private TemplateInstance page(LocalDate day, @Nullable View view, Said form) {
         Frame frame = frames.of(Tab.SEASON);
-        return Pages.crewday(frame, DayWords.of(frame.locale()).withWeekday(day), day, view(day), form);
+        return Pages.crewday(frame, DayWords.of(frame.locale()).withWeekday(day), day, view, form);
     }
 
-    private View view(LocalDate day) {
+    private View view(LocalDate day, CrewsDay.Proposed proposed) {
         Map<UUID, String> names = people.all().stream()
                 .collect(Collectors.toMap(Membership::personId, Membership::name, (one, _) -> one));
         Map<UUID, DayPlan.Stop> homes = plans.of(day).stream()
                 .flatMap(plan -> plan.stops().stream())
                 .collect(Collectors.toMap(DayPlan.Stop::visitId, Function.identity(), (one, _) -> one));
-        CrewsDay.Proposed proposed = crews.on(day);
         CrewOrdered ordered = proposed.ordered().orElse(new CrewOrdered(List.of(), 0, false));
         return new View(
                 crews.isOpen(day),

@@ -6,6 +6,7 @@ import changeover.scheduling.dayplan.Minutes;
 import changeover.scheduling.dayplan.routes.Drives;
 import changeover.scheduling.dayplan.routes.GivenOrders;
 import changeover.scheduling.dayplan.routes.SolvedRoutes;
+import changeover.scheduling.dayplan.season.Roads;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.Duration;
@@ -47,16 +48,28 @@ public class CrewsDay {
         return day.isAfter(today.day());
     }
 
-    public Proposed on(LocalDate day) {
+    /** The day as it stands, which is all that the search reads. */
+    public record Question(List<HeldDay> crew, Roads roads, boolean open) {
+
+        public Question {
+            crew = List.copyOf(crew);
+        }
+    }
+
+    /** In a transaction. */
+    public Question ask(LocalDate day) {
         DaysHeld.Held all = held.on(day, held.begun(day));
-        List<HeldDay> crew = all.days();
-        int before = crew.stream().mapToInt(one -> one.road(all.roads())).sum();
+        return new Question(all.days(), all.roads(), isOpen(day));
+    }
+
+    /** Takes as long as the search: outside every transaction. */
+    public Proposed search(Question asked) {
         boolean nothing =
-                !isOpen(day) || crew.stream().allMatch(one -> one.held().isEmpty());
+                !asked.open || asked.crew.stream().allMatch(one -> one.held().isEmpty());
         return new Proposed(
-                nothing ? Optional.empty() : CrewOrdered.of(crew, all.roads(), new SolvedRoutes(SEARCH)),
-                before,
-                all.roads().by());
+                nothing ? Optional.empty() : CrewOrdered.of(asked.crew, asked.roads, new SolvedRoutes(SEARCH)),
+                asked.crew.stream().mapToInt(one -> one.road(asked.roads)).sum(),
+                asked.roads.by());
     }
 
     /**
