@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param promisedMinutes spent on what the plan promised; nought where there is no plan
  * @param extraMinutes spent on anything else
+ * @param otherMinutes of the extra ones, those for something else than what the visit was made for
  * @param outside of all these, those outside the business's working hours
  * @param zone where the home lies; null while the business has no zones
  */
@@ -19,9 +20,22 @@ public record ClosedVisit(
         VisitKind kind,
         int promisedMinutes,
         int extraMinutes,
+        int otherMinutes,
         OutsideHours outside,
         List<UsedPart> parts,
         @Nullable ZoneOfHome zone) {
+
+    /** Nothing else was done than what the visit was made for. */
+    public ClosedVisit(
+            LocalDate day,
+            VisitKind kind,
+            int promisedMinutes,
+            int extraMinutes,
+            OutsideHours outside,
+            List<UsedPart> parts,
+            @Nullable ZoneOfHome zone) {
+        this(day, kind, promisedMinutes, extraMinutes, 0, outside, parts, zone);
+    }
 
     /**
      * @param kind what of a machine it fits (filter, pad…), as the plan's included parts name it

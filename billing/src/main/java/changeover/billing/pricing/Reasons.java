@@ -15,6 +15,8 @@ final class Reasons {
     static final Wording GUARANTEED = new Wording(
             "No charge: labour and trip go with the part under guarantee.",
             "Sans frais : la main-d’œuvre et le déplacement suivent la pièce sous garantie.");
+    static final Wording OTHER_WORK = new Wording(
+            "For other work than the part under guarantee.", "Pour d’autres travaux que la pièce sous garantie.");
     static final Wording NO_PLAN = new Wording("Not covered by a plan.", "Non couvert par une formule.");
 
     private Reasons() {}
