@@ -79,6 +79,7 @@ record VisitCharged(
         ClosedVisit visit = new ClosedVisit(
                 closed.day(),
                 kind,
+                facts.work().people(),
                 closed.minutesOnSite() - extra,
                 extra,
                 otherMinutes(),
@@ -98,7 +99,9 @@ record VisitCharged(
      * visit the minutes beyond its tasks are those of the part, since nothing tells them apart.
      */
     private int otherMinutes() {
-        return kind() == VisitKind.PLAN ? 0 : closed.extraMinutes() + facts.taskMinutes();
+        return kind() == VisitKind.PLAN
+                ? 0
+                : closed.extraMinutes() + facts.work().taskMinutes();
     }
 
     private DraftLine line(Charge charge, Work work, ContractForm form) {

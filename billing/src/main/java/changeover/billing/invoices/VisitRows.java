@@ -57,7 +57,7 @@ class VisitRows {
                 payer.purchaseOrder(),
                 agreement == null ? null : agreement.id(),
                 coverage,
-                taskMinutes(connection, closed.visitId()),
+                WorkDone.of(connection, closed),
                 nights.minutes(connection, closed),
                 zones.of(connection, closed.homeId(), closed.day()).orElse(null),
                 parts(connection, closed, coverage, warranties.of(connection, closed))));
@@ -121,18 +121,6 @@ class VisitRows {
             select.setObject(5, closed.day());
             ResultSet row = select.executeQuery();
             return row.next() ? new Payer(row.getObject(1, UUID.class), row.getString(2), row.getString(3)) : null;
-        }
-    }
-
-    private static int taskMinutes(Connection connection, UUID visit) throws SQLException {
-        try (PreparedStatement select = connection.prepareStatement("""
-                select coalesce(sum(t.minutes), 0) from visit_task t
-                  join task_outcome o on o.tenant_id = t.tenant_id and o.visit_task_id = t.id and o.outcome = 'done'
-                 where t.visit_id = ? and t.who = 'technician'""")) {
-            select.setObject(1, visit);
-            ResultSet row = select.executeQuery();
-            row.next();
-            return row.getInt(1);
         }
     }
 

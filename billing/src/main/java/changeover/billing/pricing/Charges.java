@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * costs nothing where there was none. Then what the plan promised is included; other minutes use up the plan's included ones first; a part is included up to
  * its cap; the rest is billed less the plan's discount. Labour is counted up to the business's step, and a visit that no
  * plan promised has the business's minimum, towards which the plan's minutes count. A return visit for our own work costs
- * nothing. On a call the minutes outside working hours cost their own rate where
+ * nothing. Each person's minutes count, and a minimum once for each. On a call the minutes outside working hours cost their own rate where
  * one is set. A trip costs its zone's fee, else the ordinary one. An item without a price gives a line that waits for one.
  */
 public final class Charges {
@@ -38,7 +38,7 @@ public final class Charges {
     }
 
     public static List<Charge> of(ClosedVisit visit, Coverage coverage, PriceBook prices, Currency currency) {
-        Charges charges = new Charges(visit, coverage, prices, currency);
+        Charges charges = new Charges(visit.together(), coverage, prices, currency);
         if (visit.kind() == VisitKind.RETURN) {
             charges.giveEverything();
         } else {
@@ -53,7 +53,7 @@ public final class Charges {
     private void giveEverything() {
         int minutes = visit.promisedMinutes() + visit.extraMinutes();
         if (minutes > 0) {
-            give(ItemKind.LABOUR, "promised", null, Reasons.LABOUR, Reasons.RETURN, minutes(minutes), "MIN");
+            give(ItemKind.LABOUR, "promised", null, Reasons.LABOUR, ofEach(Reasons.RETURN), minutes(minutes), "MIN");
         }
         for (UsedPart part : visit.parts()) {
             Wording why = part.warranty().covers() ? part.warranty().reason() : Reasons.RETURN;
@@ -68,7 +68,7 @@ public final class Charges {
                     "promised",
                     null,
                     Reasons.PROMISED,
-                    Reasons.promised(coverage),
+                    ofEach(Reasons.promised(coverage)),
                     minutes(visit.promisedMinutes()),
                     "MIN");
         }
@@ -94,7 +94,7 @@ public final class Charges {
     private void extraWork() {
         int guaranteed = visit.extraMinutes() - asked();
         if (guaranteed > 0) {
-            give(ItemKind.LABOUR, "promised", null, Reasons.LABOUR, guaranteed(), minutes(guaranteed), "MIN");
+            give(ItemKind.LABOUR, "promised", null, Reasons.LABOUR, ofEach(guaranteed()), minutes(guaranteed), "MIN");
         }
         if (asked() == 0) {
             return;
@@ -106,7 +106,7 @@ public final class Charges {
                     PriceBook.HOUR,
                     null,
                     Reasons.LABOUR,
-                    Reasons.minutes(included, coverage.minutes()),
+                    ofEach(Reasons.minutes(included, coverage.minutes())),
                     minutes(included),
                     "MIN");
         }
@@ -114,6 +114,10 @@ public final class Charges {
         if (rest > 0) {
             bill(rest, included);
         }
+    }
+
+    private Wording ofEach(Wording why) {
+        return visit.people() == 1 ? why : Reasons.both(why, Reasons.people(visit.people()));
     }
 
     /** A part's own line says why we or the law answer for it; where its maker gives it, the labour's line must. */
@@ -135,10 +139,10 @@ public final class Charges {
     private void bill(int rest, int included) {
         LabourTerms terms = prices.termsOn(visit.day());
         Wording before = charged();
-        int least = visit.kind() == VisitKind.PLAN ? 0 : terms.minimum() - included;
+        int least = visit.kind() == VisitKind.PLAN ? 0 : visit.people() * terms.minimum() - included;
         OutsideHours outside = visit.kind() == VisitKind.CALL ? visit.outside() : OutsideHours.NONE;
         for (LabourRates.Part part : new LabourRates(prices, visit.day()).of(rest, outside, least)) {
-            Wording why = LabourReasons.why(part, terms, included, before);
+            Wording why = LabourReasons.why(part, terms, visit.people(), included, before);
             BigDecimal hours = terms.hours(part.minutes() + part.asked());
             bill(ItemKind.LABOUR, part.item(), null, LabourReasons.words(part.item()), why, hours, "HUR");
         }

@@ -37,7 +37,7 @@ class GuaranteedChargesTest {
             Coverage coverage,
             List<UsedPart> parts,
             String... lines) {
-        var visit = new ClosedVisit(ChargesTest.DAY, kind, promised, extra, other, OutsideHours.NONE, parts, null);
+        var visit = new ClosedVisit(ChargesTest.DAY, kind, 1, promised, extra, other, OutsideHours.NONE, parts, null);
         assertEquals(
                 String.join("\n", lines),
                 Charges.of(visit, coverage, ChargesTest.PRICES, ChargesTest.CAD).stream()
