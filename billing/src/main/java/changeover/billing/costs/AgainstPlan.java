@@ -8,11 +8,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What visits took against what was foreseen of them, together for each agreement, plan, technician or kind of machine. A visit
- * to several kinds of machine is shared among them as their tasks were planned.
+ * to several kinds of machine is shared among them as their tasks were planned, one by two in halves among the two. What was given
+ * between visits counts with its parts, and for no kind of machine.
  *
  * @param key what is counted together: an id, or the code of a kind; empty where nobody knows
  * @param one any visit of them
@@ -47,14 +49,7 @@ public record AgainstPlan(
     public static List<AgainstPlan> of(List<KeptVisit> visits, By by, CostBook book) {
         Map<String, AgainstPlan> lines = new LinkedHashMap<>();
         for (KeptVisit visit : visits) {
-            if (visit.how() == KeptVisit.How.PLANNED || visit.how() == KeptVisit.How.RETURN) {
-                AgainstPlan all = single(visit, book);
-                if (by == By.KIND) {
-                    all.byKind().forEach(one -> lines.merge(one.key(), one, AgainstPlan::plus));
-                } else {
-                    lines.merge(key(visit, by), all.under(key(visit, by)), AgainstPlan::plus);
-                }
-            }
+            shares(visit, by, book).forEach(one -> lines.merge(one.key(), one, AgainstPlan::plus));
         }
         return lines.values().stream()
                 .sorted(Comparator.comparing((AgainstPlan line) -> line.planned - line.actual)
@@ -70,32 +65,40 @@ public record AgainstPlan(
     public static List<AgainstPlan> behind(List<KeptVisit> visits, By by, @Nullable String key, CostBook book) {
         List<AgainstPlan> lines = new ArrayList<>();
         for (KeptVisit visit : visits) {
-            if (visit.how() == KeptVisit.How.PLANNED || visit.how() == KeptVisit.How.RETURN) {
-                AgainstPlan all = single(visit, book);
-                if (key == null) {
-                    lines.add(all);
-                } else if (by == By.KIND) {
-                    all.byKind().stream().filter(one -> one.key().equals(key)).forEach(lines::add);
-                } else if (key(visit, by).equals(key)) {
-                    lines.add(all);
-                }
+            if (key == null) {
+                whole(visit, by, book).ifPresent(lines::add);
+            } else {
+                shares(visit, by, book).stream()
+                        .filter(one -> one.key().equals(key))
+                        .forEach(lines::add);
             }
         }
         return lines;
     }
 
-    private static String key(KeptVisit visit, By by) {
-        return switch (by) {
-            case AGREEMENT -> visit.deal().agreementId().toString();
-            case PLAN -> visit.deal().planId().toString();
-            case TECHNICIAN ->
-                visit.technicianId() == null ? "" : visit.technicianId().toString();
-            case KIND -> "";
+    private static Optional<AgainstPlan> whole(KeptVisit visit, By by, CostBook book) {
+        return switch (visit.how()) {
+            case PLANNED, RETURN -> Optional.of(single(visit, book));
+            case SENT -> by == By.KIND ? Optional.empty() : Optional.of(single(visit, book));
+            case NO_ACCESS, BESIDE -> Optional.empty();
         };
     }
 
+    /** The visit in the lines that it counts in. */
+    private static List<AgainstPlan> shares(KeptVisit visit, By by, CostBook book) {
+        return whole(visit, by, book)
+                .map(all -> switch (by) {
+                    case AGREEMENT ->
+                        List.of(all.under(visit.deal().agreementId().toString()));
+                    case PLAN -> List.of(all.under(visit.deal().planId().toString()));
+                    case TECHNICIAN -> all.byPerson();
+                    case KIND -> all.byKind();
+                })
+                .orElse(List.of());
+    }
+
     private static AgainstPlan single(KeptVisit visit, CostBook book) {
-        CostRates rates = book.rates(visit.day(), visit.home());
+        CostRates rates = book.rates(visit.day(), null);
         @Nullable Integer setUp = rates.setUpMinutes();
         int planned = visit.foreseen(setUp == null ? 0 : setUp);
         Money nought = Money.zero(book.currency());
@@ -112,7 +115,7 @@ public record AgainstPlan(
         return new AgainstPlan(
                 "",
                 visit,
-                1,
+                visit.isTrip() ? 1 : 0,
                 visit.how() == KeptVisit.How.RETURN ? 1 : 0,
                 planned,
                 visit.actual(),
@@ -128,37 +131,59 @@ public record AgainstPlan(
                 name, one, visits, returns, planned, actual, foreseen, cost, partsForeseen, parts, whole);
     }
 
+    private static String name(KeptVisit visit) {
+        UUID person = visit.technicianId();
+        return person == null ? "" : person.toString();
+    }
+
+    /** Half for each of two; whoever closed it takes what is left. */
+    private List<AgainstPlan> byPerson() {
+        KeptVisit.@Nullable Second second = one.second();
+        if (second == null) {
+            return List.of(under(name(one)));
+        }
+        AgainstPlan half = share(1, 2).of(one.by(second));
+        return List.of(minus(half).under(name(one)), half.under(name(half.one)));
+    }
+
     /** Minutes and parts by each kind's share of the minutes; the last takes what is left, so that none and no cent is lost. */
     private List<AgainstPlan> byKind() {
         List<Map.Entry<String, Integer>> kinds = one.kinds().entrySet().stream()
                 .sorted(Map.Entry.comparingByKey())
                 .toList();
-        int whole = kinds.stream().mapToInt(Map.Entry::getValue).sum();
-        if (whole == 0) {
+        int all = kinds.stream().mapToInt(Map.Entry::getValue).sum();
+        if (all == 0) {
             return List.of(this);
         }
         List<AgainstPlan> shares = new ArrayList<>();
         AgainstPlan left = this;
         for (int at = 0; at < kinds.size(); at++) {
-            int part = kinds.get(at).getValue();
-            AgainstPlan share = at == kinds.size() - 1
-                    ? left
-                    : new AgainstPlan(
-                            "",
-                            one,
-                            1,
-                            returns,
-                            planned * part / whole,
-                            actual * part / whole,
-                            foreseen.fraction(part, whole),
-                            cost.fraction(part, whole),
-                            partsForeseen.fraction(part, whole),
-                            parts.fraction(part, whole),
-                            this.whole);
+            AgainstPlan share =
+                    at == kinds.size() - 1 ? left : share(kinds.get(at).getValue(), all);
             shares.add(share.under(kinds.get(at).getKey()));
             left = left.minus(share);
         }
         return shares;
+    }
+
+    private AgainstPlan share(int part, int all) {
+        return new AgainstPlan(
+                key,
+                one,
+                visits,
+                returns,
+                planned * part / all,
+                actual * part / all,
+                foreseen.fraction(part, all),
+                cost.fraction(part, all),
+                partsForeseen.fraction(part, all),
+                parts.fraction(part, all),
+                whole);
+    }
+
+    private AgainstPlan of(KeptVisit visit) {
+        return new AgainstPlan(
+                key, visit, visits, returns, planned, actual, foreseen, cost, partsForeseen, parts, whole);
     }
 
     private AgainstPlan plus(AgainstPlan other) {

@@ -8,27 +8,37 @@ import changeover.billing.pricing.PriceBook;
 import changeover.billing.pricing.PriceEntry;
 import changeover.billing.pricing.Trip;
 import changeover.contracts.money.Money;
-import changeover.scheduling.dayplan.routes.AsTheCrowFlies;
 import changeover.scheduling.dayplan.routes.Travel;
 import changeover.scheduling.stock.KnownPart;
 import changeover.scheduling.stock.Parts;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.Currency;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What an hour, a part and a trip cost the business on any day: the hour, the parts and an undriven trip by the price book's cost,
- * the rest by its own figures, and for days before the first of those by the first.
+ * the rest by its own figures, and for days before the first of those by the first. A trip is driven by the roads that the day is
+ * planned with: by a table of roads where one is at hand and has answered, else as the crow flies.
  */
 public final class CostBook {
 
+    private static final int AT_ONCE = 49;
+
     /** A place on the map as it stands on a card, in degrees. */
     public record Spot(BigDecimal latitude, BigDecimal longitude) {
+
+        private static final Comparator<Spot> ORDER =
+                Comparator.comparing(Spot::latitude).thenComparing(Spot::longitude);
 
         static @Nullable Spot of(@Nullable BigDecimal latitude, @Nullable BigDecimal longitude) {
             return latitude == null || longitude == null ? null : new Spot(latitude, longitude);
@@ -48,6 +58,7 @@ public final class CostBook {
     private final List<KnownPart> parts;
     private final Currency currency;
     private final @Nullable Spot shop;
+    private final Travel roads;
     private final Map<Item, Optional<Money>> known = new HashMap<>();
     private final Map<Way, Trip> driven = new HashMap<>();
 
@@ -57,12 +68,40 @@ public final class CostBook {
             List<RunningCost> running,
             List<KnownPart> parts,
             Currency currency,
-            @Nullable Spot shop) {
+            @Nullable Spot shop,
+            Travel roads) {
         this.prices = prices;
         this.running = List.copyOf(running);
         this.parts = List.copyOf(parts);
         this.currency = currency;
         this.shop = shop;
+        this.roads = roads;
+    }
+
+    /** The roads to all these homes from wherever trips ever began, in as few questions as a table of roads answers easily. */
+    void know(Collection<Spot> homes) {
+        List<Spot> all = homes.stream().distinct().sorted(Spot.ORDER).toList();
+        Set<Spot> begins = running.stream()
+                .flatMap(one -> Optional.ofNullable(begins(one.facts())).stream())
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+        if (running.isEmpty() && shop != null) {
+            begins.add(shop);
+        }
+        for (Spot from : begins) {
+            for (int at = 0; at < all.size(); at += AT_ONCE) {
+                List<Spot> some = all.subList(at, Math.min(all.size(), at + AT_ONCE));
+                List<Trip> trips = Trip.between(
+                        from.place(), some.stream().map(Spot::place).toList(), roads);
+                for (int home = 0; home < some.size(); home++) {
+                    driven.put(new Way(from, some.get(home)), trips.get(home));
+                }
+            }
+        }
+    }
+
+    private @Nullable Spot begins(RunningCost.@Nullable Facts facts) {
+        @Nullable Spot own = facts == null ? null : Spot.of(facts.latitude(), facts.longitude());
+        return own == null ? shop : own;
     }
 
     public Currency currency() {
@@ -74,11 +113,10 @@ public final class CostBook {
         @Nullable RunningCost own = RunningCost.on(running, day);
         RunningCost.@Nullable Facts facts = own == null ? null : own.facts();
         @Nullable Overhead overhead = facts == null ? null : facts.overhead();
-        @Nullable Spot begins = facts == null ? null : Spot.of(facts.latitude(), facts.longitude());
         return new CostRates(
                 cost(ItemKind.LABOUR, PriceBook.HOUR, day).orElse(null),
                 facts == null ? null : facts.setUpMinutes(),
-                trip(begins == null ? shop : begins, home, day),
+                trip(begins(facts), home, day),
                 overhead);
     }
 
@@ -86,7 +124,7 @@ public final class CostBook {
         if (from != null && home != null) {
             return driven.computeIfAbsent(
                     new Way(from, home),
-                    way -> Trip.between(way.from().place(), way.to().place(), AsTheCrowFlies.USUAL));
+                    way -> Trip.between(way.from().place(), way.to().place(), roads));
         }
         return cost(ItemKind.TRAVEL, PriceBook.VISIT, day)
                 .<Trip>map(Trip.Priced::new)

@@ -3,6 +3,7 @@ package changeover.billing.costs;
 import changeover.billing.pricing.Prices;
 import changeover.contracts.tenants.BusinessProfile;
 import changeover.contracts.tenants.Businesses;
+import changeover.scheduling.dayplan.TravelAtHand;
 import changeover.scheduling.stock.Parts;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
@@ -24,6 +25,9 @@ public class CostBooks {
     @Inject
     Businesses businesses;
 
+    @Inject
+    TravelAtHand roads;
+
     private CostBook.@Nullable Spot shop() {
         BusinessProfile profile = businesses.profile();
         return CostBook.Spot.of(
@@ -32,6 +36,6 @@ public class CostBooks {
 
     public CostBook read() {
         return new CostBook(
-                prices.book(), running.all(), parts.all(), businesses.current().currency(), shop());
+                prices.book(), running.all(), parts.all(), businesses.current().currency(), shop(), roads.travel());
     }
 }

@@ -12,7 +12,7 @@ import java.util.Set;
 /**
  * What one agreement earned and what its visits cost.
  *
- * @param kept trips to the home, those for nothing too
+ * @param kept trips to the home, those for nothing too, and what was given between them
  */
 public record DealResult(Deal deal, Money earned, List<VisitCost> kept) {
 
@@ -20,8 +20,9 @@ public record DealResult(Deal deal, Money earned, List<VisitCost> kept) {
         kept = List.copyOf(kept);
     }
 
+    /** Trips to the home, those for nothing too. */
     public int visits() {
-        return kept.size();
+        return (int) kept.stream().filter(one -> one.visit().isTrip()).count();
     }
 
     public Map<Cause, Money> causes() {

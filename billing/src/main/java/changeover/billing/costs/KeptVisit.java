@@ -17,9 +17,12 @@ import org.jspecify.annotations.Nullable;
 /**
  * Somebody went to a home for an agreement, or gave there what it gives: the minutes it took, the parts that stayed.
  *
+ * @param visitId of what was given between visits the id of its own row
  * @param answers the visit that this one comes again for, or null
- * @param planned minutes of its tasks, without set-up
- * @param actual minutes on site on what was promised; of a return all of them
+ * @param technicianId who closed it, and {@code second} who went along
+ * @param needed how many people it was planned for
+ * @param planned minutes of its tasks, without set-up, those of each person that it needed
+ * @param actual minutes on site on what was promised, of a return all of them, those of each who was there
  * @param given minutes of other work that the agreement gave
  * @param kinds planned minutes by kind of machine
  * @param partner what a partner asked for making it, instead of our minutes and trip; null where we made it
@@ -32,7 +35,9 @@ public record KeptVisit(
         CostBook.@Nullable Spot home,
         @Nullable UUID technicianId,
         String technician,
+        @Nullable Second second,
         LocalDate day,
+        int needed,
         int planned,
         int actual,
         int given,
@@ -48,21 +53,66 @@ public record KeptVisit(
         /** Nobody let us in: the trip was for nothing. */
         NO_ACCESS,
         /** A visit that is paid for by itself, at which the agreement gave minutes or parts. */
-        BESIDE
+        BESIDE,
+        /** Nobody went: parts were left at the door or posted. */
+        SENT
     }
 
+    public record Second(UUID id, String name) {}
+
     /** @param kind of part as the agreement names it; empty for what a return gives */
-    public record Given(String code, String kind, BigDecimal quantity) {}
+    public record Given(String code, String kind, BigDecimal quantity) {
+
+        Given share(long visits) {
+            return new Given(code, kind, quantity.divide(BigDecimal.valueOf(visits), 6, RoundingMode.HALF_UP));
+        }
+    }
 
     public KeptVisit {
         kinds = Map.copyOf(kinds);
         parts = List.copyOf(parts);
     }
 
+    /** Nobody went: so much of a part was left at the home or posted to it. */
+    static KeptVisit sent(UUID id, Deal deal, LocalDate day, Given part) {
+        return new KeptVisit(
+                id, How.SENT, null, deal, null, null, "", null, day, 0, 0, 0, 0, Map.of(), List.of(part), null);
+    }
+
+    public int people() {
+        return second == null ? 1 : 2;
+    }
+
+    /** Somebody stood at the door. */
+    public boolean isTrip() {
+        return how != How.SENT;
+    }
+
+    /** The same as whoever went along made it. */
+    KeptVisit by(Second other) {
+        return new KeptVisit(
+                visitId,
+                how,
+                answers,
+                deal,
+                home,
+                other.id(),
+                other.name(),
+                technicianId == null ? null : new Second(technicianId, technician),
+                day,
+                needed,
+                planned,
+                actual,
+                given,
+                kinds,
+                parts,
+                partner);
+    }
+
     /** What it cost at the costs of its day. */
     public PlanCost cost(CostBook book) {
         CostRates rates = book.rates(day, home).onSite();
-        int trips = how == How.BESIDE || partner != null ? 0 : 1;
+        int trips = how == How.BESIDE || how == How.SENT || partner != null ? 0 : people();
         Money sum = Money.zero(book.currency());
         List<PlanCost.Missing> missing = new ArrayList<>();
         for (Given part : parts) {
@@ -83,7 +133,7 @@ public record KeptVisit(
 
     /** The minutes that were foreseen on site, set-up included; nought for whatever nobody foresaw, and for what a partner made. */
     public int foreseen(int setUpMinutes) {
-        return how == How.PLANNED && partner == null ? planned + setUpMinutes : 0;
+        return how == How.PLANNED && partner == null ? planned + needed * setUpMinutes : 0;
     }
 
     /** What its share of the term's parts would cost, as much at each of the visits that are sold; empty while one's cost is missing. */

@@ -1,10 +1,7 @@
 package changeover.billing.costs;
 
 import changeover.billing.costs.KeptVisit.How;
-import changeover.contracts.calendar.Term;
 import changeover.contracts.money.Money;
-import changeover.contracts.words.Wording;
-import java.math.BigDecimal;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -12,25 +9,13 @@ import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
-/** Reads accepted agreements and the visits made for them: five statements, however many. */
+/** Reads the visits made for accepted agreements: three statements, however many. */
 final class KeptVisitRows {
-
-    private static final String DEALS = """
-            select a.id, a.number, a.plan_id, a.plan_name_en, a.plan_name_fr, a.home_id,
-                   concat_ws(', ', h.street, h.unit_label, h.city), a.term_from, a.term_until, a.price_minor, a.visits, e.day
-              from agreement a
-              join agreement_acceptance y on y.tenant_id = a.tenant_id and y.agreement_id = a.id
-              join home h on h.tenant_id = a.tenant_id and h.id = a.home_id
-              left join agreement_ending e on e.tenant_id = a.tenant_id and e.agreement_id = a.id
-             order by a.number""";
-
-    private static final String CAPS = "select agreement_id, part_kind, quantity from agreement_part";
 
     private static final String LATEST = """
             l.coverage = 'included' and l.agreement_id is not null and l.day between ? and ? and l.visit_version = greatest(
@@ -67,7 +52,12 @@ final class KeptVisitRows {
             select v.id, v.kind, v.answers_id, coalesce(v.agreement_id, w.agreement_id, b.agreement_id), h.latitude, h.longitude,
                    coalesce(x.id, c.technician_id), coalesce(x.name, m.name, ''), coalesce(c.day, n.day),
                    coalesce(c.minutes, v.minutes), coalesce(c.extra_minutes, 0), coalesce(c.minutes_planned, v.minutes),
-                   c.id is not null or n.how = 'closed', d.price_minor, d.currency
+                   c.id is not null or n.how = 'closed', d.price_minor, d.currency,
+                   greatest(1, (select e.people from visit_need e where e.tenant_id = v.tenant_id and e.visit_id = v.id),
+                     (select max(e.people) from visit_task t
+                        join task_need e on e.tenant_id = t.tenant_id and e.task_code = t.task_code
+                       where t.tenant_id = v.tenant_id and t.visit_id = v.id)),
+                   s.technician_id, sm.name
               from visit v
               join home h on h.tenant_id = v.tenant_id and h.id = v.home_id
               left join visit w on w.tenant_id = v.tenant_id and w.id = v.answers_id
@@ -76,6 +66,9 @@ final class KeptVisitRows {
               left join visit_ending n on n.tenant_id = v.tenant_id and n.visit_id = v.id
                and n.how in ('no_access', 'closed')
               left join membership m on m.tenant_id = c.tenant_id and m.person_id = c.technician_id
+              left join appointment_second s on s.tenant_id = v.tenant_id and s.visit_id = v.id
+               and s.technician_id is distinct from c.technician_id
+              left join membership sm on sm.tenant_id = s.tenant_id and sm.person_id = s.technician_id
               left join partner_visit_done d on d.tenant_id = v.tenant_id and d.visit_id = v.id
               left join partner x on x.tenant_id = d.tenant_id and x.id = d.partner_id
              where coalesce(c.day, n.day) between ? and ?
@@ -92,39 +85,6 @@ final class KeptVisitRows {
         this.connection = connection;
         this.from = from;
         this.until = until;
-    }
-
-    static Map<UUID, Deal> deals(Connection connection) throws SQLException {
-        Map<UUID, Map<String, BigDecimal>> caps = new HashMap<>();
-        try (PreparedStatement select = connection.prepareStatement(CAPS);
-                ResultSet row = select.executeQuery()) {
-            while (row.next()) {
-                caps.computeIfAbsent(row.getObject(1, UUID.class), _ -> new HashMap<>())
-                        .put(row.getString(2), row.getBigDecimal(3));
-            }
-        }
-        Map<UUID, Deal> deals = new LinkedHashMap<>();
-        try (PreparedStatement select = connection.prepareStatement(DEALS);
-                ResultSet row = select.executeQuery()) {
-            while (row.next()) {
-                UUID id = row.getObject(1, UUID.class);
-                deals.put(
-                        id,
-                        new Deal(
-                                id,
-                                row.getInt(2),
-                                row.getObject(3, UUID.class),
-                                new Wording(row.getString(4), row.getString(5)),
-                                row.getObject(6, UUID.class),
-                                row.getString(7),
-                                new Term(row.getObject(8, LocalDate.class), row.getObject(9, LocalDate.class)),
-                                row.getLong(10),
-                                row.getInt(11),
-                                caps.getOrDefault(id, Map.of()),
-                                row.getObject(12, LocalDate.class)));
-            }
-        }
-        return deals;
     }
 
     List<KeptVisit> visits(Map<UUID, Deal> deals) throws SQLException {
@@ -160,6 +120,11 @@ final class KeptVisitRows {
         @Nullable Money partner = currency == null ? null : Money.ofMinor(row.getLong(14), currency);
         int onSite = partner == null ? row.getInt(10) : 0;
         int extra = Math.min(row.getInt(11), onSite);
+        int needed = row.getInt(16);
+        @Nullable UUID along = row.getObject(17, UUID.class);
+        KeptVisit.@Nullable Second second =
+                partner != null || along == null ? null : new KeptVisit.Second(along, row.getString(18));
+        int people = second == null ? 1 : 2;
         How how = how(row.getString(2), row.getBoolean(13));
         return new KeptVisit(
                 row.getObject(1, UUID.class),
@@ -169,13 +134,16 @@ final class KeptVisitRows {
                 CostBook.Spot.of(row.getBigDecimal(5), row.getBigDecimal(6)),
                 technician,
                 row.getString(8),
+                second,
                 row.getObject(9, LocalDate.class),
-                how == How.PLANNED && partner == null ? row.getInt(12) : 0,
-                switch (how) {
-                    case PLANNED -> onSite - extra;
-                    case RETURN -> onSite;
-                    case NO_ACCESS, BESIDE -> 0;
-                },
+                needed,
+                how == How.PLANNED && partner == null ? needed * row.getInt(12) : 0,
+                people
+                        * switch (how) {
+                            case PLANNED -> onSite - extra;
+                            case RETURN -> onSite;
+                            case NO_ACCESS, BESIDE, SENT -> 0;
+                        },
                 given,
                 kinds,
                 parts,

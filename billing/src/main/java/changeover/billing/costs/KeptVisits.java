@@ -17,8 +17,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
-/** The visits that were made for agreements, with what they took and gave. */
+/** The visits that were made for agreements, with what they took and gave; and what was given between them. */
 @ApplicationScoped
 public class KeptVisits {
 
@@ -48,8 +50,11 @@ public class KeptVisits {
     /** @param until the last day, in */
     public Kept between(LocalDate from, LocalDate until) {
         try (Connection connection = datasource.getConnection()) {
-            Map<UUID, Deal> deals = KeptVisitRows.deals(connection);
-            return new Kept(List.copyOf(deals.values()), new KeptVisitRows(connection, from, until).visits(deals));
+            Map<UUID, Deal> deals = DealRows.all(connection);
+            List<KeptVisit> visits = new KeptVisitRows(connection, from, until).visits(deals);
+            visits.addAll(SentParts.between(connection, from, until, deals));
+            visits.sort(Comparator.comparing(KeptVisit::day));
+            return new Kept(List.copyOf(deals.values()), List.copyOf(visits));
         } catch (SQLException cause) {
             throw new IllegalStateException("the kept visits could not be read", cause);
         }
@@ -58,7 +63,7 @@ public class KeptVisits {
     /** Every accepted agreement, by its number. */
     public Collection<Deal> deals() {
         try (Connection connection = datasource.getConnection()) {
-            return KeptVisitRows.deals(connection).values();
+            return DealRows.all(connection).values();
         } catch (SQLException cause) {
             throw new IllegalStateException("the agreements could not be read", cause);
         }
@@ -68,6 +73,7 @@ public class KeptVisits {
     List<CostSpread.Past> past(LocalDate day, int setUpMinutes) {
         List<KeptVisit> visits = until(day).visits();
         Map<UUID, Integer> again = new HashMap<>();
+        Map<UUID, List<KeptVisit.Given>> between = between(visits);
         visits.stream()
                 .filter(visit -> visit.how() == How.RETURN && visit.answers() != null)
                 .forEach(visit -> again.merge(Objects.requireNonNull(visit.answers()), visit.actual(), Integer::sum));
@@ -77,16 +83,32 @@ public class KeptVisits {
                         visit.kinds().keySet(),
                         visit.foreseen(setUpMinutes),
                         visit.actual(),
-                        parts(visit),
+                        parts(visit, between.getOrDefault(visit.deal().agreementId(), List.of())),
                         again.get(visit.visitId())))
                 .toList();
     }
 
+    /** What was given between an agreement's visits, as much of it for each of those that were made. */
+    private static Map<UUID, List<KeptVisit.Given>> between(List<KeptVisit> visits) {
+        Map<UUID, Long> made = visits.stream()
+                .filter(visit -> visit.how() == How.PLANNED)
+                .collect(Collectors.groupingBy(visit -> visit.deal().agreementId(), Collectors.counting()));
+        return visits.stream()
+                .filter(visit -> visit.how() == How.SENT)
+                .collect(Collectors.groupingBy(
+                        visit -> visit.deal().agreementId(),
+                        Collectors.flatMapping(
+                                sent -> sent.parts().stream()
+                                        .map(part -> part.share(
+                                                made.getOrDefault(sent.deal().agreementId(), 1L))),
+                                Collectors.toList())));
+    }
+
     /** What the visit gave of its share of the term's parts, by kind; none is an answer too. */
-    private static Map<String, BigDecimal> parts(KeptVisit visit) {
+    private static Map<String, BigDecimal> parts(KeptVisit visit, List<KeptVisit.Given> between) {
         Map<String, BigDecimal> shares = new HashMap<>();
         visit.deal().parts().forEach((kind, aTerm) -> {
-            BigDecimal gave = visit.parts().stream()
+            BigDecimal gave = Stream.concat(visit.parts().stream(), between.stream())
                     .filter(part -> part.kind().equals(kind))
                     .map(KeptVisit.Given::quantity)
                     .reduce(BigDecimal.ZERO, BigDecimal::add);

@@ -16,6 +16,8 @@ import changeover.contracts.customers.Home;
 import changeover.contracts.customers.Homes;
 import changeover.contracts.money.Money;
 import changeover.contracts.plans.PlanFacts;
+import changeover.scheduling.dayplan.Needs;
+import changeover.scheduling.dayplan.TaskNeed;
 import changeover.scheduling.visits.Machine;
 import changeover.scheduling.visits.PromisedTask;
 import changeover.scheduling.visits.Promises;
@@ -28,6 +30,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -56,6 +59,9 @@ public class PlanCosts {
 
     @Inject
     KeptVisits kept;
+
+    @Inject
+    Needs needs;
 
     /**
      * @param price of the year for these machines, before tax
@@ -92,6 +98,7 @@ public class PlanCosts {
                     units.stream().map(PlanCosts::machine).toList(),
                     given(plan),
                     plan.includedMinutes(),
+                    needTwo(),
                     own.catalogue());
             PlanCost cost = PlanCost.of(year, rates, part -> book.part(part, day), book.currency());
             return new Reckoned(
@@ -110,6 +117,13 @@ public class PlanCosts {
         return past.isEmpty()
                 ? null
                 : CostSpread.of(year, rates, part -> book.part(part, day), book.currency(), past, YEARS, seed);
+    }
+
+    private Set<String> needTwo() {
+        return needs.ofTasks().stream()
+                .filter(one -> one.need().people() > 1)
+                .map(TaskNeed::taskCode)
+                .collect(Collectors.toSet());
     }
 
     private static CostBook.@Nullable Spot spot(Home home) {

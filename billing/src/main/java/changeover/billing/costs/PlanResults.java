@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 
 /** What agreements earned by the end of a day against what their visits cost: which plans and which homes lose money. */
@@ -43,6 +44,9 @@ public class PlanResults {
                 .forEach(visit -> visits.computeIfAbsent(visit.deal().agreementId(), _ -> new ArrayList<>())
                         .add(visit));
         CostBook book = books.read();
+        book.know(all.visits().stream()
+                .flatMap(visit -> Optional.ofNullable(visit.home()).stream())
+                .toList());
         Money nought = Money.zero(book.currency());
         List<DealResult> results = new ArrayList<>();
         for (Deal deal : all.deals()) {

@@ -79,8 +79,10 @@ record VisitCharged(
         ClosedVisit visit = new ClosedVisit(
                 closed.day(),
                 kind,
+                facts.work().people(),
                 closed.minutesOnSite() - extra,
                 extra,
+                otherMinutes(),
                 facts.outside(),
                 facts.parts(),
                 facts.zone());
@@ -90,6 +92,16 @@ record VisitCharged(
         return Charges.of(visit, facts.coverage(), prices, currency).stream()
                 .map(charge -> line(charge, work, form))
                 .toList();
+    }
+
+    /**
+     * Beside a part under guarantee: what whoever was there told as beyond the visit, and the tasks that it had anyway. Of a plan's
+     * visit the minutes beyond its tasks are those of the part, since nothing tells them apart.
+     */
+    private int otherMinutes() {
+        return kind() == VisitKind.PLAN
+                ? 0
+                : closed.extraMinutes() + facts.work().taskMinutes();
     }
 
     private DraftLine line(Charge charge, Work work, ContractForm form) {

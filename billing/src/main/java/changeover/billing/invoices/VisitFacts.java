@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * What the rest of the house knows of a closed visit.
  *
+ * @param work who was there and what they did of its tasks
  * @param outside of the minutes on site, those outside the working hours
  * @param zone where the home lies; null while the business has no zones
  * @param agreementId in force at the home on that day, if any
@@ -21,6 +22,7 @@ record VisitFacts(
         @Nullable String purchaseOrder,
         @Nullable UUID agreementId,
         Coverage coverage,
+        WorkDone work,
         OutsideHours outside,
         @Nullable ZoneOfHome zone,
         List<UsedPart> parts) {}

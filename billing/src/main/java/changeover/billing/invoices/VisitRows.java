@@ -57,6 +57,7 @@ class VisitRows {
                 payer.purchaseOrder(),
                 agreement == null ? null : agreement.id(),
                 coverage,
+                WorkDone.of(connection, closed),
                 nights.minutes(connection, closed),
                 zones.of(connection, closed.homeId(), closed.day()).orElse(null),
                 parts(connection, closed, coverage, warranties.of(connection, closed))));

@@ -18,10 +18,10 @@ import org.jspecify.annotations.Nullable;
 @ApplicationScoped
 class WarrantyRows {
 
-    /** A machine that nobody is named to have installed, or that we did, is one that we answer for under the law. */
+    /** The law asks us for a machine only where its card says that we installed it: another shop's is that shop's to answer for. */
     private static final String FACTS = """
             select u.n, q.maker_warranty_until, q.registration, q.installed_on,
-                   coalesce(q.installed_by, '') = '' or lower(q.installed_by) = lower(b.name) as by_us,
+                   lower(btrim(q.installed_by)) = lower(btrim(b.name)) as by_us,
                    f.day as fitted, coalesce(p.months, 0) as makers_months, coalesce(g.months, 0) as our_months,
                    l.months as legal_months, l.source
               from unnest(?::text[], ?::uuid[]) with ordinality u(part_code, equipment_id, n)

@@ -14,12 +14,12 @@ import org.jspecify.annotations.Nullable;
 /**
  * Every part and minute of a closed visit is included, discounted or billable, and the line says why.
  *
- * <p>A warranty is asked first: a part that its maker, we or the law answer for costs nothing and uses up nothing of the plan; where
- * every part of a visit is one that we or the law answer for, its labour and trip cost nothing either. Then
- * what the plan promised is included; other minutes use up the plan's included ones first; a part is included up to
+ * <p>A warranty is asked first: a part that its maker, we or the law answer for costs nothing and uses up nothing of the plan. Where
+ * we or the law answer for the labour of every part of a visit, its minutes cost nothing but those for other work, and its trip
+ * costs nothing where there was none. Then what the plan promised is included; other minutes use up the plan's included ones first; a part is included up to
  * its cap; the rest is billed less the plan's discount. Labour is counted up to the business's step, and a visit that no
  * plan promised has the business's minimum, towards which the plan's minutes count. A return visit for our own work costs
- * nothing. On a call the minutes outside working hours cost their own rate where
+ * nothing. Each person's minutes count, and a minimum once for each. On a call the minutes outside working hours cost their own rate where
  * one is set. A trip costs its zone's fee, else the ordinary one. An item without a price gives a line that waits for one.
  */
 public final class Charges {
@@ -38,7 +38,7 @@ public final class Charges {
     }
 
     public static List<Charge> of(ClosedVisit visit, Coverage coverage, PriceBook prices, Currency currency) {
-        Charges charges = new Charges(visit, coverage, prices, currency);
+        Charges charges = new Charges(visit.together(), coverage, prices, currency);
         if (visit.kind() == VisitKind.RETURN) {
             charges.giveEverything();
         } else {
@@ -53,7 +53,7 @@ public final class Charges {
     private void giveEverything() {
         int minutes = visit.promisedMinutes() + visit.extraMinutes();
         if (minutes > 0) {
-            give(ItemKind.LABOUR, "promised", null, Reasons.LABOUR, Reasons.RETURN, minutes(minutes), "MIN");
+            give(ItemKind.LABOUR, "promised", null, Reasons.LABOUR, ofEach(Reasons.RETURN), minutes(minutes), "MIN");
         }
         for (UsedPart part : visit.parts()) {
             Wording why = part.warranty().covers() ? part.warranty().reason() : Reasons.RETURN;
@@ -68,56 +68,81 @@ public final class Charges {
                     "promised",
                     null,
                     Reasons.PROMISED,
-                    Reasons.promised(coverage),
+                    ofEach(Reasons.promised(coverage)),
                     minutes(visit.promisedMinutes()),
                     "MIN");
         }
     }
 
-    /** Whether the visit was for nothing but parts that we or the law answer for. */
+    /** Whether we or the law answer for the labour of every part, but for those that the work of the plan asked for. */
     private boolean isGuaranteed() {
-        return !visit.parts().isEmpty()
-                && visit.parts().stream().allMatch(part -> part.warranty().coversLabour());
+        return !warranties().isEmpty() && warranties().stream().allMatch(Warranty::coversLabour);
+    }
+
+    private List<Warranty> warranties() {
+        return visit.parts().stream()
+                .map(UsedPart::warranty)
+                .filter(warranty -> visit.kind() != VisitKind.PLAN || warranty.by() != Warranty.By.PLAN)
+                .toList();
+    }
+
+    /** Minutes that are asked of the plan and then of the price: under guarantee those for other work alone. */
+    private int asked() {
+        return isGuaranteed() ? Math.min(visit.otherMinutes(), visit.extraMinutes()) : visit.extraMinutes();
     }
 
     private void extraWork() {
-        if (isGuaranteed()) {
-            if (visit.extraMinutes() > 0) {
-                give(
-                        ItemKind.LABOUR,
-                        "promised",
-                        null,
-                        Reasons.LABOUR,
-                        Reasons.GUARANTEED,
-                        minutes(visit.extraMinutes()),
-                        "MIN");
-            }
+        int guaranteed = visit.extraMinutes() - asked();
+        if (guaranteed > 0) {
+            give(ItemKind.LABOUR, "promised", null, Reasons.LABOUR, ofEach(guaranteed()), minutes(guaranteed), "MIN");
+        }
+        if (asked() == 0) {
             return;
         }
-        int included = Math.min(visit.extraMinutes(), Math.max(coverage.minutes(), 0));
+        int included = Math.min(asked(), Math.max(coverage.minutes(), 0));
         if (included > 0) {
             give(
                     ItemKind.LABOUR,
                     PriceBook.HOUR,
                     null,
                     Reasons.LABOUR,
-                    Reasons.minutes(included, coverage.minutes()),
+                    ofEach(Reasons.minutes(included, coverage.minutes())),
                     minutes(included),
                     "MIN");
         }
-        int rest = visit.extraMinutes() - included;
+        int rest = asked() - included;
         if (rest > 0) {
             bill(rest, included);
         }
     }
 
+    private Wording ofEach(Wording why) {
+        return visit.people() == 1 ? why : Reasons.both(why, Reasons.people(visit.people()));
+    }
+
+    /** A part's own line says why we or the law answer for it; where its maker gives it, the labour's line must. */
+    private Wording guaranteed() {
+        return warranties().stream()
+                .map(Warranty::labour)
+                .map(labour -> labour == null ? Reasons.GUARANTEED : labour)
+                .distinct()
+                .reduce(Reasons::both)
+                .orElse(Reasons.GUARANTEED);
+    }
+
+    /** Why something is to be paid for that no line of the plan gives. */
+    private Wording charged() {
+        Wording before = Reasons.notIncluded(coverage, null);
+        return isGuaranteed() ? Reasons.both(Reasons.OTHER_WORK, before) : before;
+    }
+
     private void bill(int rest, int included) {
         LabourTerms terms = prices.termsOn(visit.day());
-        Wording before = Reasons.notIncluded(coverage, null);
-        int least = visit.kind() == VisitKind.PLAN ? 0 : terms.minimum() - included;
+        Wording before = charged();
+        int least = visit.kind() == VisitKind.PLAN ? 0 : visit.people() * terms.minimum() - included;
         OutsideHours outside = visit.kind() == VisitKind.CALL ? visit.outside() : OutsideHours.NONE;
         for (LabourRates.Part part : new LabourRates(prices, visit.day()).of(rest, outside, least)) {
-            Wording why = LabourReasons.why(part, terms, included, before);
+            Wording why = LabourReasons.why(part, terms, visit.people(), included, before);
             BigDecimal hours = terms.hours(part.minutes() + part.asked());
             bill(ItemKind.LABOUR, part.item(), null, LabourReasons.words(part.item()), why, hours, "HUR");
         }
@@ -150,12 +175,12 @@ public final class Charges {
 
     /** A trip that the plan did not promise costs the fee of its zone, else the ordinary one, where the business asks one. */
     private void travel() {
-        if (visit.kind() == VisitKind.PLAN || isGuaranteed()) {
+        if (visit.kind() == VisitKind.PLAN || isGuaranteed() && asked() == 0) {
             return;
         }
         ZoneOfHome home = visit.zone();
         TravelZone zone = home == null ? null : home.zone();
-        Wording why = Reasons.notIncluded(coverage, null);
+        Wording why = charged();
         if (home != null && zone != null && isAsked(zone.code())) {
             trip(zone.code(), Reasons.both(home.how(), why));
         } else if (isAsked(PriceBook.VISIT)) {

@@ -11,17 +11,47 @@ import org.jspecify.annotations.Nullable;
  *
  * @param promisedMinutes spent on what the plan promised; nought where there is no plan
  * @param extraMinutes spent on anything else
+ * @param people who were there, all as long: every figure of minutes is that of each of them
+ * @param otherMinutes of the extra ones, those for something else than what the visit was made for
  * @param outside of all these, those outside the business's working hours
  * @param zone where the home lies; null while the business has no zones
  */
 public record ClosedVisit(
         LocalDate day,
         VisitKind kind,
+        int people,
         int promisedMinutes,
         int extraMinutes,
+        int otherMinutes,
         OutsideHours outside,
         List<UsedPart> parts,
         @Nullable ZoneOfHome zone) {
+
+    /** One was there, and did nothing else than what the visit was made for. */
+    public ClosedVisit(
+            LocalDate day,
+            VisitKind kind,
+            int promisedMinutes,
+            int extraMinutes,
+            OutsideHours outside,
+            List<UsedPart> parts,
+            @Nullable ZoneOfHome zone) {
+        this(day, kind, 1, promisedMinutes, extraMinutes, 0, outside, parts, zone);
+    }
+
+    /** The minutes of all who were there together. */
+    ClosedVisit together() {
+        return new ClosedVisit(
+                day,
+                kind,
+                people,
+                people * promisedMinutes,
+                people * extraMinutes,
+                people * otherMinutes,
+                outside.times(people),
+                parts,
+                zone);
+    }
 
     /**
      * @param kind what of a machine it fits (filter, pad…), as the plan's included parts name it

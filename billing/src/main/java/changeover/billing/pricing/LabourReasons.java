@@ -23,12 +23,15 @@ final class LabourReasons {
         };
     }
 
-    /** @param given minutes of the visit that the plan gave, which count towards the minimum */
-    static Wording why(LabourRates.Part part, LabourTerms terms, int given, Wording before) {
+    /**
+     * @param people whose minutes these are, all together
+     * @param given minutes of the visit that the plan gave, which count towards the minimum
+     */
+    static Wording why(LabourRates.Part part, LabourTerms terms, int people, int given, Wording before) {
         boolean outside = !part.item().equals(PriceBook.HOUR);
-        Wording minutes = minutes(part.minutes(), outside);
+        Wording minutes = of(people, minutes(part.minutes(), outside));
         Wording counted = part.asked() > 0
-                ? atLeast(minutes, terms, given)
+                ? atLeast(minutes, terms, people, given)
                 : new Wording(
                         minutes.en() + ", counted up to " + next(terms).en() + ".",
                         minutes.fr() + ", " + (part.minutes() == 1 ? "comptée" : "comptées") + " "
@@ -36,16 +39,24 @@ final class LabourReasons {
         return new Wording(counted.en() + " " + before.en(), counted.fr() + " " + before.fr());
     }
 
-    private static Wording atLeast(Wording minutes, LabourTerms terms, int given) {
+    private static Wording of(int people, Wording minutes) {
+        return people == 1
+                ? minutes
+                : new Wording(
+                        minutes.en() + " of " + people + " people", minutes.fr() + " de " + people + " personnes");
+    }
+
+    private static Wording atLeast(Wording minutes, LabourTerms terms, int people, int given) {
+        Wording each = people == 1 ? new Wording("", "") : new Wording(" for each", " pour chacune");
         Wording of = given == 0
                 ? new Wording("", "")
                 : new Wording(", of which the plan gave " + given, ", dont la formule a donné " + given);
         return new Wording(
                 minutes.en() + "; a visit is counted as at least "
-                        + minutes(terms.minimum(), false).en() + of.en() + ", up to "
+                        + minutes(terms.minimum(), false).en() + each.en() + of.en() + ", up to "
                         + next(terms).en() + ".",
                 minutes.fr() + "; une visite compte au moins "
-                        + minutes(terms.minimum(), false).fr() + of.fr() + ", "
+                        + minutes(terms.minimum(), false).fr() + each.fr() + of.fr() + ", "
                         + next(terms).fr() + ".");
     }
 

@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
 final class LivedYear {
 
     /** A visit with its kinds of machine, the one with the most minutes first. */
-    private record Planned(List<String> kinds, List<Integer> minutes) {}
+    private record Planned(List<String> kinds, List<Integer> minutes, int people) {}
 
     private final List<Planned> visits = new ArrayList<>();
     private final PlanYear year;
@@ -54,7 +54,7 @@ final class LivedYear {
                             .thenComparing(Comparator.naturalOrder()))
                     .toList();
             kinds.forEach(this::learn);
-            visits.add(new Planned(kinds, kinds.stream().map(visit::of).toList()));
+            visits.add(new Planned(kinds, kinds.stream().map(visit::of).toList(), visit.people()));
         });
         year.parts()
                 .forEach(part -> given.put(
@@ -84,14 +84,14 @@ final class LivedYear {
         int trips = 0;
         for (Planned visit : visits) {
             Past leads = drawn(visit.kinds().isEmpty() ? "" : visit.kinds().getFirst());
-            setUp += leads.took(each == null ? 0 : each);
+            setUp += leads.took(each == null ? 0 : visit.people() * each);
             for (int at = 0; at < visit.kinds().size(); at++) {
                 Past as = at == 0 ? leads : drawn(visit.kinds().get(at));
                 tasks += as.took(visit.minutes().get(at));
             }
             @Nullable Integer again = leads.returnMinutes();
             tasks += again == null ? 0 : again;
-            trips += again == null ? 1 : 2;
+            trips += visit.people() + (again == null ? 0 : 1);
         }
         return PlanCost.of(
                 new PlanCost.Minutes(tasks, setUp, PlanCost.travel(rates.trip(), trips), year.readyMinutes()),

@@ -8,6 +8,10 @@ public record OutsideHours(int night, int weekend, int holiday) {
 
     public static final OutsideHours NONE = new OutsideHours(0, 0, 0);
 
+    OutsideHours times(int people) {
+        return new OutsideHours(people * night, people * weekend, people * holiday);
+    }
+
     public static OutsideHours night(int minutes) {
         return new OutsideHours(minutes, 0, 0);
     }

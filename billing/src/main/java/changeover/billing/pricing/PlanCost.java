@@ -16,6 +16,8 @@ import org.jspecify.annotations.Nullable;
  * What a year of a plan costs the business to keep in one home, cause by cause. A cost that nobody wrote down is named as
  * missing and never counts as nought: then the sum is what is known, and there is no price to ask.
  *
+ * <p>Two at a visit cost twice the minutes and twice the road.
+ *
  * <p>Each cause is rounded half-up to the cent once, and the cost is their sum.
  */
 public record PlanCost(Map<Cause, Money> causes, List<Missing> missing, Minutes minutes, int trips, Currency currency) {
@@ -60,14 +62,14 @@ public record PlanCost(Map<Cause, Money> causes, List<Missing> missing, Minutes 
         }
         Integer setUp = rates.setUpMinutes();
         int atEach = setUp == null ? 0 : setUp;
-        int visits = year.visits().size();
+        int trips = year.trips();
         return of(
                 new Minutes(
                         year.taskMinutes(),
-                        Math.multiplyExact(visits, atEach),
-                        travel(rates.trip(), visits),
+                        Math.multiplyExact(trips, atEach),
+                        travel(rates.trip(), trips),
                         year.readyMinutes()),
-                visits,
+                trips,
                 parts,
                 rates,
                 missing);

@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -28,11 +29,18 @@ import org.jspecify.annotations.Nullable;
  */
 public record PlanYear(List<Visit> visits, List<Part> parts, int readyMinutes) {
 
-    /** @param minutes of promised tasks, by kind of machine */
-    public record Visit(Map<String, Integer> minutes) {
+    /**
+     * @param minutes of promised tasks, by kind of machine, those of each person that it needs
+     * @param people who are sent
+     */
+    public record Visit(Map<String, Integer> minutes, int people) {
 
         public Visit {
             minutes = Map.copyOf(minutes);
+        }
+
+        public Visit(Map<String, Integer> minutes) {
+            this(minutes, 1);
         }
 
         int of(String kind) {
@@ -54,20 +62,33 @@ public record PlanYear(List<Visit> visits, List<Part> parts, int readyMinutes) {
         parts = List.copyOf(parts);
     }
 
-    /** @param given by the plan a year, by kind of part */
+    /**
+     * A visit with a task that needs two people is made by two from its first minute to its last.
+     *
+     * @param given by the plan a year, by kind of part
+     * @param needTwo the tasks that need two people, by code
+     */
     public static PlanYear of(
             VisitPlan plan,
             List<Machine> machines,
             Map<String, BigDecimal> given,
             int readyMinutes,
+            Set<String> needTwo,
             Catalogue catalogue) {
         Map<UUID, Machine> byId = machines.stream().collect(Collectors.toMap(Machine::id, Function.identity()));
         List<Visit> visits = plan.visits().stream()
-                .map(visit -> new Visit(visit.tasks().stream()
-                        .collect(Collectors.groupingBy(
-                                promise -> kind(promise, byId), Collectors.summingInt(Promise::minutes)))))
+                .map(visit -> visit(visit.tasks(), byId, needTwo))
                 .toList();
         return new PlanYear(visits, given(used(plan, byId, catalogue), given), readyMinutes);
+    }
+
+    private static Visit visit(List<Promise> tasks, Map<UUID, Machine> byId, Set<String> needTwo) {
+        int people = tasks.stream().anyMatch(task -> needTwo.contains(task.taskCode())) ? 2 : 1;
+        return new Visit(
+                tasks.stream()
+                        .collect(Collectors.groupingBy(
+                                task -> kind(task, byId), Collectors.summingInt(task -> people * task.minutes()))),
+                people);
     }
 
     private static String kind(Promise promise, Map<UUID, Machine> byId) {
@@ -114,6 +135,11 @@ public record PlanYear(List<Visit> visits, List<Part> parts, int readyMinutes) {
         return sums.entrySet().stream()
                 .map(sum -> new Part(sum.getKey().kind(), sum.getKey().size(), sum.getValue()))
                 .toList();
+    }
+
+    /** How often somebody goes to the home and back: twice at a visit for two. */
+    public int trips() {
+        return visits.stream().mapToInt(Visit::people).sum();
     }
 
     public int taskMinutes() {

@@ -11,10 +11,12 @@ final class Reasons {
     static final Wording PROMISED = new Wording("Work promised by the plan", "Travaux promis par la formule");
     static final Wording TRAVEL = new Wording("Travel to the home", "Déplacement au domicile");
     static final Wording RETURN = new Wording(
-            "No charge: we came back for our own work.", "Sans frais : nous sommes revenus pour notre propre travail.");
+            "No charge: we came back for our own work.", "Sans frais : nous sommes revenus pour notre propre travail.");
     static final Wording GUARANTEED = new Wording(
             "No charge: labour and trip go with the part under guarantee.",
             "Sans frais : la main-d’œuvre et le déplacement suivent la pièce sous garantie.");
+    static final Wording OTHER_WORK = new Wording(
+            "For other work than the part under guarantee.", "Pour d’autres travaux que la pièce sous garantie.");
     static final Wording NO_PLAN = new Wording("Not covered by a plan.", "Non couvert par une formule.");
 
     private Reasons() {}
@@ -34,15 +36,15 @@ final class Reasons {
                                 : "Included: " + left + " minutes of the plan’s extra work were left, ")
                         + (used == 1 ? "1 is used here." : used + " are used here."),
                 (left == 1
-                                ? "Compris : il restait 1 minute de travaux additionnels à la formule, "
-                                : "Compris : il restait " + left + " minutes de travaux additionnels à la formule, ")
+                                ? "Compris : il restait 1 minute de travaux additionnels à la formule, "
+                                : "Compris : il restait " + left + " minutes de travaux additionnels à la formule, ")
                         + (used == 1 ? "1 sert ici." : used + " servent ici."));
     }
 
     static Wording part(Coverage.Cap cap) {
         return new Wording(
                 "Included: the plan gives " + plain(cap.cap()) + " a term, " + plain(cap.left()) + " left before this.",
-                "Compris : la formule en donne " + comma(cap.cap()) + " par contrat, il en restait " + comma(cap.left())
+                "Compris : la formule en donne " + comma(cap.cap()) + " par contrat, il en restait " + comma(cap.left())
                         + ".");
     }
 
@@ -61,6 +63,10 @@ final class Reasons {
                 : new Wording(
                         beyond.en() + "; your plan takes " + plain(percent) + "% off.",
                         beyond.fr() + "; votre formule accorde " + comma(percent) + "\u00a0% de rabais.");
+    }
+
+    static Wording people(int count) {
+        return new Wording("The minutes of " + count + " people.", "Les minutes de " + count + " personnes.");
     }
 
     static Wording both(Wording first, Wording second) {

@@ -3,7 +3,9 @@ package changeover.billing.pricing;
 import changeover.contracts.money.Money;
 import changeover.scheduling.dayplan.routes.Drives;
 import changeover.scheduling.dayplan.routes.Travel;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** How a trip to the home is reckoned: by its minutes of driving, else by what the price book says that a trip costs. */
 public sealed interface Trip {
@@ -19,7 +21,16 @@ public sealed interface Trip {
 
     /** Out and back by the roads that are known, a begun minute counted. */
     static Trip between(Travel.Place shop, Travel.Place home, Travel roads) {
-        Drives drives = roads.between(List.of(shop, home));
-        return new Driven(Math.ceilDiv(drives.seconds(0, 1) + drives.seconds(1, 0), 60));
+        return between(shop, List.of(home), roads).getFirst();
+    }
+
+    /** To each home by itself, in their order; all in one question. */
+    static List<Trip> between(Travel.Place shop, List<Travel.Place> homes, Travel roads) {
+        List<Travel.Place> places = new ArrayList<>(homes);
+        places.addFirst(shop);
+        Drives drives = roads.between(places);
+        return IntStream.rangeClosed(1, homes.size())
+                .<Trip>mapToObj(home -> new Driven(Math.ceilDiv(drives.seconds(0, home) + drives.seconds(home, 0), 60)))
+                .toList();
     }
 }

@@ -8,21 +8,31 @@ import org.jspecify.annotations.Nullable;
  * Who answers for a part before the plan and the price are asked.
  *
  * @param why said under the line; of nobody, why no longer, where somebody once did
+ * @param labour said under the labour of a part that its maker gives, where we or the law answer for labour and trip; else null
  */
-public record Warranty(By by, @Nullable Wording why) {
+public record Warranty(
+        By by, @Nullable Wording why, @Nullable Wording labour) {
 
     /** In the order in which they are asked. */
     public enum By {
-        /** Gives the part; the labour is ours to charge. */
+        /** Gives the part; labour and trip are asked of us and of the law, else charged. */
         MAKER,
         /** We ourselves, for what we fitted: the part and its labour. */
         US,
         /** The law, from whoever sold the machine: the part and its labour. */
         LAW,
+        /** The plan's own task asked for it, so no warranty is. */
+        PLAN,
         NOBODY
     }
 
+    public Warranty(By by, @Nullable Wording why) {
+        this(by, why, null);
+    }
+
     public static final Warranty NONE = new Warranty(By.NOBODY, null);
+
+    public static final Warranty OF_THE_PLAN = new Warranty(By.PLAN, null);
 
     /** As whoever was there said, where no day is known. */
     public static final Warranty SAID = new Warranty(
@@ -40,11 +50,11 @@ public record Warranty(By by, @Nullable Wording why) {
     }
 
     boolean covers() {
-        return by != By.NOBODY;
+        return by != By.NOBODY && by != By.PLAN;
     }
 
     /** Whether the labour that the part asks for costs nothing either. */
     boolean coversLabour() {
-        return by == By.US || by == By.LAW;
+        return by == By.US || by == By.LAW || labour != null;
     }
 }

@@ -21,20 +21,20 @@ final class ZoneReasons {
     static Wording distance(Wording zone, BigDecimal kilometres) {
         return new Wording(
                 "Zone " + zone.en() + ": " + plain(kilometres) + " km from our shop as the crow flies.",
-                "Zone " + zone.fr() + " : à " + comma(kilometres) + "\u00a0km de notre atelier à vol d’oiseau.");
+                "Zone " + zone.fr() + " : à " + comma(kilometres) + "\u00a0km de notre atelier à vol d’oiseau.");
     }
 
     static Wording beyond(BigDecimal kilometres) {
         return new Wording(
                 "Outside our zones, " + plain(kilometres) + " km from our shop as the crow flies: the ordinary fee.",
                 "Hors de nos zones, à " + comma(kilometres)
-                        + "\u00a0km de notre atelier à vol d’oiseau : le tarif ordinaire.");
+                        + "\u00a0km de notre atelier à vol d’oiseau : le tarif ordinaire.");
     }
 
     static Wording unpriced(Wording zone) {
         return new Wording(
                 "Zone " + zone.en() + " has no fee of its own: the ordinary fee.",
-                "La zone " + zone.fr() + " n’a pas de tarif à elle : le tarif ordinaire.");
+                "La zone " + zone.fr() + " n’a pas de tarif à elle : le tarif ordinaire.");
     }
 
     private static String plain(BigDecimal number) {

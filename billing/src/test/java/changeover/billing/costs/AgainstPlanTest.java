@@ -8,6 +8,7 @@ import changeover.billing.pricing.PriceEntry;
 import changeover.contracts.calendar.Term;
 import changeover.contracts.money.Money;
 import changeover.contracts.words.Wording;
+import changeover.scheduling.dayplan.routes.AsTheCrowFlies;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Currency;
@@ -33,7 +34,8 @@ class AgainstPlanTest {
                 List.of(),
                 List.of(),
                 Currency.getInstance("CAD"),
-                null);
+                null,
+                AsTheCrowFlies.USUAL);
         Deal deal = new Deal(
                 UUID.randomUUID(),
                 1,
@@ -54,7 +56,9 @@ class AgainstPlanTest {
                 null,
                 null,
                 "",
+                null,
                 DAY,
+                1,
                 60,
                 90,
                 0,

@@ -14,6 +14,8 @@ import org.junit.jupiter.api.Test;
 class GuaranteedChargesTest {
 
     private static final Warranty MAKER = new Warranty(By.MAKER, new Wording("maker", "fabricant"));
+    private static final Warranty MAKER_AND_US =
+            new Warranty(By.MAKER, new Wording("maker", "fabricant"), new Wording("We do.", "Nous."));
     private static final Warranty US = new Warranty(By.US, new Wording("us", "nous"));
     private static final Warranty LAW = new Warranty(By.LAW, new Wording("law", "loi"));
     private static final Warranty ENDED = new Warranty(By.NOBODY, new Wording("It ended.", "Finie."));
@@ -24,7 +26,18 @@ class GuaranteedChargesTest {
 
     private static void check(
             VisitKind kind, int promised, int extra, Coverage coverage, List<UsedPart> parts, String... lines) {
-        var visit = new ClosedVisit(ChargesTest.DAY, kind, promised, extra, OutsideHours.NONE, parts, null);
+        check(kind, promised, extra, 0, coverage, parts, lines);
+    }
+
+    private static void check(
+            VisitKind kind,
+            int promised,
+            int extra,
+            int other,
+            Coverage coverage,
+            List<UsedPart> parts,
+            String... lines) {
+        var visit = new ClosedVisit(ChargesTest.DAY, kind, 1, promised, extra, other, OutsideHours.NONE, parts, null);
         assertEquals(
                 String.join("\n", lines),
                 Charges.of(visit, coverage, ChargesTest.PRICES, ChargesTest.CAD).stream()
@@ -44,6 +57,105 @@ class GuaranteedChargesTest {
                 "hour 96.00 60 minutes, counted up to the next quarter hour. Not covered by a plan.",
                 "pad-10 0.00 maker",
                 "visit 35.00 Not covered by a plan.");
+    }
+
+    @Test
+    void where_we_answer_for_what_the_maker_gives_the_labour_and_the_trip_cost_nothing() {
+        check(
+                VisitKind.CALL,
+                0,
+                60,
+                Coverage.NONE,
+                List.of(part("pad-10", "pad", "1", MAKER_AND_US)),
+                "promised 0.00 We do.",
+                "pad-10 0.00 maker");
+        check(
+                VisitKind.CALL,
+                0,
+                60,
+                Coverage.NONE,
+                List.of(part("pad-10", "pad", "1", US), part("glycol", "glycol", "1", MAKER_AND_US)),
+                "promised 0.00 No charge: labour and trip go with the part under guarantee. We do.",
+                "pad-10 0.00 us",
+                "glycol 0.00 maker");
+        check(
+                VisitKind.CALL,
+                0,
+                15,
+                Coverage.NONE,
+                List.of(part("pad-10", "pad", "1", MAKER), part("glycol", "glycol", "1", US)),
+                "hour 24.00 15 minutes, counted up to the next quarter hour. Not covered by a plan.",
+                "pad-10 0.00 maker",
+                "glycol 0.00 us",
+                "visit 35.00 Not covered by a plan.");
+    }
+
+    @Test
+    void other_work_beside_a_part_under_guarantee_is_charged_with_the_trip_and_the_rest_is_not() {
+        String other = "For other work than the part under guarantee. Not covered by a plan.";
+        check(
+                VisitKind.CALL,
+                0,
+                120,
+                120,
+                Coverage.NONE,
+                List.of(part("pad-10", "pad", "1", US)),
+                "hour 192.00 120 minutes, counted up to the next quarter hour. " + other,
+                "pad-10 0.00 us",
+                "visit 35.00 " + other);
+        check(
+                VisitKind.EXTRA,
+                0,
+                150,
+                120,
+                Coverage.NONE,
+                List.of(part("pad-10", "pad", "1", MAKER_AND_US)),
+                "promised 0.00 We do.",
+                "hour 192.00 120 minutes, counted up to the next quarter hour. " + other,
+                "pad-10 0.00 maker",
+                "visit 35.00 " + other);
+        check(
+                VisitKind.CALL,
+                0,
+                60,
+                999,
+                Coverage.NONE,
+                List.of(part("pad-10", "pad", "1", LAW)),
+                "hour 96.00 60 minutes, counted up to the next quarter hour. " + other,
+                "pad-10 0.00 law",
+                "visit 35.00 " + other);
+        check(
+                VisitKind.CALL,
+                0,
+                60,
+                30,
+                Coverage.NONE,
+                List.of(),
+                "hour 96.00 60 minutes, counted up to the next quarter hour. Not covered by a plan.",
+                "visit 35.00 Not covered by a plan.");
+    }
+
+    @Test
+    void what_the_work_of_the_plan_used_up_is_no_other_work() {
+        check(
+                VisitKind.PLAN,
+                75,
+                20,
+                ChargesTest.COMFORT,
+                List.of(part("filter-16x25x1", "filter", "1", Warranty.OF_THE_PLAN), part("pad-10", "pad", "1", US)),
+                "promised 0.00 Included in your plan Comfort.",
+                "promised 0.00 No charge: labour and trip go with the part under guarantee.",
+                "filter-16x25x1 0.00 Included: the plan gives 2 a term, 1 left before this.",
+                "pad-10 0.00 us");
+        check(
+                VisitKind.PLAN,
+                75,
+                20,
+                Coverage.NONE,
+                List.of(part("pad-10", "pad", "1", Warranty.OF_THE_PLAN)),
+                "promised 0.00 No charge.",
+                "hour 48.00 20 minutes, counted up to the next quarter hour. Not covered by a plan.",
+                "pad-10 24.95 Not covered by a plan.");
     }
 
     @Test

@@ -132,6 +132,43 @@ class LabourTest {
                 "10 minutes; une visite compte au moins 60 minutes, dont la formule a donné 30, jusqu’au quart d’heure suivant.");
     }
 
+    @Test
+    void two_at_a_visit_are_charged_both_and_the_line_says_so() {
+        two(
+                0,
+                Coverage.NONE,
+                60,
+                "hour 192.00 120 minutes of 2 people, counted up to the next quarter hour. Not covered by a plan.",
+                "hour 192.00 120 minutes de 2 personnes, comptées jusqu’au quart d’heure suivant. Non couvert par une formule.");
+        two(
+                60,
+                Coverage.NONE,
+                20,
+                "hour 192.00 40 minutes of 2 people; a visit is counted as at least 60 minutes for each, up to the next quarter"
+                        + " hour. Not covered by a plan.",
+                "hour 192.00 40 minutes de 2 personnes; une visite compte au moins 60 minutes pour chacune, jusqu’au quart"
+                        + " d’heure suivant. Non couvert par une formule.");
+        two(
+                0,
+                THIRTY,
+                15,
+                "hour 0.00 Included: 30 minutes of the plan’s extra work were left, 30 are used here. The minutes of 2 people.",
+                "hour 0.00 Compris\u00a0: il restait 30 minutes de travaux additionnels à la formule, 30 servent ici."
+                        + " Les minutes de 2 personnes.");
+    }
+
+    private void two(int minimum, Coverage coverage, int minutes, String en, String fr) {
+        var book = new PriceBook(
+                List.of(new PriceEntry(ItemKind.LABOUR, PriceBook.HOUR, Money.of("96.00", "CAD"), null, DAY)),
+                List.of(new LabourTerms(DAY, 15, minimum)));
+        var visit = new ClosedVisit(DAY, VisitKind.CALL, 2, 0, minutes, 0, OutsideHours.NONE, List.of(), null);
+        Charge line =
+                Charges.of(visit, coverage, book, Currency.getInstance("CAD")).getFirst();
+        String net = line.item() + " " + line.net().decimal() + " ";
+        assertEquals(en, net + line.why().en());
+        assertEquals(fr, net + line.why().fr());
+    }
+
     private List<String> rates = List.of(PriceBook.HOUR, PriceBook.AFTER_HOURS);
 
     private static final Map<String, String> RATES = Map.of(

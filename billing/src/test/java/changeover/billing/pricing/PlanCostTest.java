@@ -47,6 +47,24 @@ class PlanCostTest {
                 "351.30");
     }
 
+    /**
+     * An hour for two is 120 minutes: 114.00. Two times 15: 28.50. Two there and back, 80 minutes: 76.00. A fifth of 218.50 is
+     * 43.70; together 262.20. By one it is half of it, 131.10.
+     */
+    @Test
+    void two_at_a_visit_cost_twice() {
+        check(
+                new PlanYear(List.of(new PlanYear.Visit(Map.of("hrv", 120), 2)), List.of(), 0),
+                RATES,
+                "tasks 114.00, set-up 28.50, travel 76.00, parts 0.00, ready 0.00, overhead 43.70",
+                "262.20");
+        check(
+                new PlanYear(List.of(new PlanYear.Visit(Map.of("hrv", 60))), List.of(), 0),
+                RATES,
+                "tasks 57.00, set-up 14.25, travel 38.00, parts 0.00, ready 0.00, overhead 21.85",
+                "131.10");
+    }
+
     /** 165 + 30 + 80 = 275 minutes of 18.00 an hour: 82.50; with 292.75 together 375.25. */
     @Test
     void overhead_may_be_an_amount_for_each_hour_of_work_and_road() {

@@ -7,7 +7,7 @@ import changeover.billing.pricing.WarrantyFacts.Law;
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 
-/** The maker before us, we before the law, the law before nobody. The terms themselves are common practice. */
+/** The maker before us, we before the law, the law before nobody; of the labour we and the law all the same. */
 class WarrantiesTest {
 
     private static final LocalDate DAY = LocalDate.of(2026, 12, 1);
@@ -17,7 +17,10 @@ class WarrantiesTest {
         assertEquals(
                 expected,
                 warranty.by()
-                        + (warranty.why() == null ? "" : " " + warranty.why().en()));
+                        + (warranty.why() == null ? "" : " " + warranty.why().en())
+                        + (warranty.labour() == null
+                                ? ""
+                                : " " + warranty.labour().en()));
     }
 
     private static WarrantyFacts facts(String why, String makerUntil, Fitted fitted, Law law) {
@@ -49,7 +52,7 @@ class WarrantiesTest {
 
     @Test
     void what_the_plan_gives_or_the_customer_asked_for_is_asked_of_nobody() {
-        check(facts("plan", "2031-06-03", fitted("2026-11-01", 60, 12), law("2026-11-01", 36)), "NOBODY");
+        check(facts("plan", "2031-06-03", fitted("2026-11-01", 60, 12), law("2026-11-01", 36)), "PLAN");
         check(facts("extra", "2031-06-03", fitted("2026-11-01", 60, 12), law("2026-11-01", 36)), "NOBODY");
     }
 
@@ -60,8 +63,31 @@ class WarrantiesTest {
                 "MAKER No charge: under the part’s own maker’s warranty, until 1 December 2026.");
         check(facts("repair", null, fitted("2025-12-01", 12, 0), null), "NOBODY");
         check(
-                facts("repair", "2020-01-01", fitted("2025-12-02", 12, 24), null),
-                "MAKER No charge: under the part’s own maker’s warranty, until 1 December 2026.");
+                facts("repair", "2020-01-01", fitted("2025-12-02", 12, 12), null),
+                "MAKER No charge: under the part’s own maker’s warranty, until 1 December 2026."
+                        + " No charge for labour and trip: we fitted this part on 2 December 2025 and answer for it,"
+                        + " until 1 December 2026.");
+    }
+
+    @Test
+    void the_makers_part_leaves_labour_and_trip_to_us_then_to_the_law() {
+        String part = "MAKER No charge: under the maker’s warranty, until 3 June 2031.";
+        check(facts("repair", "2031-06-03", null, null), part);
+        check(
+                facts("repair", "2031-06-03", fitted("2026-09-02", 0, 12), law("2026-11-01", 36)),
+                part + " No charge for labour and trip: we fitted this part on 2 September 2026 and answer for it,"
+                        + " until 1 September 2027.");
+        check(facts("repair", "2031-06-03", fitted("2025-12-01", 0, 12), null), part);
+        check(
+                facts("warranty", "2031-06-03", fitted("2025-12-01", 0, 12), law("2026-11-01", 36)),
+                part + " No charge for labour and trip: under the warranty that the law gives (The act, s. 1),"
+                        + " until 31 October 2029.");
+        assertEquals(
+                "Sans frais de main-d’œuvre ni de déplacement : nous avons posé cette pièce le 2 septembre 2026 et en"
+                        + " répondons, jusqu’au 1er septembre 2027.",
+                Warranties.of(facts("repair", "2031-06-03", fitted("2026-09-02", 0, 12), null), DAY)
+                        .labour()
+                        .fr());
     }
 
     @Test

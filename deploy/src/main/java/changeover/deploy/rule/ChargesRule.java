@@ -33,7 +33,7 @@ final class ChargesRule implements Rule {
     @Override
     public String example() {
         return """
-                {"day": "2027-04-12", "kind": "call", "promisedMinutes": 0, "extraMinutes": 40, "nightMinutes": 0, "currency": "CAD",
+                {"day": "2027-04-12", "kind": "call", "people": 1, "promisedMinutes": 0, "extraMinutes": 40, "nightMinutes": 0, "currency": "CAD",
                  "parts": [{"code": "filter-16x25x1", "kind": "filter", "name": "Filter 16x25x1", "quantity": "2", "unit": "C62", "warranty": false}],
                  "coverage": {"plan": "Comfort", "minutes": 30, "discountPercent": "10", "parts": {"filter": {"cap": "4", "left": "1"}}},
                  "prices": [{"kind": "labour", "code": "hour", "price": "120.00", "from": "2027-01-01"},
@@ -54,8 +54,10 @@ final class ChargesRule implements Rule {
         ClosedVisit visit = new ClosedVisit(
                 question.day("day"),
                 VisitKind.of(question.text("kind", "plan")),
+                people(question),
                 question.number("promisedMinutes", 0),
                 question.number("extraMinutes", 0),
+                0,
                 new OutsideHours(
                         question.number("nightMinutes", 0),
                         question.number("weekendMinutes", 0),
@@ -73,6 +75,14 @@ final class ChargesRule implements Rule {
                 "net",
                 Money.sum(charges.stream().map(Charge::net).toList(), currency).decimal());
         return answer.put("currency", currency.getCurrencyCode());
+    }
+
+    private static int people(Question question) {
+        int people = question.number("people", 1);
+        if (people < 1 || people > 2) {
+            throw new IllegalArgumentException("people must be 1 or 2, not " + people + ".");
+        }
+        return people;
     }
 
     private static ClosedVisit.UsedPart part(Question part) {

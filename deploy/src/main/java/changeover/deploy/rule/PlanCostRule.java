@@ -64,7 +64,8 @@ final class PlanCostRule implements Rule {
                 (a "trip" with its cost instead of "shop" and "home"; "overheadAnHour" instead of "overheadPercent"; a part may
                  be named with its size, "filter 16x25x4"; what is left out is named as missing; a margin is a part of the
                  price, not of the cost; "planned" holds the set-up minutes too, "parts" says what of its share of the year's parts a visit
-                 gave, "returnMinutes" stands where somebody had to come again; without "past" there is no spread)""";
+                 gave, "returnMinutes" stands where somebody had to come again; without "past" there is no spread; "needTwo" lists the
+                 codes of tasks that need two people)""";
     }
 
     @Override
@@ -145,7 +146,13 @@ final class PlanCostRule implements Rule {
         VisitPlan plan = VisitPlan.of(
                 Promises.in(term, tasks, rules), question.number("visits"), term, List.of(), rules, longest);
         Map<String, BigDecimal> given = question.has("given") ? amounts(question.part("given")) : Map.of();
-        return PlanYear.of(plan, machines, given, question.number("readyMinutes", 0), catalogue);
+        return PlanYear.of(
+                plan,
+                machines,
+                given,
+                question.number("readyMinutes", 0),
+                Set.copyOf(question.texts("needTwo")),
+                catalogue);
     }
 
     private static Map<String, BigDecimal> amounts(Question given) {

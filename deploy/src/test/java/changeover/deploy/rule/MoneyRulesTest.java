@@ -2,10 +2,13 @@ package changeover.deploy.rule;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import changeover.contracts.catalogue.Catalogue;
+import changeover.contracts.catalogue.Who;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** Figures published by others, asked from the command line. */
@@ -195,7 +198,31 @@ class MoneyRulesTest {
     }
 
     @Test
+    void a_task_that_needs_two_takes_two_for_the_whole_visit() {
+        String year = """
+                {"visits": 1, "term": {"from": "2027-04-01"}, "hour": "57", "setUpMinutes": 15, "trip": "21.00", "overheadPercent": "0",
+                 "equipment": [{"kind": "gas-furnace"}], "needTwo": [%s]}""";
+        JsonNode alone = Asked.answer("plancost", year.formatted(""));
+        String task = Catalogue.shipped().tasksFor("gas-furnace", Map.of()).stream()
+                .filter(one -> one.who() == Who.TECHNICIAN)
+                .findFirst()
+                .orElseThrow()
+                .code();
+        JsonNode two = Asked.answer("plancost", year.formatted("\"" + task + "\""));
+        for (String figure : List.of("/visits/0", "/minutes/tasks", "/minutes/setUp")) {
+            assertEquals(2 * alone.at(figure).asInt(), two.at(figure).asInt(), figure);
+        }
+        assertEquals("21.00", alone.at("/causes/travel").asText());
+        assertEquals("42.00", two.at("/causes/travel").asText());
+    }
+
+    @Test
     void a_visit_is_charged_by_the_businesss_own_rules() {
+        charges("""
+                {"day": "2027-04-12", "kind": "call", "people": 2, "extraMinutes": 60, "currency": "CAD",
+                 "prices": [{"kind": "labour", "code": "hour", "price": "120.00", "from": "2027-01-01"}]}""", "hour 240.00");
+        Asked.refusedInASentence("charges", """
+                {"day": "2027-04-12", "kind": "call", "people": 3, "extraMinutes": 60, "currency": "CAD"}""");
         charges("""
                 {"day": "2027-04-12", "kind": "plan", "promisedMinutes": 60, "extraMinutes": 40, "currency": "CAD",
                  "coverage": {"plan": "Comfort", "minutes": 30, "discountPercent": "10"},

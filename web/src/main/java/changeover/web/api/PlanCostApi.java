@@ -103,7 +103,7 @@ public class PlanCostApi {
                 id,
                 where,
                 day,
-                cost.trips(),
+                found.year().visits().size(),
                 Arrays.stream(Cause.values()).map(cause -> cause(cost, cause)).toList(),
                 Amount.of(cost.total()),
                 cost.missing().stream()

@@ -175,7 +175,7 @@ public interface SheetWords {
     @Message("{count} planned. Left blank, it is counted from when you came.")
     String minutes_hint(int count);
 
-    @Message("Of these, minutes beyond the tasks")
+    @Message("Of these, minutes beyond what the visit is for")
     String extra_minutes();
 
     @Message("What for")

@@ -130,8 +130,9 @@ public class AgainstPlanPages {
     private TemplateInstance page(UriInfo asked, Period period, String by, Typed typed, Map<String, String> errors) {
         Frame frame = frames.of(Tab.MONEY);
         var book = books.read();
-        List<AgainstPlan> lines = AgainstPlan.of(
-                kept.between(period.from(), period.until()).visits(), By.valueOf(by.toUpperCase(Locale.ROOT)), book);
+        By how = By.valueOf(by.toUpperCase(Locale.ROOT));
+        List<KeptVisit> visits = kept.between(period.from(), period.until()).visits();
+        List<AgainstPlan> lines = AgainstPlan.of(visits, how, book);
         Leaf leaf = Leaf.of(asked, lines.size());
         Catalogue catalogue = trade.catalogue();
         Set<UUID> withUs = by.equals("technician")
@@ -151,9 +152,11 @@ public class AgainstPlanPages {
                                 .map(line -> row(line, by, catalogue, withUs, frame))
                                 .toList(),
                         leaf,
-                        by.equals("kind")
+                        how == By.KIND
                                 ? 0
-                                : lines.stream().mapToInt(AgainstPlan::visits).sum(),
+                                : AgainstPlan.behind(visits, how, null, book).stream()
+                                        .mapToInt(AgainstPlan::visits)
+                                        .sum(),
                         lines.stream().mapToInt(AgainstPlan::planned).sum(),
                         lines.stream().mapToInt(AgainstPlan::actual).sum(),
                         sum(lines.stream().map(AgainstPlan::foreseen).toList(), book.currency(), frame),
@@ -175,7 +178,7 @@ public class AgainstPlanPages {
         String words = switch (by) {
             case "agreement" -> plan + ", " + deal.number();
             case "plan" -> plan;
-            case "technician" -> line.one().technician();
+            case "technician" -> line.key().isEmpty() ? "–" : line.one().technician();
             default -> kind(line.key(), catalogue, frame);
         };
         String link = switch (by) {

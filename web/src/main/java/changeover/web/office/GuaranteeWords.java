@@ -11,13 +11,14 @@ public interface GuaranteeWords {
     String heading();
 
     @Message(
-            "Asked before the plan and the price: the maker of the machine or part, then our own word, then the law. The machine’s own warranty stands on its card.")
+            "Asked before the plan and the price: the maker of the machine or part, then our own word, then the law. A maker gives the part alone; its labour and trip are asked of our word and of the law all the same. The machine’s own warranty stands on its card.")
     String lead();
 
     @Message("Our own word")
     String ours();
 
-    @Message("How long a part that we fitted, and its labour, cost nothing when it fails.")
+    @Message(
+            "How long a part that we fitted, and its labour, cost nothing when it fails. Other work on the same visit is charged, and the trip with it.")
     String ours_lead();
 
     @Message("Nothing is written, so nothing that we fitted is free again by itself.")
@@ -26,7 +27,8 @@ public interface GuaranteeWords {
     @Message("Makers of parts")
     String parts();
 
-    @Message("How long the maker answers for a part from the day it was fitted. The labour is charged.")
+    @Message(
+            "How long the maker answers for a part from the day it was fitted. The labour is charged, unless our own word or the law covers it.")
     String parts_lead();
 
     @Message("Nothing is written about any part.")
@@ -35,7 +37,8 @@ public interface GuaranteeWords {
     @Message("The law")
     String law();
 
-    @Message("What a place’s law gives to machines that we installed from a day on: the part and its labour.")
+    @Message(
+            "What a place’s law gives to machines that we installed from a day on: the part and its labour. The machine’s card must name our business under “Installed by”.")
     String law_lead();
 
     @Message("Nothing is written, so the law gives nothing here by itself.")

@@ -47,9 +47,20 @@ public class KeptVisitPages {
     private static final List<Cause> CAUSES =
             List.of(Cause.TASKS, Cause.TRAVEL, Cause.PARTS, Cause.READY, Cause.OVERHEAD);
 
-    /** Somebody went to a home, in words. */
+    /**
+     * Somebody went to a home or sent something there, in words.
+     *
+     * @param link to the visit, or to the home
+     */
     public record Visit(
-            UUID id, String how, String day, String technician, UUID agreement, String plan, int number, String home) {}
+            String link,
+            String how,
+            String day,
+            String technician,
+            UUID agreement,
+            String plan,
+            int number,
+            String home) {}
 
     /** @param amounts in the order of the causes */
     public record Row(Visit visit, List<Amount> amounts, String total) {}
@@ -219,13 +230,18 @@ public class KeptVisitPages {
 
     private static Visit visit(KeptVisit one, Frame frame) {
         return new Visit(
-                one.visitId(),
+                one.isTrip() ? "visits/" + one.visitId() : "homes/" + one.deal().homeId(),
                 one.how().name().toLowerCase(Locale.ROOT),
                 frame.brief(one.day()),
-                one.technician(),
+                who(one),
                 one.deal().agreementId(),
                 one.deal().plan().in(frame.locale()),
                 one.deal().number(),
                 one.deal().home());
+    }
+
+    private static String who(KeptVisit one) {
+        KeptVisit.@Nullable Second second = one.second();
+        return second == null ? one.technician() : one.technician() + ", " + second.name();
     }
 }

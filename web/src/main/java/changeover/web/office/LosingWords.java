@@ -58,7 +58,7 @@ public interface LosingWords {
     String percent(String part);
 
     @Message(
-            "Earned as the plan’s price is split over its promises; cost of closed visits, returns and trips for nothing at the costs of their day, with the parts and minutes that the plan gave. What a customer paid for besides is in neither.")
+            "Earned as the plan’s price is split over its promises; cost of closed visits, returns and trips for nothing at the costs of their day, of both where two went, with the parts and minutes that the plan gave and the parts left or posted between visits. What a customer paid for besides is in neither.")
     String how();
 
     @Message("Cost by cause")
@@ -147,7 +147,7 @@ public interface LosingWords {
     String not_whole();
 
     @Message(
-            "Planned minutes are those of the tasks with set-up; a return was foreseen by nobody. Work that was charged extra is in neither. Costs are those of the visit’s day.")
+            "Planned minutes are those of the tasks with set-up; a return was foreseen by nobody. Where two go, the minutes of both count. Work that was charged extra is in neither. Costs are those of the visit’s day.")
     String minutes_how();
 
     @Message("A visit to several kinds of machine is shared among them as their tasks were planned.")
@@ -200,6 +200,9 @@ public interface LosingWords {
 
     @Message("Nobody let us in")
     String how_no_access();
+
+    @Message("Left or posted")
+    String how_sent();
 
     @Message("At another visit")
     String how_beside();

@@ -46,7 +46,7 @@ class PlanCostInWords {
                         .map(part -> PlanForm.plain(part, frame.locale()))
                         .orElse(""),
                 left.isNegative(),
-                cost.trips(),
+                found.year().visits().size(),
                 found.unkept(),
                 found.repairs(),
                 Arrays.stream(Cause.values())

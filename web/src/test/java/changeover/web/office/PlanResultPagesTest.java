@@ -8,11 +8,21 @@ import static org.hamcrest.CoreMatchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import changeover.billing.pricing.ItemKind;
+import changeover.billing.pricing.PriceEntry;
+import changeover.billing.pricing.Prices;
 import changeover.contracts.PostgresForTests;
+import changeover.contracts.money.Money;
+import changeover.contracts.words.Wording;
+import changeover.scheduling.stock.KnownPart;
+import changeover.scheduling.stock.Parts;
 import changeover.web.AShop;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -26,6 +36,15 @@ class PlanResultPagesTest {
 
     @Inject
     AShop shops;
+
+    @Inject
+    EntityManager rows;
+
+    @Inject
+    Parts parts;
+
+    @Inject
+    Prices prices;
 
     @Inject
     ABilledShop billed;
@@ -42,6 +61,7 @@ class PlanResultPagesTest {
                     .body(containsString(
                             french ? "Ce que coûte une heure de technicien." : "What an hour of a technician costs."));
             figures(shop);
+            posted(shop);
             String page = as(shop.owner())
                     .get(shop.at("money/plans?over=year&rise=10"))
                     .then()
@@ -90,6 +110,9 @@ class PlanResultPagesTest {
                 opened++;
             }
             assertTrue(opened > 6, page);
+            String parts = at(shop, "money/plans/visits?over=year&cause=parts");
+            assertTrue(parts.contains(french ? "Laissé ou posté</a>" : "Left or posted</a>"), parts);
+            assertTrue(foot(parts).contains(french ? "63,00" : "63.00"), parts);
             assertTrue(page.contains(french ? "Aux nouveaux prix" : "At the new prices"), page);
             assertTrue(
                     at(shop, "money/plans/rise?rise=-99&lose=yes").contains(french ? "même alors" : "even then"), page);
@@ -157,6 +180,23 @@ class PlanResultPagesTest {
                 .results()
                 .map(one -> one.group())
                 .toList();
+    }
+
+    /** Four filters at 15.75 that left for a home today. */
+    private void posted(AShop.Shop shop) {
+        LocalDate today = LocalDate.now(ZoneId.of("America/Toronto"));
+        shops.in(shop, () -> {
+            parts.keep(new KnownPart("f-16", new Wording("Filter", "Filtre"), "C62", null, null));
+            prices.set(new PriceEntry(
+                    ItemKind.PART, "f-16", Money.of("38.00", "CAD"), Money.of("15.75", "CAD"), today.withDayOfYear(1)));
+            return rows.createNativeQuery("""
+                            insert into part_given (home_id, agreement_id, operation_id, part_code, part_kind, quantity,
+                              place_id, how, day)
+                            select a.home_id, a.id, uuidv7(), 'f-16', 'filter', 4, p.id, 'posted', cast(:day as date)
+                              from agreement a join agreement_acceptance y on y.agreement_id = a.id, stock_place p limit 1""")
+                    .setParameter("day", today.toString())
+                    .executeUpdate();
+        });
     }
 
     private static void figures(AShop.Shop shop) {
