@@ -85,9 +85,9 @@ class MergedRepairTest extends AReviewedShop {
                 "outcome.visit");
         String kept = OrderPagesTest.visit(shop, rang.home());
         close(shop, kept, List.of());
-        String order = order(shop, kept);
         String planned = order(shop, kept);
         String second = id(send(shop.office(), shop.api("part-orders/" + planned + "/visit"), Map.of()), "secondVisit");
+        String order = order(shop, kept);
         String waiting = order(shop, kept);
         String free = id(send(shop.office(), shop.api("visits/" + kept + "/returns"), again()), "visit");
         String estimate = estimate(shop, rang.home(), "call", rang.call());
