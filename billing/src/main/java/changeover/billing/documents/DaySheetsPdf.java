@@ -9,6 +9,8 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -24,25 +26,32 @@ public final class DaySheetsPdf {
     private final Locale language;
     private final String business;
     private final List<DaySheet> sheets;
+    private final Map<UUID, Beware> homes;
     private final Words words;
     private final Figures figures;
     private final Flow flow;
 
-    private DaySheetsPdf(Locale language, String business, List<DaySheet> sheets) {
+    private DaySheetsPdf(Locale language, String business, List<DaySheet> sheets, Map<UUID, Beware> homes) {
         this.language = language;
         this.business = business;
         this.sheets = sheets;
+        this.homes = homes;
         this.words = Words.in(language);
         this.figures = new Figures(words);
         this.flow = new Flow(words, business, words.say("day.title"));
     }
 
-    /** The papers of all that have a stop, each technician on pages of their own; one that says so where nobody has. */
-    public static byte[] bytes(Locale language, String business, List<DaySheet> sheets) {
+    /**
+     * The papers of all that have a stop, each technician on pages of their own; one that says so where nobody has.
+     *
+     * @param homes what must be known of those homes of which there is something to know
+     */
+    public static byte[] bytes(Locale language, String business, List<DaySheet> sheets, Map<UUID, Beware> homes) {
         return new DaySheetsPdf(
                         language,
                         business,
-                        sheets.stream().filter(one -> !one.stops().isEmpty()).toList())
+                        sheets.stream().filter(one -> !one.stops().isEmpty()).toList(),
+                        homes)
                 .draw();
     }
 
@@ -95,6 +104,11 @@ public final class DaySheetsPdf {
         flow.section(figures.time(stop.starts()) + "   " + home.address(), 60);
         flow.page().line(Ink.INK, 0.75f, Flow.LEFT, flow.y(), Flow.RIGHT, flow.y());
         flow.down(2);
+        Beware beware = homes.getOrDefault(stop.homeId(), Beware.NOTHING);
+        beware.stopped().forEach(one -> line(Typeface.BOLD, Flow.LEFT, words.say("day.stopped") + " " + one));
+        if (!beware.shut().isEmpty()) {
+            line(Typeface.BOLD, Flow.LEFT, beware.shut());
+        }
         for (DaySheet.Danger danger : stop.hazards()) {
             line(Typeface.BOLD, Flow.LEFT, words.say("day.danger." + danger.kind()) + ". " + danger.note());
         }
@@ -103,6 +117,7 @@ public final class DaySheetsPdf {
         told("day.note", stop.note());
         stop.openFindings().stream()
                 .filter(one -> one.level() == FindingLevel.URGENT || one.level() == FindingLevel.DO_NOT_USE)
+                .filter(one -> !beware.findings().contains(one.id()))
                 .forEach(one -> told("day.open", join(one.equipment(), one.in(language.getLanguage()))));
         stop.tasks().forEach(this::task);
         closing();

@@ -7,7 +7,8 @@ import java.sql.Statement;
 
 /**
  * What must hold of every estimate: its lines and taxes are its total, its numbers have no gap, a yes came within its days,
- * what its visits were charged stays within the yes, and work and deposits are of its own home and customer.
+ * what its visits were charged stays within the yes, and work and deposits are of its own home, or the one it was made one with, and
+ * its own customer.
  */
 public final class EstimateChecks {
 
@@ -31,7 +32,10 @@ public final class EstimateChecks {
                      or (a.how = 'accepted' and (a.at at time zone b.zone)::date not between o.day and e.valid_until)
                      or exists (select 1 from estimate_work w join visit v on v.tenant_id = w.tenant_id and v.id = w.visit_id
                                  where w.tenant_id = o.tenant_id and w.estimate_id = o.estimate_id
-                                   and (v.home_id <> e.home_id or a.how is distinct from 'accepted'))
+                                   and ((v.home_id <> e.home_id and not exists (select 1 from home_merge h
+                                           where h.tenant_id = v.tenant_id and h.home_id in (v.home_id, e.home_id)
+                                             and h.other_id in (v.home_id, e.home_id)))
+                                        or a.how is distinct from 'accepted'))
                      or coalesce(m.minor, 0) > coalesce((
                           select x.accepted_minor from estimate_more x where x.tenant_id = o.tenant_id
                              and x.estimate_id = o.estimate_id order by x.id desc limit 1), o.subtotal_minor)

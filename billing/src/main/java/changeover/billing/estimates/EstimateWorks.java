@@ -38,7 +38,9 @@ public class EstimateWorks {
             select v.id, v.kind, v.window_from, v.window_until - 1, a.day
               from visit v
               left join appointment a on a.tenant_id = v.tenant_id and a.visit_id = v.id
-             where v.home_id = ?
+             where (v.home_id = ? or exists (select 1 from home_merge m where m.tenant_id = v.tenant_id and m.other_id = v.home_id
+                     and m.home_id = ? and not exists (select 1 from home_merge_undoing u
+                       where u.tenant_id = m.tenant_id and u.merge_id = m.id)))
                and not exists (select 1 from visit_ending e where e.tenant_id = v.tenant_id and e.visit_id = v.id
                                 and e.how <> 'closed')
                and not exists (select 1 from invoice_line l join invoice_issue s
@@ -82,7 +84,8 @@ public class EstimateWorks {
             List<Candidate> found = new ArrayList<>();
             try (PreparedStatement select = connection.prepareStatement(OPEN)) {
                 select.setObject(1, estimate.homeId());
-                select.setObject(2, estimate.id());
+                select.setObject(2, estimate.homeId());
+                select.setObject(3, estimate.id());
                 ResultSet row = select.executeQuery();
                 while (row.next()) {
                     found.add(new Candidate(

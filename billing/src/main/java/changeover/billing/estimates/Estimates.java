@@ -3,6 +3,7 @@ package changeover.billing.estimates;
 import changeover.billing.invoices.Draft;
 import changeover.billing.invoices.Most;
 import changeover.contracts.customers.Homes;
+import changeover.contracts.merging.HomeMerges;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.FilledOn;
 import changeover.contracts.words.Refusal;
@@ -58,13 +59,17 @@ public class Estimates {
     FollowUps followUps;
 
     @Inject
+    HomeMerges merges;
+
+    @Inject
     Parts parts;
 
     @Inject
     Today today;
 
     /** @throws Refused with everything that is wrong with it, or when it names a call, a visit or a need of another home */
-    public UUID write(NewEstimate wanted) {
+    public UUID write(NewEstimate asked) {
+        NewEstimate wanted = asked.at(merges.living(asked.homeId()));
         judge(wanted.facts());
         origin(wanted).ifPresent(refusal -> {
             throw refusal.thrown();
@@ -116,13 +121,13 @@ public class Estimates {
         }
         if (wanted.callId() != null
                 && calls.find(wanted.callId())
-                        .filter(call -> call.homeId().equals(home))
+                        .filter(call -> merges.living(call.homeId()).equals(home))
                         .isEmpty()) {
             return Optional.of(Refusal.of("deposit.call-elsewhere").at("call"));
         }
         if (wanted.visitId() != null
                 && visits.find(wanted.visitId())
-                        .filter(visit -> visit.homeId().equals(home))
+                        .filter(visit -> merges.living(visit.homeId()).equals(home))
                         .isEmpty()) {
             return Optional.of(Refusal.of("estimate.visit-elsewhere").at("visit"));
         }

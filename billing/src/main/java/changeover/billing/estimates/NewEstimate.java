@@ -15,4 +15,9 @@ public record NewEstimate(
         @Nullable UUID callId,
         @Nullable UUID visitId,
         @Nullable UUID followUpId,
-        EstimateFacts facts) {}
+        EstimateFacts facts) {
+
+    NewEstimate at(UUID home) {
+        return new NewEstimate(home, callId, visitId, followUpId, facts);
+    }
+}

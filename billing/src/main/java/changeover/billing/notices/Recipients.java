@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /** Who the messages go to: many customers in one question, each with the address that letters for them go to. */
 @ApplicationScoped
@@ -79,19 +80,31 @@ class Recipients {
         return List.copyOf(of(getters.isEmpty() ? signers : getters).values());
     }
 
-    /** Whoever lives in a home on a day, signs for it or gets its reports: what may hurt them is told to all. */
-    List<Recipient> ofDanger(UUID home, LocalDate day) {
+    /**
+     * Whoever lives in a home on a day, signs for it or gets its reports: what may hurt them is told to all, once each. What serves a
+     * building may hurt whoever is in any of its homes.
+     *
+     * @param machine that must not be used; null where it is no one machine
+     */
+    List<Recipient> ofDanger(UUID home, @Nullable UUID machine, LocalDate day) {
         String sql = """
                 select distinct p.customer_id from home_part p
-                where p.tenant_id = current_tenant() and p.home_id = ?::uuid and p.part in ('lives', 'signs', 'gets_report')
+                where p.tenant_id = current_tenant() and p.part in ('lives', 'signs', 'gets_report')
+                  and p.home_id in (
+                    select ?::uuid
+                    union
+                    select h.id from equipment q
+                      join home h on h.tenant_id = q.tenant_id and h.building_id = q.building_id
+                     where q.tenant_id = current_tenant() and q.id = ?::uuid)
                   and p.from_day <= ?::date and (p.until_day is null or p.until_day > ?::date)
                 """;
         List<UUID> told = new ArrayList<>();
         try (var connection = database.getConnection();
                 PreparedStatement select = connection.prepareStatement(sql)) {
             select.setString(1, home.toString());
-            select.setString(2, day.toString());
+            select.setString(2, machine == null ? null : machine.toString());
             select.setString(3, day.toString());
+            select.setString(4, day.toString());
             try (ResultSet row = select.executeQuery()) {
                 while (row.next()) {
                     told.add(row.getObject(1, UUID.class));

@@ -24,7 +24,7 @@ import java.util.Optional;
 
 /**
  * A home is told at once what must not be used there, whatever else waits, and again when it is back: whoever lives there, signs
- * or gets its reports, each in their language.
+ * or gets its reports, each in their language. Of what serves a building every home of it is told.
  */
 @ApplicationScoped
 class WhenMachineStopped {
@@ -48,7 +48,7 @@ class WhenMachineStopped {
         Catalogue trade = catalogue.catalogue();
         List<NewMessage> messages = new ArrayList<>();
         for (MachineStop stop : stops.all(stopped.stops())) {
-            for (Recipient reader : recipients.ofDanger(stop.homeId(), stop.day())) {
+            for (Recipient reader : recipients.ofDanger(stop.homeId(), stop.equipmentId(), stop.day())) {
                 Map<String, Object> facts = facts(stop, stop.day(), reader);
                 facts.put("seen", seen(stop, trade, reader.language()));
                 facts.put("shut", Optional.ofNullable(stop.shutOff()).orElse(say(reader, "stopped.nothing")));
@@ -62,10 +62,10 @@ class WhenMachineStopped {
         List<NewMessage> messages = new ArrayList<>();
         for (MachineStop stop : stops.all(List.of(ended.stop()))) {
             MachineStop.Back back = Objects.requireNonNull(stop.back());
-            for (Recipient reader : recipients.ofDanger(stop.homeId(), back.day())) {
+            for (Recipient reader : recipients.ofDanger(stop.homeId(), stop.equipmentId(), back.day())) {
                 Map<String, Object> facts = facts(stop, back.day(), reader);
                 facts.put("done", back.done());
-                facts.put("name", back.person());
+                facts.put("name", back.who());
                 messages.add(message(
                         "stop-ended",
                         ended.how() == StopEnd.IN_SERVICE ? "stop-ended" : "stop-taken",

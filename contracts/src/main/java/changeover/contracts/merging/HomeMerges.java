@@ -146,6 +146,19 @@ public class HomeMerges {
         return standing("and (m.home_id = :id or m.other_id = :id)", Set.of(home));
     }
 
+    /** The home that a home lives on as: itself, or the one it went into. */
+    @SuppressWarnings("unchecked")
+    public UUID living(UUID home) {
+        List<UUID> into = rows.createNativeQuery("""
+                        select m.home_id from home_merge m
+                         where m.tenant_id = current_tenant() and m.other_id = :home and not exists (
+                           select from home_merge_undoing u where u.tenant_id = m.tenant_id and u.merge_id = m.id)
+                        """, UUID.class)
+                .setParameter("home", home)
+                .getResultList();
+        return into.isEmpty() ? home : into.getFirst();
+    }
+
     /** Two that look like one are two. */
     public void keepApart(UUID one, UUID other) {
         found(one);

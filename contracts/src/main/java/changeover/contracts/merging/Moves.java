@@ -89,4 +89,21 @@ public class Moves {
                 .setParameter("merge", merge)
                 .executeUpdate();
     }
+
+    /**
+     * Rows that hang on a row of the other home, which went back before, go back with it, those too that were made since.
+     *
+     * @param key of the table, as it stands in our own code: it names a row of {@code of}
+     * @param which a condition on the row {@code t}, as it stands in our own code
+     */
+    public void backWith(UUID home, UUID other, String table, String key, String of, String which) {
+        rows.createNativeQuery("""
+                        update %s t set home_id = :other
+                          from %s k
+                         where t.tenant_id = current_tenant() and t.home_id = :home
+                           and k.tenant_id = t.tenant_id and k.id = t.%s and k.home_id = :other and (%s)""".formatted(table, of, key, which))
+                .setParameter("home", home)
+                .setParameter("other", other)
+                .executeUpdate();
+    }
 }

@@ -2,12 +2,17 @@ package changeover.deploy.admin;
 
 import java.util.List;
 
-/** No part is lost or doubled between an order, the shelf, a van and what went back. */
+/**
+ * No part is lost or doubled between an order, the shelf, a van and what went back. What was kept before two homes were made one stays
+ * at the home where it was kept, so the two count as one.
+ */
 final class PartInvariants {
     static final List<Invariant> ALL = List.of(
             new Invariant("parts-on-order", "part_order", """
                     select count(*), count(*) filter (where a.quantity > o.quantity
-                        or coalesce(r.quantity, 0) > coalesce(a.quantity, 0) or v.home_id <> o.home_id)
+                        or coalesce(r.quantity, 0) > coalesce(a.quantity, 0)
+                        or (v.home_id <> o.home_id and not exists (select 1 from home_merge h where h.tenant_id = v.tenant_id
+                            and h.home_id in (v.home_id, o.home_id) and h.other_id in (v.home_id, o.home_id))))
                       from part_order o
                       join visit v on v.tenant_id = o.tenant_id and v.id = o.visit_id
                       left join (select tenant_id, order_id, sum(quantity) as quantity from part_arrival group by 1, 2) a
@@ -60,7 +65,9 @@ final class PartInvariants {
                                  and trim(coalesce(why, '')) <> '') as named
                               from stock_movement group by tenant_id, place_id, part_code) at_hand"""),
             new Invariant("free-returns", "return_visit", """
-                    select count(*), count(*) filter (where v.kind <> 'return' or b.home_id is distinct from v.home_id)
+                    select count(*), count(*) filter (where v.kind <> 'return' or (b.home_id is distinct from v.home_id
+                        and not exists (select 1 from home_merge h where h.tenant_id = v.tenant_id
+                            and h.home_id in (v.home_id, b.home_id) and h.other_id in (v.home_id, b.home_id))))
                       from return_visit r
                       join visit v on v.tenant_id = r.tenant_id and v.id = r.visit_id
                       left join visit b on b.tenant_id = v.tenant_id and b.id = v.answers_id"""),
@@ -72,7 +79,9 @@ final class PartInvariants {
                       join visit v on v.tenant_id = l.tenant_id and v.id = l.visit_id"""),
             new Invariant("second-visits", "part_second_visit", """
                     select count(*), count(*) filter (where v.answers_id is distinct from o.visit_id
-                        or v.home_id <> o.home_id or v.kind not in ('extra', 'return'))
+                        or (v.home_id <> o.home_id and not exists (select 1 from home_merge h where h.tenant_id = v.tenant_id
+                            and h.home_id in (v.home_id, o.home_id) and h.other_id in (v.home_id, o.home_id)))
+                        or v.kind not in ('extra', 'return'))
                       from part_second_visit s
                       join part_order o on o.tenant_id = s.tenant_id and o.id = s.order_id
                       join visit v on v.tenant_id = s.tenant_id and v.id = s.visit_id"""));

@@ -91,6 +91,21 @@ class SpoiledRowsTest {
     }
 
     @Test
+    void what_belongs_together_is_of_one_home_or_of_two_that_were_made_one() throws SQLException {
+        String elsewhere = "update visit set home_id = '00000000-0000-7000-8000-000000000019' where kind = 'extra'";
+        String merged = "; insert into home_merge (home_id, other_id) values"
+                + " ('00000000-0000-7000-8000-000000000019', '00000000-0000-7000-8000-000000000010')";
+        check(elsewhere, "check second-visits FAIL rows=1 bad=1");
+        check(elsewhere + merged, "check second-visits ok rows=1 bad=0");
+        check(
+                "update part_order set home_id = '00000000-0000-7000-8000-000000000019'",
+                "check parts-on-order FAIL rows=1 bad=1");
+        check(
+                "update part_order set home_id = '00000000-0000-7000-8000-000000000019'" + merged,
+                "check parts-on-order ok rows=1 bad=0");
+    }
+
+    @Test
     void a_deposit_that_nobody_accounts_for_is_found() throws SQLException {
         check("update payment_allocation set amount_minor = 6001", "check deposits FAIL rows=2 bad=1");
         check("update payment set kind = 'payment' where kind = 'refund'", "check deposits FAIL rows=2 bad=1");
@@ -104,6 +119,16 @@ class SpoiledRowsTest {
         check("update back_in_service set ticket_kind = 'electrical'", "check do-not-use FAIL rows=1 bad=1");
         check("delete from stop_ticket", "check do-not-use FAIL rows=1 bad=1");
         check("delete from back_in_service", "check do-not-use FAIL rows=1 bad=1");
+        String byPartner =
+                "insert into partner (id, name, trade) values ('00000000-0000-7000-8000-0000000000b1', 'Park', '%s');"
+                        + " insert into partner_paper (id, partner_id, kind, expires_on, remind_days) values"
+                        + " ('00000000-0000-7000-8000-0000000000b2', '00000000-0000-7000-8000-0000000000b1', '%s', '%s', 60);"
+                        + " update back_in_service set partner_id = '00000000-0000-7000-8000-0000000000b1',"
+                        + " paper_id = '00000000-0000-7000-8000-0000000000b2'";
+        check(byPartner.formatted("gas", "licence", "2099-01-01"), "check do-not-use ok rows=1 bad=0");
+        check(byPartner.formatted("electrical", "licence", "2099-01-01"), "check do-not-use FAIL rows=1 bad=1");
+        check(byPartner.formatted("gas", "insurance", "2099-01-01"), "check do-not-use FAIL rows=1 bad=1");
+        check(byPartner.formatted("gas", "licence", "2020-01-01"), "check do-not-use FAIL rows=1 bad=1");
         check(
                 "delete from machine_stop; update finding set cleared_on = null, cleared_by = null",
                 "check do-not-use-stops FAIL rows=1 bad=1");

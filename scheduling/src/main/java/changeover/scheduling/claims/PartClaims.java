@@ -60,6 +60,7 @@ public class PartClaims {
         if (facts.maker().isBlank()) {
             throw Refusal.of("text.missing").at("maker").thrown();
         }
+        LocalDate day = claimedOn(facts.claimedOn());
         UUID machine = facts.equipmentId();
         Money credit = facts.credit();
         rows.createNativeQuery("""
@@ -77,7 +78,7 @@ public class PartClaims {
                 .setParameter("new", facts.newSerial())
                 .setParameter("maker", facts.maker().strip())
                 .setParameter("number", facts.number())
-                .setParameter("day", today.day())
+                .setParameter("day", day)
                 .setParameter("credit", credit == null ? null : Long.toString(credit.minor()))
                 .setParameter(
                         "currency", credit == null ? null : credit.currency().getCurrencyCode())
@@ -85,19 +86,44 @@ public class PartClaims {
         return find(id).orElseThrow();
     }
 
-    /** The maker gave it a number, or the old part went back. @param version of the claim as it was shown */
-    public void write(UUID id, @Nullable String number, @Nullable LocalDate returnedOn, int version) {
+    /** Today where nobody says; whoever writes it down later says the day. */
+    private LocalDate claimedOn(@Nullable LocalDate said) {
+        if (said != null && said.isAfter(today.day())) {
+            throw Refusal.of("claim.ahead").at("claimed").thrown();
+        }
+        return said == null ? today.day() : said;
+    }
+
+    /**
+     * The maker gave it a number, or the old part went back; or it was claimed on another day than was written.
+     *
+     * @param claimedOn null for the day that stands
+     * @param version of the claim as it was shown
+     */
+    public void write(
+            UUID id,
+            @Nullable String number,
+            @Nullable LocalDate returnedOn,
+            @Nullable LocalDate claimedOn,
+            int version) {
         PartClaim claim = locked(id);
         if (claim.version() != version) {
             throw Refusal.of("changed-meanwhile").thrown();
         }
-        if (returnedOn != null && (returnedOn.isBefore(claim.claimedOn()) || returnedOn.isAfter(today.day()))) {
+        LocalDate claimed = claimedOn == null ? claim.claimedOn() : claimedOn(claimedOn);
+        PartClaim.Answer answer = claim.answer();
+        if (answer != null && answer.day().isBefore(claimed)) {
+            throw Refusal.of("claim.answer-day").at("claimed").thrown();
+        }
+        if (returnedOn != null && (returnedOn.isBefore(claimed) || returnedOn.isAfter(today.day()))) {
             throw Refusal.of("constraint.a_claimed_part_goes_back_later")
                     .at("returned")
                     .thrown();
         }
         rows.createNativeQuery("update part_claim set claim_number = cast(:number as text),"
-                        + " returned_on = cast(:returned as date), version = version + 1 where id = :id")
+                        + " returned_on = cast(:returned as date), claimed_on = :claimed, version = version + 1"
+                        + " where id = :id")
+                .setParameter("claimed", claimed)
                 .setParameter("number", number)
                 .setParameter("returned", returnedOn == null ? null : returnedOn.toString())
                 .setParameter("id", id)

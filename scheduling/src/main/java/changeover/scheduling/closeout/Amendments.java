@@ -4,6 +4,7 @@ import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Refused;
 import changeover.scheduling.closeout.OperationJson.ReadOperation;
 import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Event;
 import jakarta.inject.Inject;
@@ -99,7 +100,7 @@ public class Amendments {
             UUID amendmentId,
             UUID by,
             Instant now) {
-        SheetRules rules = new SheetRules(visit, shop.of(visit, by));
+        SheetRules rules = new SheetRules(visit, shop.of(visit, by), before);
         List<Refusal> refusals = new ArrayList<>();
         int place = said.stream()
                 .mapToInt(earlier -> earlier.place().orElse(0))
@@ -179,15 +180,28 @@ public class Amendments {
         Set<String> subjects = new LinkedHashSet<>(before.standing().keySet());
         subjects.addAll(after.standing().keySet());
         for (String subject : subjects) {
-            var old = before.of(subject).map(Taken::operation);
-            var now = after.of(subject).map(Taken::operation);
+            var old = before.of(subject).map(Amendments::said);
+            var now = after.of(subject).map(Amendments::said);
             if (!old.equals(now)) {
                 var change = changes.addObject().put("what", subject);
-                change.put("kind", now.or(() -> old).map(Operation::kind).orElse(""));
-                old.ifPresent(operation -> change.set("old", OperationJson.write(operation)));
-                now.ifPresent(operation -> change.set("new", OperationJson.write(operation)));
+                change.put(
+                        "kind",
+                        after.of(subject)
+                                .or(() -> before.of(subject))
+                                .map(taken -> taken.operation().kind())
+                                .orElse(""));
+                old.ifPresent(operation -> change.set("old", operation));
+                now.ifPresent(operation -> change.set("new", operation));
             }
         }
         return changes.toString();
+    }
+
+    /** Of coming and leaving the hour is what was said. */
+    private static ObjectNode said(Taken taken) {
+        ObjectNode said = OperationJson.write(taken.operation());
+        return taken.operation() instanceof Operation.Arrive || taken.operation() instanceof Operation.Leave
+                ? said.put("at", taken.at().toString())
+                : said;
     }
 }

@@ -11,6 +11,7 @@ import changeover.scheduling.closeout.ReportFacts.PhotoFact;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -90,10 +91,10 @@ public class Findings {
     }
 
     /** The stop that a finding began has ended; a finding that was corrected away meanwhile needs nothing. */
-    public void ended(UUID findingId, String how, UUID by) {
+    public void ended(UUID findingId, LocalDate day, String how, UUID by) {
         find(findingId)
                 .filter(finding -> finding.clearedOn().isEmpty())
-                .ifPresent(finding -> finding.clear(today.day(), by, how));
+                .ifPresent(finding -> finding.clear(day, by, how));
         rows.flush();
     }
 

@@ -122,7 +122,7 @@ public sealed interface Operation {
     /** @param shortWhy why more was used than the van held, where no part said so itself */
     record Close(@Nullable String shortWhy) implements Operation {}
 
-    /** Takes back an earlier reading, finding, part or photo. */
+    /** Takes back an earlier reading, finding, part or photo; on a closed sheet an hour of coming or leaving too. */
     record TakeBack(UUID operation) implements Operation {}
 
     /** What it is about; of two with the same subject the later stands. */

@@ -9,8 +9,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 
-/** A part comes from a place of the shop; more than the place holds only with a named reason, asked again at closing. */
-record PartRules(Surroundings shop) {
+/**
+ * A part comes from a place of the shop; more than the place holds only with a named reason, asked again at closing.
+ *
+ * @param booked the sheet whose parts have left their places already: the closed one that is corrected, else a blank one
+ */
+record PartRules(Surroundings shop, Sheet booked) {
 
     List<Refusal> refusals(Sheet sheet, PartTaken part) {
         List<Refusal> refusals = new ArrayList<>();
@@ -21,7 +25,7 @@ record PartRules(Surroundings shop) {
         if (place == null) {
             refusals.addAll(SheetRules.refused(part.place() == null ? "no-van" : "place-not-found", "place"));
         } else if (refusals.isEmpty() && part.shortWhy() == null) {
-            BigDecimal held = shop.onHand(place, part.part()).subtract(onThisSheet(sheet, place, part.part()));
+            BigDecimal held = held(sheet, place, part.part());
             if (held.compareTo(part.quantity()) < 0) {
                 BigDecimal left = held.max(BigDecimal.ZERO).stripTrailingZeros();
                 refusals.add(Refusal.of("stock.short", Map.of("part", part.part(), "held", left))
@@ -47,18 +51,19 @@ record PartRules(Surroundings shop) {
     }
 
     private boolean isShort(Sheet sheet, UUID place, PartTaken part) {
-        return shop.onHand(place, part.part()).compareTo(onThisSheet(sheet, place, part.part())) < 0;
+        return held(sheet, place, part.part()).signum() < 0;
     }
 
-    /** Parts of an open sheet have not left the van's sum yet. */
-    private BigDecimal onThisSheet(Sheet sheet, UUID place, String part) {
-        return sheet.isClosed()
-                ? BigDecimal.ZERO
-                : sheet.each(PartTaken.class, (_, taken) -> taken).stream()
-                        .filter(taken -> taken.part().equals(part))
-                        .filter(taken ->
-                                shop.place(taken.place()).filter(place::equals).isPresent())
-                        .map(PartTaken::quantity)
-                        .reduce(BigDecimal.ZERO, BigDecimal::add);
+    /** What the place holds once the sheet's parts have left it; those that are booked have left its sum already. */
+    private BigDecimal held(Sheet sheet, UUID place, String part) {
+        return shop.onHand(place, part).add(from(booked, place, part)).subtract(from(sheet, place, part));
+    }
+
+    private BigDecimal from(Sheet sheet, UUID place, String part) {
+        return sheet.each(PartTaken.class, (_, taken) -> taken).stream()
+                .filter(taken -> taken.part().equals(part))
+                .filter(taken -> shop.place(taken.place()).filter(place::equals).isPresent())
+                .map(PartTaken::quantity)
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 }

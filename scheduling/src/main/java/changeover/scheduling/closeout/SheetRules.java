@@ -30,13 +30,20 @@ import org.jspecify.annotations.Nullable;
  * What may be written on a visit's sheet: only about this visit's tasks and this home's machines, by whom the task's
  * ticket allows, and closed only when every task has an outcome, the minutes are known and somebody received the work or
  * it is said why nobody.
+ *
+ * @param booked the closed sheet that is corrected, whose parts have left their places already; else a blank one
  */
-record SheetRules(VisitAtHand visit, Surroundings shop) {
+record SheetRules(VisitAtHand visit, Surroundings shop, Sheet booked) {
 
     private static final Map<String, Wording> TICKETS = Map.of(
             "refrigerant", new Wording("refrigerant", "de frigoriste"),
             "gas", new Wording("gas", "de gaz"),
             "electrical", new Wording("electrical", "d’électricité"));
+
+    /** Of an open sheet, whose parts have not left their places yet. */
+    SheetRules(VisitAtHand visit, Surroundings shop) {
+        this(visit, shop, Sheet.BLANK);
+    }
 
     /** Why the operation of that id is not taken onto the open sheet; empty when it is. */
     List<Refusal> refusals(Sheet sheet, UUID id, Operation operation) {
@@ -163,8 +170,9 @@ record SheetRules(VisitAtHand visit, Surroundings shop) {
                         .filter(earlier -> switch (earlier) {
                             case Found _, Photographed _, PartTaken _, Measured _ -> true;
                             case MachineFound _ -> !sheet.isClosed();
-                            case Arrive _, TaskAnswered _, MinutesTold _, HouseholdNote _ -> false;
-                            case Received _, Leave _, Close _, TakeBack _ -> false;
+                            case Arrive _, Leave _ -> sheet.isClosed();
+                            case TaskAnswered _, MinutesTold _, HouseholdNote _ -> false;
+                            case Received _, Close _, TakeBack _ -> false;
                         })
                         .isPresent()
                 ? List.of()
@@ -173,13 +181,13 @@ record SheetRules(VisitAtHand visit, Surroundings shop) {
 
     private List<Refusal> aboutPart(Sheet sheet, PartTaken part) {
         List<Refusal> refusals = new ArrayList<>(aboutMachine(sheet, part.equipment()));
-        refusals.addAll(new PartRules(shop).refusals(sheet, part));
+        refusals.addAll(new PartRules(shop, booked).refusals(sheet, part));
         return refusals;
     }
 
     private List<Refusal> toClose(Sheet sheet, Close close) {
         List<Refusal> refusals = new ArrayList<>(unfinished(sheet));
-        refusals.addAll(new PartRules(shop).toClose(sheet, close));
+        refusals.addAll(new PartRules(shop, booked).toClose(sheet, close));
         return refusals;
     }
 

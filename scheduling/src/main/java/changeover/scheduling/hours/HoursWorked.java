@@ -5,20 +5,17 @@ import changeover.contracts.tenants.Membership;
 import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Role;
 import changeover.contracts.tenants.Today;
-import changeover.contracts.words.CsvTable;
 import changeover.contracts.words.Refusal;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.Query;
 import jakarta.persistence.Tuple;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.time.ZoneId;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -31,19 +28,19 @@ import org.jspecify.annotations.Nullable;
 public class HoursWorked {
 
     private static final int A_WEEK = 7;
-    private static final BigDecimal SIXTY = BigDecimal.valueOf(60);
+
+    /** A stretch that began before the week, or runs into it, is seen whole. */
+    private static final int AROUND = 2;
 
     /** Whoever went along was there as long. */
     private static final String WORKED = """
-            select x.person, c.day, count(*) as visits, sum(c.minutes) as minutes, min(c.arrived_at) as arrived,
-              max(c.left_at) as gone
+            select x.person, c.day, c.minutes, c.arrived_at as arrived, c.left_at as gone
               from closure c
               cross join lateral (select c.technician_id as person union
                 select s.technician_id from appointment_second s
                  where s.tenant_id = c.tenant_id and s.visit_id = c.visit_id) x
              where c.day >= :monday and c.day < :next and not exists (
                select 1 from partner_visit_done d where d.tenant_id = c.tenant_id and d.visit_id = c.visit_id)
-             group by x.person, c.day
             """;
 
     private static final String CORRECTED = """
@@ -77,7 +74,7 @@ public class HoursWorked {
     public List<WeekHours> week(LocalDate anyDay) {
         LocalDate monday = WeekHours.mondayOf(anyDay);
         ZoneId zone = businesses.current().zone();
-        Map<At, Tuple> worked = by(WORKED, monday, row -> at(row, "person"));
+        Map<At, WorkedDays.Worked> worked = worked(monday, zone);
         Map<At, Tuple> corrected = by(CORRECTED, monday, row -> at(row, "person_id"));
         Map<UUID, Tuple> signed = by(SIGNED, monday, row -> row.get("person_id", UUID.class));
         return people.all().stream()
@@ -88,13 +85,42 @@ public class HoursWorked {
                         monday,
                         monday.datesUntil(monday.plusDays(A_WEEK))
                                 .map(day -> new At(one.personId(), day))
-                                .map(at -> day(at.day(), worked.get(at), corrected.get(at), zone))
+                                .map(at -> day(
+                                        at.day(), worked.getOrDefault(at, WorkedDays.Worked.NONE), corrected.get(at)))
                                 .toList(),
                         signature(signed.get(one.personId()))))
                 .toList();
     }
 
-    private static boolean isIn(Membership one, Map<At, Tuple> worked, Map<At, Tuple> corrected) {
+    @SuppressWarnings("unchecked")
+    private Map<At, WorkedDays.Worked> worked(LocalDate monday, ZoneId zone) {
+        LocalDate next = monday.plusDays(A_WEEK);
+        Query ask = rows.createNativeQuery(WORKED, Tuple.class)
+                .setParameter("monday", monday.minusDays(AROUND))
+                .setParameter("next", next.plusDays(AROUND));
+        List<Tuple> found = ask.getResultList();
+        Map<UUID, List<WorkedDays.Visited>> visits = found.stream()
+                .collect(Collectors.groupingBy(
+                        row -> row.get("person", UUID.class),
+                        Collectors.mapping(HoursWorked::visited, Collectors.toList())));
+        Map<At, WorkedDays.Worked> worked = new HashMap<>();
+        visits.forEach((person, all) -> new WorkedDays(zone).of(all).forEach((day, one) -> {
+            if (!day.isBefore(monday) && day.isBefore(next)) {
+                worked.put(new At(person, day), one);
+            }
+        }));
+        return worked;
+    }
+
+    private static WorkedDays.Visited visited(Tuple row) {
+        return new WorkedDays.Visited(
+                row.get("day", LocalDate.class),
+                row.get("minutes", Integer.class),
+                row.get("arrived", Instant.class),
+                row.get("gone", Instant.class));
+    }
+
+    private static boolean isIn(Membership one, Map<At, WorkedDays.Worked> worked, Map<At, Tuple> corrected) {
         return worked.keySet().stream().anyMatch(at -> at.person().equals(one.personId()))
                 || corrected.keySet().stream().anyMatch(at -> at.person().equals(one.personId()));
     }
@@ -103,23 +129,11 @@ public class HoursWorked {
         return new At(row.get(person, UUID.class), row.get("day", LocalDate.class));
     }
 
-    private static WeekHours.Day day(LocalDate day, @Nullable Tuple worked, @Nullable Tuple corrected, ZoneId zone) {
+    private static WeekHours.Day day(LocalDate day, WorkedDays.Worked worked, @Nullable Tuple corrected) {
         WeekHours.Correction correction = corrected == null
                 ? null
                 : new WeekHours.Correction(corrected.get("minutes", Integer.class), corrected.get("why", String.class));
-        return worked == null
-                ? new WeekHours.Day(day, 0, 0, null, null, correction)
-                : new WeekHours.Day(
-                        day,
-                        worked.get("visits", Long.class).intValue(),
-                        worked.get("minutes", Long.class).intValue(),
-                        time(worked.get("arrived", Instant.class), zone),
-                        time(worked.get("gone", Instant.class), zone),
-                        correction);
-    }
-
-    private static @Nullable LocalTime time(@Nullable Instant at, ZoneId zone) {
-        return at == null ? null : at.atZone(zone).toLocalTime().withSecond(0).withNano(0);
+        return new WeekHours.Day(day, worked.visits(), worked.onSite(), worked.stretches(), correction);
     }
 
     private static WeekHours.@Nullable Signature signature(@Nullable Tuple row) {
@@ -148,7 +162,7 @@ public class HoursWorked {
                         people.of(person).map(Membership::name).orElse(""),
                         monday,
                         monday.datesUntil(monday.plusDays(A_WEEK))
-                                .map(day -> new WeekHours.Day(day, 0, 0, null, null, null))
+                                .map(day -> new WeekHours.Day(day, 0, 0, List.of(), null))
                                 .toList(),
                         null));
     }
@@ -192,39 +206,6 @@ public class HoursWorked {
 
     /** A row for each day that somebody worked: hours with two decimals. */
     public byte[] csv(LocalDate anyDay) {
-        var table = new CsvTable(
-                "person",
-                "name",
-                "day",
-                "visits",
-                "on_site_minutes",
-                "from",
-                "until",
-                "minutes",
-                "hours",
-                "corrected",
-                "why",
-                "signed");
-        for (WeekHours week : week(anyDay)) {
-            for (WeekHours.Day day : week.days()) {
-                if (day.visits() > 0 || day.correction() != null) {
-                    WeekHours.Correction corrected = day.correction();
-                    table.row(
-                            week.person(),
-                            week.name(),
-                            day.day(),
-                            day.visits(),
-                            day.onSite(),
-                            day.from(),
-                            day.until(),
-                            day.minutes(),
-                            BigDecimal.valueOf(day.minutes()).divide(SIXTY, 2, RoundingMode.HALF_UP),
-                            corrected == null ? "no" : "yes",
-                            corrected == null ? null : corrected.why(),
-                            week.isSigned() ? "yes" : "no");
-                }
-            }
-        }
-        return table.bytes();
+        return HoursTable.bytes(week(anyDay));
     }
 }

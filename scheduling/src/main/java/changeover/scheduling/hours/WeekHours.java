@@ -1,6 +1,5 @@
 package changeover.scheduling.hours;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -9,8 +8,8 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What somebody worked in a week: each day from the first arrival to the last leaving, as their visits say, unless they
- * corrected it. A signature stands for the minutes that it was given for, and for no others.
+ * What somebody worked in a week: each day from the first arrival to the last leaving, long gaps left out, as their visits say,
+ * unless they corrected it. A signature stands for the minutes that it was given for, and for no others.
  */
 public record WeekHours(
         UUID person,
@@ -25,25 +24,43 @@ public record WeekHours(
     public record Signature(Instant at, int minutes) {}
 
     /**
+     * From an arrival to the last leaving before a long gap.
+     *
+     * @param until by the wall, of the next day where it is earlier than {@code from}
+     * @param minutes that passed
+     */
+    public record Stretch(LocalTime from, LocalTime until, int minutes) {}
+
+    /**
      * A day.
      *
      * @param onSite minutes at homes
-     * @param from first arrival; null where none was told
-     * @param until last leaving; null where none was told
+     * @param stretches of work that began on it, the first one first; none where no hours were told
      */
     public record Day(
             LocalDate day,
             int visits,
             int onSite,
-            @Nullable LocalTime from,
-            @Nullable LocalTime until,
+            List<Stretch> stretches,
             @Nullable Correction correction) {
+
+        public Day {
+            stretches = List.copyOf(stretches);
+        }
+
+        /** First arrival; null where none was told. */
+        public @Nullable LocalTime from() {
+            return stretches.isEmpty() ? null : stretches.getFirst().from();
+        }
+
+        /** Last leaving; null where none was told. */
+        public @Nullable LocalTime until() {
+            return stretches.isEmpty() ? null : stretches.getLast().until();
+        }
 
         /** As the visits say: never less than the minutes at homes. */
         public int byVisits() {
-            boolean known = from != null && until != null && from.isBefore(until);
-            int span = known ? Math.toIntExact(Duration.between(from, until).toMinutes()) : 0;
-            return Math.max(span, onSite);
+            return Math.max(stretches.stream().mapToInt(Stretch::minutes).sum(), onSite);
         }
 
         public int minutes() {

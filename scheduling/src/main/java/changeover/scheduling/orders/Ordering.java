@@ -3,6 +3,7 @@ package changeover.scheduling.orders;
 import changeover.contracts.customers.AllEquipment;
 import changeover.contracts.customers.Equipment;
 import changeover.contracts.customers.Homes;
+import changeover.contracts.merging.HomeMerges;
 import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Refused;
 import changeover.scheduling.stock.Parts;
@@ -36,6 +37,9 @@ class Ordering {
     Homes homes;
 
     @Inject
+    HomeMerges merges;
+
+    @Inject
     AllEquipment equipment;
 
     @Inject
@@ -44,13 +48,19 @@ class Ordering {
     @Inject
     Supplies supplies;
 
-    void order(UUID id, NewOrder facts, LocalDate day) {
+    /** @param today the latest day on which it can have been ordered, and the day where none is said */
+    void order(UUID id, NewOrder facts, LocalDate today) {
+        LocalDate said = facts.orderedOn();
+        LocalDate day = said == null ? today : said;
         Visit visit = visits.find(facts.visitId())
                 .orElseThrow(() -> Refusal.of("visit.unknown").thrown());
         String supplier = facts.supplier().isBlank()
                 ? supplies.suppliers().getOrDefault(facts.partCode(), "")
                 : facts.supplier().strip();
         List<Refusal> refusals = refusals(visit, facts, supplier, day);
+        if (day.isAfter(today)) {
+            refusals.add(Refusal.of("part-order.ordered-ahead").at("ordered"));
+        }
         if (!refusals.isEmpty()) {
             throw new Refused(refusals);
         }
@@ -63,7 +73,7 @@ class Ordering {
                         """)
                 .setParameter("id", id)
                 .setParameter("visit", visit.id())
-                .setParameter("home", visit.homeId())
+                .setParameter("home", merges.living(visit.homeId()))
                 .setParameter("machine", machine == null ? null : machine.toString())
                 .setParameter("part", facts.partCode())
                 .setParameter("quantity", facts.quantity())
@@ -97,7 +107,8 @@ class Ordering {
         }
         UUID machine = facts.equipmentId();
         if (machine != null
-                && machines(visit.homeId()).noneMatch(one -> one.id().equals(machine))) {
+                && machines(merges.living(visit.homeId()))
+                        .noneMatch(one -> one.id().equals(machine))) {
             refusals.add(Refusal.of("closeout.equipment-not-found").at("equipment"));
         }
         return refusals;

@@ -1,6 +1,7 @@
 package changeover.scheduling.orders;
 
 import changeover.contracts.calendar.Window;
+import changeover.contracts.merging.HomeMerges;
 import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Refusal;
@@ -34,6 +35,9 @@ public class PartOrders {
 
     @Inject
     Visits visits;
+
+    @Inject
+    HomeMerges merges;
 
     @Inject
     Stock stock;
@@ -139,6 +143,7 @@ public class PartOrders {
         Visit answered = visits.find(asked.visitId()).orElseThrow();
         UUID visit = visits.make(SecondVisit.of(
                         answered,
+                        merges.living(answered.homeId()),
                         together,
                         Window.ofDays(first, end),
                         minutes,

@@ -7,6 +7,7 @@ import changeover.scheduling.visits.VisitKind;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.UUID;
 import java.util.stream.Collectors;
 
 /**
@@ -20,9 +21,10 @@ final class SecondVisit {
 
     private SecondVisit() {}
 
-    static NewVisit of(Visit first, List<PartOrder> orders, Window window, int minutes, Locale locale) {
+    /** @param home in which the first one's lives on */
+    static NewVisit of(Visit first, UUID home, List<PartOrder> orders, Window window, int minutes, Locale locale) {
         VisitKind kind = first.kind() == VisitKind.RETURN ? VisitKind.RETURN : VisitKind.EXTRA;
-        return new NewVisit(first.homeId(), null, kind, window, minutes, first.id(), note(orders, locale), List.of());
+        return new NewVisit(home, null, kind, window, minutes, first.id(), note(orders, locale), List.of());
     }
 
     /** The first day on which everything should be here. */

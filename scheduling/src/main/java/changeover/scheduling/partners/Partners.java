@@ -70,16 +70,35 @@ public class Partners {
     @SuppressWarnings("unchecked")
     public List<PartnerPaper> papers() {
         List<Tuple> found = rows.createNativeQuery(PAPERS, Tuple.class).getResultList();
-        return found.stream()
-                .map(row -> new PartnerPaper(
-                        row.get("id", UUID.class),
-                        row.get("partner_id", UUID.class),
-                        row.get("name", String.class),
-                        row.get("kind", String.class),
-                        row.get("number", String.class),
-                        row.get("expires_on", LocalDate.class),
-                        row.get("remind_days", Integer.class)))
-                .toList();
+        return found.stream().map(Partners::paper).toList();
+    }
+
+    private static PartnerPaper paper(Tuple row) {
+        return new PartnerPaper(
+                row.get("id", UUID.class),
+                row.get("partner_id", UUID.class),
+                row.get("name", String.class),
+                row.get("kind", String.class),
+                row.get("number", String.class),
+                row.get("expires_on", LocalDate.class),
+                row.get("remind_days", Integer.class));
+    }
+
+    /** The licence of a partner that held on a day, also one that was put away since; the one that holds longest. */
+    public Optional<PartnerPaper> licenceOn(UUID partner, LocalDate day) {
+        return rows.createNativeQuery("""
+                        select q.id, q.partner_id, p.name, q.kind, q.number, q.expires_on, q.remind_days from partner_paper q
+                          join partner p on p.tenant_id = q.tenant_id and p.id = q.partner_id
+                         where q.partner_id = :partner and q.kind = 'licence' and q.expires_on >= :day
+                           and not exists (select 1 from partner_paper_end e
+                             where e.tenant_id = q.tenant_id and e.paper_id = q.id and e.day <= :day)
+                         order by q.expires_on desc, q.id limit 1
+                        """, Tuple.class)
+                .setParameter("partner", partner)
+                .setParameter("day", day)
+                .getResultStream()
+                .map(row -> paper((Tuple) row))
+                .findFirst();
     }
 
     /** Papers that are over or will be soon. */

@@ -1,6 +1,7 @@
 package changeover.scheduling.returns;
 
 import changeover.contracts.calendar.Window;
+import changeover.contracts.merging.HomeMerges;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Wording;
@@ -46,6 +47,9 @@ public class ReturnVisits {
     Visits visits;
 
     @Inject
+    HomeMerges merges;
+
+    @Inject
     Today today;
 
     /** Somebody goes back without charge; its day is given like any other's. */
@@ -67,7 +71,7 @@ public class ReturnVisits {
         UUID machine = facts.equipmentId();
         refuseStrangers(first, facts.partCode(), machine);
         UUID made = visits.make(new NewVisit(
-                        first.homeId(),
+                        merges.living(first.homeId()),
                         null,
                         VisitKind.RETURN,
                         Window.ofDays(day, facts.last()),
@@ -98,7 +102,7 @@ public class ReturnVisits {
                 && rows.createNativeQuery("select 1 from equipment q join home h on h.tenant_id = q.tenant_id"
                                 + " and (h.id = q.home_id or h.building_id = q.building_id)"
                                 + " where h.id = :home and q.id = :machine")
-                        .setParameter("home", first.homeId())
+                        .setParameter("home", merges.living(first.homeId()))
                         .setParameter("machine", machine)
                         .getResultList()
                         .isEmpty()) {

@@ -63,15 +63,25 @@ public record MachineStop(
     /** @param person name of who said so */
     public record Heat(HeatAnswer answer, String person, Instant at) {}
 
-    /** @param person name of who holds the ticket */
+    /**
+     * @param person name of who holds the ticket, or of who wrote down what the partner did
+     * @param partner name of the partner whose licence it was; null where it was one of us
+     */
     public record Back(
             StopEnd how,
             String person,
+            @Nullable String partner,
             String ticket,
             @Nullable String number,
             @Nullable LocalDate until,
             LocalDate day,
-            String done) {}
+            String done) {
+
+        /** Who put it back. */
+        public String who() {
+            return partner == null ? person : partner;
+        }
+    }
 
     /** A duty that was done. */
     public record Done(

@@ -1,16 +1,18 @@
 package changeover.scheduling.stopped;
 
+import changeover.contracts.calendar.DayInWords;
 import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Ticket;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Checks;
 import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Refused;
-import changeover.scheduling.closeout.Findings;
+import changeover.scheduling.partners.Partner;
+import changeover.scheduling.partners.PartnerPaper;
+import changeover.scheduling.partners.Partners;
 import changeover.scheduling.stopped.HeatAnswer.Called;
 import changeover.scheduling.stopped.MachineStop.Owed;
 import jakarta.enterprise.context.ApplicationScoped;
-import jakarta.enterprise.event.Event;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import java.time.Instant;
@@ -21,7 +23,10 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
-/** What is done about a stopped machine: its duties, the heat of the night, and its end by whoever holds the ticket. */
+/**
+ * What is done about a stopped machine: its duties, the heat of the night, and its end by whoever holds the ticket, one of us or a
+ * licensed partner.
+ */
 @ApplicationScoped
 public class StopDeeds {
 
@@ -35,13 +40,13 @@ public class StopDeeds {
     People people;
 
     @Inject
-    Findings findings;
+    Partners partners;
+
+    @Inject
+    StopEndings endings;
 
     @Inject
     Today today;
-
-    @Inject
-    Event<StopEnded> ended;
 
     /** A duty is done: by whom, on which day. Each once. */
     public void done(UUID stop, String code, String who, LocalDate day, @Nullable String words) {
@@ -100,39 +105,74 @@ public class StopDeeds {
      * @param by the person who says so
      */
     public void end(UUID stop, StopEnd how, String done, UUID by) {
-        MachineStop found = found(stop);
-        if (!found.isOpen()) {
-            throw Refusal.of("constraint.a_stop_ends_once").thrown();
-        }
+        MachineStop found = open(stop);
         Ticket ticket = ticket(found.ticket(), by)
                 .orElseThrow(() -> Refusal.of(
                                 "closeout.restore-ticket", Map.of("ticket", RestoringTicket.wording(found.ticket())))
                         .thrown());
+        String said = said(done);
+        endings.write(
+                found,
+                how,
+                new StopEndings.Right(
+                        ticket.kind(),
+                        ticket.number().orElse(null),
+                        ticket.expiresOn().orElse(null),
+                        null,
+                        null),
+                today.day(),
+                said,
+                by);
+    }
+
+    /**
+     * A licensed partner put it back, or took it out, on a day: their licence in the trade of the ticket held then.
+     *
+     * @param by the person here who writes it down
+     */
+    public void endByPartner(UUID stop, StopEnd how, String done, UUID partnerId, LocalDate day, UUID by) {
+        MachineStop found = open(stop);
+        Partner partner = partners.find(partnerId)
+                .orElseThrow(() -> Refusal.of("partner.unknown").at("partner").thrown());
+        if (day.isBefore(found.day()) || day.isAfter(today.day())) {
+            throw Refusal.of("stopped.end-day").at("day").thrown();
+        }
+        PartnerPaper licence = Optional.of(partner.trade())
+                .flatMap(Partner::ticketOf)
+                .filter(found.ticket()::equals)
+                .flatMap(_ -> partners.licenceOn(partnerId, day))
+                .orElseThrow(() -> Refusal.of(
+                                "stopped.partner-licence",
+                                Map.of(
+                                        "partner", partner.name(),
+                                        "ticket", RestoringTicket.wording(found.ticket()),
+                                        "day", DayInWords.of(day)))
+                        .at("partner")
+                        .thrown());
+        String said = said(done);
+        endings.write(
+                found,
+                how,
+                new StopEndings.Right(found.ticket(), licence.number(), licence.expiresOn(), partnerId, licence.id()),
+                day,
+                said,
+                by);
+    }
+
+    private MachineStop open(UUID stop) {
+        MachineStop found = found(stop);
+        if (!found.isOpen()) {
+            throw Refusal.of("constraint.a_stop_ends_once").thrown();
+        }
+        return found;
+    }
+
+    private static String said(String done) {
         var checks = new Checks();
         String said = checks.note("done", done);
         checks.refuseIf(said == null, "done", "stopped.what-was-done");
         checks.orRefuse();
-        rows.createNativeQuery("""
-                        insert into back_in_service (stop_id, how, person_id, ticket_kind, ticket_number, ticket_until, day, at,
-                          done)
-                        values (:stop, :how, :person, :kind, cast(:number as text), cast(:until as date), :day, :at, :done)
-                        """)
-                .setParameter("stop", stop)
-                .setParameter("how", how.code())
-                .setParameter("person", by)
-                .setParameter("kind", ticket.kind())
-                .setParameter("number", ticket.number().orElse(null))
-                .setParameter(
-                        "until", ticket.expiresOn().map(LocalDate::toString).orElse(null))
-                .setParameter("day", today.day())
-                .setParameter("at", today.now())
-                .setParameter("done", said)
-                .executeUpdate();
-        UUID finding = found.findingId();
-        if (finding != null && said != null) {
-            findings.ended(finding, said, by);
-        }
-        ended.fire(new StopEnded(stop, how));
+        return said == null ? "" : said;
     }
 
     /** Whether the person holds the ticket today. */

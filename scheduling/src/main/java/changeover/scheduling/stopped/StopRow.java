@@ -69,6 +69,7 @@ final class StopRow {
         return new MachineStop.Back(
                 StopEnd.of(how),
                 row.get("back_by", String.class),
+                row.get("back_partner", String.class),
                 row.get("ticket_kind", String.class),
                 row.get("ticket_number", String.class),
                 row.get("ticket_until", LocalDate.class),

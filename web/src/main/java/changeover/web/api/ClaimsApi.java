@@ -81,7 +81,10 @@ public class ClaimsApi {
         return document(found(id));
     }
 
-    /** A part that the visit used is claimed: {@code part, maker}, optionally {@code equipment, oldSerial, newSerial, number, credit}. */
+    /**
+     * A part that the visit used is claimed: {@code part, maker}, optionally {@code equipment, oldSerial, newSerial, number, credit} and
+     * {@code claimedOn} (today).
+     */
     @POST
     @Path("visits/{id}/claims")
     public Response claim(
@@ -102,14 +105,15 @@ public class ClaimsApi {
                     asked.line("number", 60),
                     asked.value("credit") == null
                             ? null
-                            : asked.money("credit", businesses.current().currency()));
+                            : asked.money("credit", businesses.current().currency()),
+                    asked.dayOrNone("claimedOn"));
             asked.nothingElse().understood();
             PartClaim made = claims.claim(Once.named(operation), facts);
             return Once.Answer.made("/api/v1/" + slug + "/part-claims/" + made.id(), document(made));
         });
     }
 
-    /** The number and the old part: {@code version} that was read, {@code number, returnedOn}; what is left out is empty. */
+    /** The number and the old part: {@code version} that was read, {@code number, returnedOn}; what is left out is empty. Optionally the day {@code claimedOn}. */
     @POST
     @Path("part-claims/{claim}/return")
     public Response write(@PathParam("claim") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
@@ -118,9 +122,10 @@ public class ClaimsApi {
             Asked asked = Asked.of(body, json);
             String number = asked.line("number", 60);
             LocalDate returned = asked.dayOrNone("returnedOn");
+            LocalDate claimed = asked.dayOrNone("claimedOn");
             int version = asked.whole("version", 0, Integer.MAX_VALUE);
             asked.nothingElse().understood();
-            claims.write(id, number, returned, version);
+            claims.write(id, number, returned, claimed, version);
             return Once.Answer.done(document(found(id)));
         });
     }

@@ -34,6 +34,7 @@ public class HoursApi {
      *
      * @param byVisits minutes as the visits say
      * @param minutes that count: the correction's, where there is one
+     * @param stretches of work, long gaps between them
      */
     public record DayDocument(
             LocalDate day,
@@ -43,7 +44,8 @@ public class HoursApi {
             @Nullable LocalTime until,
             int byVisits,
             int minutes,
-            @Nullable String why) {}
+            @Nullable String why,
+            List<WeekHours.Stretch> stretches) {}
 
     public record WeekDocument(
             UUID person, String name, LocalDate monday, int minutes, boolean signed, List<DayDocument> days) {}
@@ -135,6 +137,7 @@ public class HoursApi {
                 one.until(),
                 one.byVisits(),
                 one.minutes(),
-                corrected == null ? null : corrected.why());
+                corrected == null ? null : corrected.why(),
+                one.stretches());
     }
 }

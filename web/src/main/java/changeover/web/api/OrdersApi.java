@@ -91,7 +91,7 @@ public class OrdersApi {
 
     /**
      * A visit waits for a part: {@code visit, part, quantity, expectedOn}, optionally {@code supplier} (whom it is always bought
-     * from), {@code equipment} and {@code words}. A technician orders for their own visits.
+     * from), {@code equipment}, {@code words} and {@code orderedOn} (today). A technician orders for their own visits.
      */
     @POST
     @RolesAllowed({"owner", "office", "technician"})
@@ -105,7 +105,8 @@ public class OrdersApi {
                     asked.decimal("quantity", BigDecimal.ZERO, MOST),
                     Objects.requireNonNullElse(asked.line("supplier", 120), ""),
                     asked.day("expectedOn"),
-                    asked.line("words", 500));
+                    asked.line("words", 500),
+                    asked.dayOrNone("orderedOn"));
             asked.nothingElse();
             if (!facts.visitId().equals(new UUID(0, 0))) {
                 var _ = visits.found(facts.visitId());

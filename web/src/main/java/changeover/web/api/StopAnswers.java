@@ -136,6 +136,23 @@ class StopAnswers {
         return document(stop);
     }
 
+    /** {@code how, done, partner}, optionally {@code day} (today). */
+    StopDocument endByPartner(UUID stop, Asked asked) {
+        StopEnd how = StopEnd.of(word(asked.oneOf("how", StopEnd.codes())));
+        String done = asked.line("done", WORDS);
+        UUID partner = asked.id("partner");
+        LocalDate day = asked.dayOrNone("day");
+        asked.nothingElse().understood();
+        deeds.endByPartner(
+                stop,
+                how,
+                Objects.requireNonNullElse(done, ""),
+                partner,
+                day == null ? today.day() : day,
+                current.person());
+        return document(stop);
+    }
+
     /** What was not understood is refused a line later; until then it stands for something. */
     private static String word(String how) {
         return how.isEmpty() ? StopEnd.IN_SERVICE.code() : how;

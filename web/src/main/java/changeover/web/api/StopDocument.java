@@ -68,10 +68,15 @@ public record StopDocument(
 
     public record Called(String who, Instant at) {}
 
-    /** @param how in_service or taken_out */
+    /**
+     * @param how in_service or taken_out
+     * @param by who put it back, or wrote down what the partner did
+     * @param partner name of the partner whose licence it was; null where it was one of us
+     */
     public record Back(
             String how,
             String by,
+            @Nullable String partner,
             String ticket,
             @Nullable String number,
             @Nullable LocalDate until,
@@ -105,6 +110,7 @@ public record StopDocument(
                         : new Back(
                                 back.how().code(),
                                 back.person(),
+                                back.partner(),
                                 back.ticket(),
                                 back.number(),
                                 back.until(),

@@ -112,6 +112,17 @@ public class StopsApi {
         });
     }
 
+    /** A licensed partner put it back: {@code how} (in_service, taken_out), {@code done, partner}, optionally {@code day} (today). */
+    @POST
+    @Path("stopped/{stop}/partner")
+    public Response endByPartner(
+            @PathParam("stop") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
+        return once.answer(operation, "stopped partner " + id + body, () -> {
+            var _ = found(id);
+            return Once.Answer.done(answers.endByPartner(id, Asked.of(body, json)));
+        });
+    }
+
     /** Something else has to be done: {@code words, source, due}, optionally {@code whose} (office, whoever-stops). */
     @POST
     @Path("stopped/{stop}/additions")

@@ -103,9 +103,8 @@ public class VisitStopsApi {
         });
     }
 
-    /** A stop of another home is not found. */
+    /** A stop of another home is not found, unless it is one of the building's. */
     private void refuseStrangers(UUID visit, UUID stop) {
-        UUID home = visits.found(visit).homeId();
-        var _ = lists.find(stop).filter(one -> one.homeId().equals(home)).orElseThrow(NotFoundException::new);
+        var _ = lists.in(visits.found(visit).homeId(), stop).orElseThrow(NotFoundException::new);
     }
 }

@@ -190,10 +190,9 @@ public class FieldStopPages {
         return "/" + slug + "/field/visits/" + visit + "/stopped/" + stop;
     }
 
-    /** A stop of the home in which the visit is; of another one it is not found. */
+    /** A stop of the home in which the visit is, or of its building; of another one it is not found. */
     private MachineStop found(UUID visit, UUID stop) {
-        UUID home = visits.found(visit).homeId();
-        return lists.find(stop).filter(one -> one.homeId().equals(home)).orElseThrow(NotFoundException::new);
+        return lists.in(visits.found(visit).homeId(), stop).orElseThrow(NotFoundException::new);
     }
 
     private TemplateInstance again(UUID visit, UUID stop, Typed typed, List<Refusal> refusals) {

@@ -105,12 +105,18 @@ final class TaskForm {
                         value,
                         unit == null ? line.spec().unit() : unit,
                         typed.line("running." + code, LINE),
-                        null,
+                        volts(standing),
                         InstrumentChoices.isNumber(line) ? instrument(standing) : null),
                 standing,
                 field -> field.equals("instrument")
                         ? field
                         : field.equals("unit") || field.equals("running") ? field + "." + code : "reading." + code);
+    }
+
+    /** The form does not ask for them: as a device sent them. */
+    private static @Nullable BigDecimal volts(@Nullable Said standing) {
+        String stood = standing == null ? "" : SheetSoFar.text(standing, "volts");
+        return stood.isEmpty() ? null : new BigDecimal(stood);
     }
 
     /** As the form says; where it does not ask, as it stands. */

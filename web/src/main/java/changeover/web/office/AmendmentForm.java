@@ -3,20 +3,18 @@ package changeover.web.office;
 import changeover.scheduling.closeout.DaySheet;
 import changeover.scheduling.closeout.Ids;
 import changeover.scheduling.closeout.Operation;
-import changeover.scheduling.closeout.OperationJson;
 import changeover.scheduling.closeout.Outcome;
-import changeover.scheduling.closeout.SentOperation;
 import changeover.scheduling.closeout.StopLines;
 import changeover.web.session.FindingTyped;
 import changeover.web.session.Typed;
+import java.math.BigDecimal;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /** A correction as it is typed: what is written otherwise than it stands becomes an operation; what is the same is not said again. */
 final class AmendmentForm {
@@ -26,9 +24,13 @@ final class AmendmentForm {
     private static final Set<String> OUTCOMES = Set.of("done", "not_applicable", "deferred");
 
     private final StopLines.Lines lines;
+    private final CorrectedTimes times;
+    private final CorrectedParts parts;
 
-    AmendmentForm(StopLines.Lines lines) {
+    AmendmentForm(StopLines.Lines lines, CorrectedTimes times, CorrectedParts parts) {
         this.lines = lines;
+        this.times = times;
+        this.parts = parts;
     }
 
     /** What stands, as the form shows it. */
@@ -38,9 +40,12 @@ final class AmendmentForm {
         last("minutes").ifPresent(said -> {
             known.put("minutes", text(said, "minutes"));
             known.put("extra", text(said, "extra"));
+            known.put("extraWhy", text(said, "extraWhy"));
         });
         last("received").ifPresent(said -> known.put("received", text(said, "by")));
         last("note").ifPresent(said -> known.put("note", text(said, "text")));
+        times.known(known);
+        parts.known(known);
         for (DaySheet.TaskLine task : lines.tasks()) {
             outcome(task.id()).ifPresent(said -> {
                 known.put("outcome." + task.id(), text(said, "outcome"));
@@ -58,78 +63,92 @@ final class AmendmentForm {
         return "reading." + task + "." + reading;
     }
 
-    /** The operations that make what was typed true. @param form the id that was made with the page */
-    List<SentOperation> read(Typed typed, UUID form, Instant at) {
-        List<Operation> told = new ArrayList<>();
+    /**
+     * The operations that make what was typed true.
+     *
+     * @param form the id that was made with the page
+     */
+    CorrectionTold read(Typed typed, UUID form, Instant at) {
+        var told = new CorrectionTold(form, at);
         Map<String, String> known = known();
-        if (otherwise(typed, known, "minutes") || otherwise(typed, known, "extra")) {
+        times.read(typed, known, told, at);
+        if (otherwise(typed, known, "minutes")
+                || otherwise(typed, known, "extra")
+                || typed.asTyped().containsKey("extraWhy") && otherwise(typed, known, "extraWhy")) {
             int extra = typed.line("extra", LINE) == null ? 0 : typed.whole("extra", 0, 1440);
-            String why = last("minutes")
-                    .map(said -> text(said, "extraWhy"))
-                    .filter(words -> !words.isEmpty())
-                    .orElse(null);
-            told.add(new Operation.MinutesTold(typed.whole("minutes", 0, 1440), extra, why));
+            told.add(
+                    new Operation.MinutesTold(typed.whole("minutes", 0, 1440), extra, extraWhy(typed, known)),
+                    member -> member.isEmpty() ? "minutes" : member);
         }
         if (otherwise(typed, known, "received") && typed.line("received", LINE) != null) {
-            told.add(new Operation.Received(typed.line("received", LINE), null));
+            told.add(new Operation.Received(typed.line("received", LINE), null), _ -> "received");
         }
         if (otherwise(typed, known, "note") && typed.line("note", WORDS) != null) {
-            told.add(new Operation.HouseholdNote(typed.text("note", WORDS)));
+            told.add(new Operation.HouseholdNote(typed.text("note", WORDS)), _ -> "note");
         }
         lines.tasks().forEach(task -> task(typed, known, task, told));
         for (String back : typed.each("back")) {
             lines.said().stream()
                     .filter(said -> said.id().toString().equals(back))
-                    .forEach(said -> told.add(new Operation.TakeBack(said.id())));
+                    .forEach(said -> told.add(new Operation.TakeBack(said.id()), _ -> ""));
         }
-        FindingTyped.read(typed, typed.idOrNone("machine"), null).ifPresent(told::add);
-        List<SentOperation> sent = new ArrayList<>();
-        for (Operation operation : told) {
-            sent.add(SentOperation.of(
-                    Ids.derived(form, operation.kind() + OperationJson.write(operation)),
-                    "desk",
-                    sent.size(),
-                    at,
-                    operation));
-        }
-        return sent;
+        parts.read(typed, known, told);
+        FindingTyped.read(typed, typed.idOrNone("machine"), null)
+                .ifPresent(found -> told.add(found, FindingTyped::field));
+        return told;
     }
 
-    private void task(Typed typed, Map<String, String> known, DaySheet.TaskLine task, List<Operation> told) {
+    private static @Nullable String extraWhy(Typed typed, Map<String, String> known) {
+        if (typed.asTyped().containsKey("extraWhy")) {
+            return typed.line("extraWhy", WORDS);
+        }
+        String stood = known.getOrDefault("extraWhy", "");
+        return stood.isEmpty() ? null : stood;
+    }
+
+    private void task(Typed typed, Map<String, String> known, DaySheet.TaskLine task, CorrectionTold told) {
         String outcome = "outcome." + task.id();
         String reason = "reason." + task.id();
         if (otherwise(typed, known, outcome) || otherwise(typed, known, reason)) {
             String said = typed.oneOf(outcome, OUTCOMES);
-            told.add(new Operation.TaskAnswered(
-                    task.id(), Outcome.ofCode(said).orElse(Outcome.DONE), typed.line(reason, WORDS)));
+            told.add(
+                    new Operation.TaskAnswered(
+                            task.id(), Outcome.ofCode(said).orElse(Outcome.DONE), typed.line(reason, WORDS)),
+                    member -> member.equals("reason") ? reason : outcome);
         }
         for (DaySheet.ReadingLine line : task.readings()) {
-            String code = line.spec().code();
-            String field = field(task.id(), code);
-            if (!otherwise(typed, known, field)) {
-                continue;
-            }
-            String value = typed.line(field, LINE);
-            Optional<DaySheet.Said> standing = reading(task.id(), code);
-            if (value == null) {
-                standing.ifPresent(said -> told.add(new Operation.TakeBack(said.id())));
-            } else {
-                told.add(new Operation.Measured(
-                        task.id(),
-                        code,
-                        value,
-                        standing.map(said -> text(said, "unit"))
-                                .filter(unit -> !unit.isEmpty())
-                                .orElse(line.spec().unit()),
-                        standing.map(said -> text(said, "running"))
-                                .filter(running -> !running.isEmpty())
-                                .orElse(null),
-                        null));
+            String field = field(task.id(), line.spec().code());
+            if (otherwise(typed, known, field)) {
+                reading(typed.line(field, LINE), task.id(), line, told);
             }
         }
     }
 
-    private static boolean otherwise(Typed typed, Map<String, String> known, String field) {
+    /** Another value; what it was taken with, and the volts beside it, stay as they were said. */
+    private void reading(@Nullable String value, UUID task, DaySheet.ReadingLine line, CorrectionTold told) {
+        String code = line.spec().code();
+        Optional<DaySheet.Said> standing = reading(task, code);
+        if (value == null) {
+            standing.ifPresent(said -> told.add(new Operation.TakeBack(said.id()), _ -> field(task, code)));
+            return;
+        }
+        told.add(
+                new Operation.Measured(
+                        task,
+                        code,
+                        value,
+                        stood(standing, "unit").orElse(line.spec().unit()),
+                        stood(standing, "running").orElse(null),
+                        stood(standing, "volts").map(BigDecimal::new).orElse(null),
+                        stood(standing, "instrument").flatMap(Ids::read).orElse(null)),
+                _ -> field(task, code));
+    }
+
+    private static Optional<String> stood(Optional<DaySheet.Said> standing, String member) {
+        return standing.map(said -> text(said, member)).filter(words -> !words.isEmpty());
+    }
+
+    static boolean otherwise(Typed typed, Map<String, String> known, String field) {
         String now = typed.line(field, WORDS);
         return !(now == null ? "" : now).equals(known.getOrDefault(field, ""));
     }

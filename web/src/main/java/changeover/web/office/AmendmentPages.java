@@ -1,21 +1,21 @@
 package changeover.web.office;
 
-import changeover.contracts.catalogue.Catalogue;
 import changeover.contracts.catalogue.OwnCatalogue;
-import changeover.contracts.catalogue.Sentence;
-import changeover.contracts.catalogue.UnitOfMeasure;
+import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.tenants.Today;
-import changeover.contracts.words.Refusal;
+import changeover.contracts.words.Refused;
 import changeover.scheduling.closeout.Amendments;
-import changeover.scheduling.closeout.DaySheet;
-import changeover.scheduling.closeout.SentOperation;
+import changeover.scheduling.closeout.Closure;
+import changeover.scheduling.closeout.Closures;
 import changeover.scheduling.closeout.StopLines;
+import changeover.scheduling.stock.Stock;
+import changeover.scheduling.stock.StockPlace;
+import changeover.scheduling.stock.StockPlaces;
 import changeover.scheduling.visits.VisitLists;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
-import changeover.web.session.OrderChoices;
 import changeover.web.session.Said;
 import changeover.web.session.SaidOnce;
 import changeover.web.session.Tab;
@@ -34,13 +34,10 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
-import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.UUID;
-import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** A closed visit is corrected in the office, with a reason. */
 @Path("/{slug}/visits/{id}/amendment")
@@ -48,33 +45,9 @@ import java.util.regex.Pattern;
 @RolesAllowed({"owner", "office"})
 public class AmendmentPages {
 
-    private static final Pattern INSIDE = Pattern.compile("operations\\[\\d+](\\..*)?");
-
-    public record Reading(String field, String words, String unit) {}
-
-    public record Task(UUID id, String outcome, String reason, String machine, String words, List<Reading> readings) {}
-
-    /** What may be taken back: a finding or a part. */
-    public record Thing(String id, String words) {}
-
-    /**
-     * The visit as it stands.
-     *
-     * @param sentences what may be said of something that is found now
-     * @param machines at which it may be found
-     */
-    public record View(
-            UUID visit,
-            UUID homeId,
-            String home,
-            List<Task> tasks,
-            List<Thing> things,
-            List<OrderChoices.Choice> sentences,
-            List<OrderChoices.Choice> machines) {}
-
     @CheckedTemplate(basePath = "office")
     static class Pages {
-        static native TemplateInstance amendment(Frame frame, View view, String made, Said form);
+        static native TemplateInstance amendment(Frame frame, AmendmentViews.View view, String made, Said form);
 
         private Pages() {}
     }
@@ -95,7 +68,19 @@ public class AmendmentPages {
     OwnCatalogue catalogue;
 
     @Inject
-    OrderChoices choices;
+    AmendmentViews views;
+
+    @Inject
+    Stock stock;
+
+    @Inject
+    StockPlaces places;
+
+    @Inject
+    Closures closures;
+
+    @Inject
+    Businesses businesses;
 
     @Inject
     Amendments amendments;
@@ -110,7 +95,7 @@ public class AmendmentPages {
     @Transactional
     public TemplateInstance write(@PathParam("id") UUID id) {
         VisitLists.Row row = found(id);
-        Map<String, String> known = new AmendmentForm(lines(row)).known();
+        Map<String, String> known = form(row, lines(row)).known();
         known.put("language", frames.locale().getLanguage());
         return page(row, UUID.randomUUID().toString(), Said.filled(known));
     }
@@ -124,25 +109,23 @@ public class AmendmentPages {
                     VisitLists.Row row = found(id);
                     UUID made = typed.id("made");
                     String why = typed.text("why", 2000);
-                    List<SentOperation> corrections = new AmendmentForm(lines(row)).read(typed, made, today.now());
+                    CorrectionTold told = form(row, lines(row)).read(typed, made, today.now());
                     typed.understood();
-                    amendments.amend(made, id, why, corrections, current.person());
+                    amend(made, id, why, told);
                     return SaidOnce.at("/" + slug + "/visits/" + id, "kept");
                 },
                 refusals -> page(
                         found(id),
                         String.valueOf(fields.getFirst("made")),
-                        Said.again(
-                                typed,
-                                refusals.stream().map(AmendmentPages::above).toList(),
-                                frames.locale())));
+                        Said.again(typed, refusals, frames.locale())));
     }
 
-    /** What a rule says of an operation stands above the form, which has no field of that name. */
-    private static Refusal above(Refusal refusal) {
-        return refusal.field() != null && INSIDE.matcher(refusal.field()).matches()
-                ? Refusal.of(refusal.code(), refusal.facts())
-                : refusal;
+    private void amend(UUID made, UUID visit, String why, CorrectionTold told) {
+        try {
+            amendments.amend(made, visit, why, told.operations(), current.person());
+        } catch (Refused refused) {
+            throw told.atFields(refused);
+        }
     }
 
     /** A closed visit; one that is open is not corrected but closed. */
@@ -155,62 +138,28 @@ public class AmendmentPages {
                 row.id(), Objects.requireNonNullElse(row.technicianId(), current.person()), catalogue.catalogue());
     }
 
+    private AmendmentForm form(VisitLists.Row row, StopLines.Lines lines) {
+        Closure closure = closures.of(row.id()).orElseThrow(NotFoundException::new);
+        return new AmendmentForm(
+                lines,
+                new CorrectedTimes(
+                        lines.said(),
+                        closure.arrivedAt().orElse(null),
+                        closure.leftAt().orElse(null),
+                        closure.day(),
+                        businesses.current().zone()),
+                new CorrectedParts(lines.said(), this::cameFrom));
+    }
+
+    private @Nullable UUID cameFrom(UUID operation) {
+        return stock.placeOf(operation)
+                .flatMap(places::find)
+                .map(StockPlace::id)
+                .orElse(null);
+    }
+
     private TemplateInstance page(VisitLists.Row row, String made, Said form) {
         Frame frame = frames.of(Tab.SEASON);
-        StopLines.Lines lines = lines(row);
-        Locale locale = frame.locale();
-        Catalogue trade = catalogue.catalogue();
-        return Pages.amendment(
-                frame,
-                new View(
-                        row.id(),
-                        row.homeId(),
-                        row.street() + ", " + row.city(),
-                        lines.tasks().stream().map(task -> task(task, locale)).toList(),
-                        lines.said().stream()
-                                .filter(said -> said.kind().equals("finding")
-                                        || said.kind().equals("part"))
-                                .map(said -> thing(said, trade, locale))
-                                .toList(),
-                        trade.sentences().stream()
-                                .map(one -> new OrderChoices.Choice(
-                                        one.code(), one.wording().in(locale)))
-                                .toList(),
-                        choices.machines(row.homeId())),
-                made,
-                form);
-    }
-
-    private static Task task(DaySheet.TaskLine task, Locale locale) {
-        return new Task(
-                task.id(),
-                "outcome." + task.id(),
-                "reason." + task.id(),
-                task.equipment() == null ? "" : task.equipment(),
-                task.wording().in(locale),
-                task.readings().stream()
-                        .map(line -> new Reading(
-                                AmendmentForm.field(task.id(), line.spec().code()),
-                                line.spec().wording().in(locale),
-                                Optional.ofNullable(line.spec().unit())
-                                        .flatMap(UnitOfMeasure::find)
-                                        .map(unit -> unit.symbol().in(locale))
-                                        .orElse("")))
-                        .toList());
-    }
-
-    private static Thing thing(DaySheet.Said said, Catalogue trade, Locale locale) {
-        if (said.kind().equals("part")) {
-            return new Thing(
-                    said.id().toString(),
-                    AmendmentForm.text(said, "quantity") + " × " + AmendmentForm.text(said, "part"));
-        }
-        Map<String, Object> body = said.body();
-        String words = Optional.ofNullable(body.get("sentence"))
-                .flatMap(code -> trade.findSentence(code.toString()))
-                .map(Sentence::wording)
-                .map(wording -> wording.in(locale))
-                .orElse(AmendmentForm.text(said, "text"));
-        return new Thing(said.id().toString(), words);
+        return Pages.amendment(frame, views.of(row, lines(row), frame.locale()), made, form);
     }
 }

@@ -106,9 +106,10 @@ public class ClaimPages {
                     var _ = found(id);
                     String number = typed.line("number", 60);
                     LocalDate returned = typed.dayOrNone("returned");
+                    LocalDate claimed = typed.dayOrNone("claimed");
                     int version = typed.whole("version", 0, Integer.MAX_VALUE);
                     typed.understood();
-                    claims.write(id, number, returned, version);
+                    claims.write(id, number, returned, claimed, version);
                     return SaidOnce.at("/" + slug + "/parts/claims/" + id, "kept");
                 },
                 refusals -> again(id, Said.again(typed, refusals, frames.locale())));
@@ -149,6 +150,7 @@ public class ClaimPages {
         LocalDate returned = claim.returnedOn();
         known.put("number", claim.number() == null ? "" : claim.number());
         known.put("returned", returned == null ? "" : returned.toString());
+        known.put("claimed", claim.claimedOn().toString());
         known.put("how", "credited");
         known.put("day", today.day().toString());
         known.put("amount", credit == null ? "" : Written.of(credit, frames.locale()));

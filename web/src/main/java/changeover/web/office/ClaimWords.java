@@ -64,6 +64,12 @@ public interface ClaimWords {
     @Message("Claimed")
     String claimed();
 
+    @Message("Claimed on")
+    String claimed_on();
+
+    @Message("Left empty it is today")
+    String claimed_hint();
+
     @Message("Old part went back on")
     String returned();
 

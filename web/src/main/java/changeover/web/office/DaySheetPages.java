@@ -19,6 +19,7 @@ import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.core.Response;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** A day's sheets on paper, with blank close-outs: printed in the evening for the next day, without a key or a code. */
 @Path("/{slug}/season/{day}/sheets.pdf")
@@ -35,6 +36,9 @@ public class DaySheetPages {
     DayPlans plans;
 
     @Inject
+    HomesToBewareOf beware;
+
+    @Inject
     Businesses businesses;
 
     @GET
@@ -48,6 +52,17 @@ public class DaySheetPages {
                 .map(technician -> sheets.onPaper(technician, day))
                 .toList();
         return PaperAnswer.of(
-                DaySheetsPdf.bytes(frame.locale(), businesses.current().name(), all), "sheets-" + day + ".pdf");
+                DaySheetsPdf.bytes(
+                        frame.locale(),
+                        businesses.current().name(),
+                        all,
+                        beware.of(
+                                all.stream()
+                                        .flatMap(sheet -> sheet.stops().stream())
+                                        .map(DaySheet.Stop::homeId)
+                                        .collect(Collectors.toSet()),
+                                day,
+                                frame)),
+                "sheets-" + day + ".pdf");
     }
 }

@@ -96,7 +96,8 @@ public class NewClaimPages {
                             typed.line("newSerial", 80),
                             typed.text("maker", 120),
                             typed.line("number", 60),
-                            credit);
+                            credit,
+                            typed.dayOrNone("claimed"));
                     typed.understood();
                     UUID claim = claims.claim(operation, facts).id();
                     return SaidOnce.at("/" + slug + "/parts/claims/" + claim, "kept");

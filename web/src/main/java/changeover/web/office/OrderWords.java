@@ -82,6 +82,12 @@ public interface OrderWords {
     @Message("Left empty: whom this part is always bought from.")
     String supplier_hint();
 
+    @Message("Ordered on")
+    String ordered_on();
+
+    @Message("Left empty it is today")
+    String ordered_hint();
+
     @Message("Expected on")
     String expected_on();
 

@@ -13,6 +13,7 @@ import changeover.scheduling.stopped.StopLists;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
+import changeover.web.session.OrderChoices;
 import changeover.web.session.Said;
 import changeover.web.session.SaidOnce;
 import changeover.web.session.StopInWords;
@@ -39,7 +40,6 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -74,6 +74,7 @@ public class StopPages {
                 Frame frame,
                 StopInWords.View stop,
                 StopInWords.Holders holders,
+                List<OrderChoices.Choice> partners,
                 List<Message> messages,
                 String place,
                 Said form);
@@ -98,6 +99,9 @@ public class StopPages {
 
     @Inject
     StopTyped typing;
+
+    @Inject
+    StopByPartner byPartner;
 
     @Inject
     Outbox outbox;
@@ -197,6 +201,21 @@ public class StopPages {
                 refusals -> again(id, typed, refusals));
     }
 
+    /** A licensed partner put it back; whoever is signed in writes it down. */
+    @POST
+    @Path("{stop}/partner")
+    public Response endByPartner(
+            @PathParam("slug") String slug, @PathParam("stop") UUID id, MultivaluedMap<String, String> fields) {
+        var typed = new Typed(fields);
+        return desk.answer(
+                () -> {
+                    var _ = found(id);
+                    byPartner.read(id, typed, current.person());
+                    return SaidOnce.at("/" + slug + "/stopped/" + id, "stop-ended");
+                },
+                refusals -> again(id, typed, refusals));
+    }
+
     private MachineStop found(UUID id) {
         return lists.find(id).orElseThrow(NotFoundException::new);
     }
@@ -207,12 +226,12 @@ public class StopPages {
 
     private TemplateInstance page(MachineStop stop, Said typed) {
         Frame frame = frames.of(Tab.HOMES);
-        Said form =
-                typed.over(Map.of("who", frame.person(), "day", frame.today().toString(), "how", "in_service"));
+        Said form = typed.over(StopByPartner.known(frame));
         return Pages.stop(
                 frame,
                 words.of(stop, frame),
                 words.holders(stop, frame),
+                byPartner.choices(stop, frame),
                 outbox.about(stop.id()).stream()
                         .map(one -> new Message(one.toName(), sent(one, frame)))
                         .toList(),

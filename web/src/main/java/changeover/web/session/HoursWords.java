@@ -12,10 +12,12 @@ public interface HoursWords {
     @Message("Week of {monday}")
     String week(String monday);
 
-    @Message("From the first arrival to the last leaving, as the visits say. Correct what was otherwise, then sign.")
+    @Message(
+            "From the first arrival to the last leaving, as the visits say. A gap of more than three hours between two visits is your own time; what runs past midnight stands on the day on which it began. Correct what was otherwise, then sign.")
     String own_lead();
 
-    @Message("As the visits say, corrected and signed by who worked them.")
+    @Message(
+            "As the visits say, corrected and signed by who worked them. A gap of more than three hours between two visits is no working time; what runs past midnight stands on the day on which it began.")
     String office_lead();
 
     @Message("Day")

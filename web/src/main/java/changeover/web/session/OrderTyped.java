@@ -34,11 +34,12 @@ public class OrderTyped {
         BigDecimal quantity = typed.number("quantity", LEAST, MOST);
         String supplier = Objects.requireNonNullElse(typed.line("supplier", 120), "");
         LocalDate expected = typed.day("expected");
+        LocalDate ordered = typed.dayOrNone("ordered");
         UUID machine = typed.idOrNone("equipment");
         String words = typed.line("words", 500);
         typed.understood();
         String code = known != null ? known : kept(Objects.requireNonNull(number), Objects.requireNonNull(name));
-        return new NewOrder(visit, machine, code, quantity, supplier, expected, words);
+        return new NewOrder(visit, machine, code, quantity, supplier, expected, words, ordered);
     }
 
     /** A part of another name is never renamed by an order. */

@@ -82,6 +82,34 @@ public interface StopEndWords {
     @Message("Put back by {name}, {ticket} ticket {number}")
     String back_by(String name, String ticket, String number);
 
+    @Message("Put back by {partner}, {ticket} licence {number}; written down by {name}")
+    String back_by_partner(String partner, String ticket, String number, String name);
+
+    @Message("A licensed partner put it back")
+    String by_partner();
+
+    @Message(
+            "Whose licence for it held on that day. It is written with their name, the licence, and yours as who wrote it down.")
+    String by_partner_lead();
+
+    @Message("No partner of ours has a licence in that trade.")
+    String no_partner();
+
+    @Message("To the partners")
+    String to_partners();
+
+    @Message("Partner")
+    String partner();
+
+    @Message("On which day")
+    String partner_day();
+
+    @Message("Repaired, tested, by which reading, as they say.")
+    String partner_done_hint();
+
+    @Message("Write it down")
+    String keep_partner();
+
     @Message("What may it do?")
     String what_end();
 

@@ -90,7 +90,9 @@ public class StopInWords {
     public record Heat(
             boolean only, boolean freezing, String tonight, String office, String customer, String by, String day) {}
 
-    public record Back(boolean inService, String by, String ticket, String number, String day, String done) {}
+    /** @param partner empty where it was one of us; else {@code by} wrote it down */
+    public record Back(
+            boolean inService, String by, String partner, String ticket, String number, String day, String done) {}
 
     /** Who may end it. @param may whether whoever reads this holds the ticket today */
     public record Holders(boolean may, String names) {}
@@ -228,6 +230,7 @@ public class StopInWords {
                 : new Back(
                         back.how() == StopEnd.IN_SERVICE,
                         back.person(),
+                        orEmpty(back.partner()),
                         RestoringTicket.wording(back.ticket()).in(frame.locale()),
                         orEmpty(back.number()),
                         frame.brief(back.day()),

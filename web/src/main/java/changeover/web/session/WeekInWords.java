@@ -4,18 +4,19 @@ import changeover.contracts.words.Wording;
 import changeover.scheduling.hours.WeekHours;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.time.LocalTime;
 import java.util.List;
 import java.util.UUID;
-import org.jspecify.annotations.Nullable;
 
 /** A week's hours, as a page says them. */
 public final class WeekInWords {
 
     private static final BigDecimal SIXTY = BigDecimal.valueOf(60);
 
+    /** From an arrival to the last leaving before a long gap. */
+    public record Stretch(String from, String until) {}
+
     /** @param why of its correction, or empty */
-    public record Day(String date, String day, int visits, String from, String until, String hours, String why) {}
+    public record Day(String date, String day, int visits, List<Stretch> stretches, String hours, String why) {}
 
     /** @param standing signed, before (signed before it was corrected), or open */
     public record Week(UUID person, String name, List<Day> days, String hours, int minutes, String standing) {}
@@ -39,14 +40,12 @@ public final class WeekInWords {
                 one.day().toString(),
                 frame.brief(one.day()),
                 one.visits(),
-                time(one.from()),
-                time(one.until()),
+                one.stretches().stream()
+                        .map(stretch -> new Stretch(
+                                stretch.from().toString(), stretch.until().toString()))
+                        .toList(),
                 one.visits() == 0 && corrected == null ? "" : hours(one.minutes(), frame),
                 corrected == null ? "" : corrected.why());
-    }
-
-    private static String time(@Nullable LocalTime time) {
-        return time == null ? "" : time.toString();
     }
 
     private static String hours(int minutes, Frame frame) {

@@ -21,6 +21,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -112,6 +113,28 @@ class OrdersApiTest {
                 .body("returns[0].credited.amount", equalTo("180.00"));
         as(shop.office()).get(shop.api("part-returns")).then().body("size()", equalTo(0));
         as(shop.office()).get(shop.api("stock?part=IND-7")).then().body("held[0].quantity", equalTo("1"));
+        as(shop.office()).get(shop.api("part-orders?state=open")).then().body("[0].id", equalTo(id));
+    }
+
+    @Test
+    void an_order_is_written_down_a_day_late() {
+        var shop = shops.open("CA-ON", "en");
+        var facts = new HashMap<String, Object>(said(visit(shop)));
+        facts.put("orderedOn", TODAY.plusDays(1).toString());
+        send(shop.office(), shop.api("part-orders"), facts)
+                .statusCode(422)
+                .body("refusals.code", hasItems("part-order.ordered-ahead"));
+        facts.put("orderedOn", TODAY.minusDays(3).toString());
+        facts.put("expectedOn", TODAY.minusDays(1).toString());
+        String id = send(shop.office(), shop.api("part-orders"), facts)
+                .statusCode(201)
+                .body("orderedOn", equalTo(TODAY.minusDays(3).toString()), "standing", equalTo("late"))
+                .extract()
+                .path("id");
+        facts.put("expectedOn", TODAY.minusDays(4).toString());
+        send(shop.office(), shop.api("part-orders"), facts)
+                .statusCode(422)
+                .body("refusals.code", hasItems("part-order.expected-before"));
         as(shop.office()).get(shop.api("part-orders?state=open")).then().body("[0].id", equalTo(id));
     }
 

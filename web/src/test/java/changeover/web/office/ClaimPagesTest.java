@@ -82,6 +82,12 @@ class ClaimPagesTest {
                     "credit", french ? "64,50" : "64.50"));
             post(shop.office(), visit + "/claims", fields).statusCode(422).body(containsString("value=\"OLD-1\""));
             fields.put("maker", "Norrland");
+            fields.put("claimed", TODAY.plusDays(1).toString());
+            post(shop.office(), visit + "/claims", fields)
+                    .statusCode(422)
+                    .body(containsString("id=\"claimed-wrong\""), containsString("value=\"OLD-1\""));
+            LocalDate friday = TODAY.minusDays(3);
+            fields.put("claimed", friday.toString());
             String claim = OrderPagesTest.location(post(shop.office(), visit + "/claims", fields));
             as(shop.office())
                     .get(shop.at("parts/claims"))
@@ -91,18 +97,46 @@ class ClaimPagesTest {
             OrderPagesTest.location(post(
                     shop.office(),
                     claim + "/return",
-                    Map.of("number", "RC-77", "returned", TODAY.toString(), "version", "0")));
+                    Map.of("number", "RC-77", "returned", friday.toString(), "version", "0")));
             post(
                             shop.office(),
                             claim + "/return",
                             Map.of("number", "RC-78", "returned", TODAY.toString(), "version", "0"))
                     .statusCode(422);
             as(shop.office()).get(claim).then().body(containsString("RC-77"), containsString("NEW-2"));
+            post(
+                            shop.office(),
+                            claim + "/return",
+                            Map.of(
+                                    "number",
+                                    "RC-77",
+                                    "returned",
+                                    friday.toString(),
+                                    "claimed",
+                                    TODAY.toString(),
+                                    "version",
+                                    "1"))
+                    .statusCode(422)
+                    .body(containsString("id=\"returned-wrong\""));
             post(shop.office(), claim + "/credit", Map.of("how", "refused", "day", TODAY.toString(), "words", ""))
                     .statusCode(422);
             String api = shop.api("part-claims/" + claim.substring(claim.lastIndexOf('/') + 1));
             as(shop.office()).get(shop.api("part-claims")).then().body("[0].number", equalTo("RC-77"));
-            send(shop.office(), api + "/credit", Map.of("how", "credited", "amount", "60.00"))
+            send(
+                            shop.office(),
+                            api + "/return",
+                            Map.of(
+                                    "number",
+                                    "RC-77",
+                                    "returnedOn",
+                                    friday.toString(),
+                                    "claimedOn",
+                                    friday.minusDays(1).toString(),
+                                    "version",
+                                    1))
+                    .statusCode(200)
+                    .body("claimedOn", equalTo(friday.minusDays(1).toString()));
+            send(shop.office(), api + "/credit", Map.of("how", "credited", "amount", "60.00", "day", friday.toString()))
                     .statusCode(200)
                     .body("credited.amount", equalTo("60.00"));
             as(shop.office())
