@@ -1,5 +1,6 @@
 package changeover.scheduling.dayplan.change;
 
+import changeover.contracts.calendar.Window;
 import changeover.scheduling.dayplan.DayPlan;
 import changeover.scheduling.dayplan.DayPlans;
 import changeover.scheduling.dayplan.HourMoves;
@@ -53,13 +54,20 @@ public class Absences {
         List<HeldDay> others = all.days().stream()
                 .filter(one -> !one.technician().equals(person))
                 .toList();
-        return SharedOut.of(open, others, all.roads(), begun).shares();
+        return SharedOut.of(open, others, all.roads()).shares();
     }
 
-    /** @param why in the words of who writes it: it is kept with every visit that is not as it was */
+    /**
+     * A day that was off already stays off for the reason that it had.
+     *
+     * @param why in the words of who writes it: it is kept with every visit that is not as it was
+     */
     public List<SharedOut.Share> share(LocalDate day, UUID person, String why) {
         List<SharedOut.Share> shares = shareOut(day, person, why);
-        rosters.takeOff(person, day, why);
+        if (rosters.daysOff(Window.ofDay(day)).stream()
+                .noneMatch(off -> off.personId().filter(person::equals).isPresent())) {
+            rosters.takeOff(person, day, why);
+        }
         return shares;
     }
 

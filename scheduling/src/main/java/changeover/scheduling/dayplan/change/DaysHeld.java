@@ -158,6 +158,7 @@ public class DaysHeld {
                             Minutes.of(hours.starts()),
                             Minutes.of(hours.ends()),
                             base == null ? TechnicianBases.USUAL_LUNCH : base.lunchMinutes(),
+                            begun,
                             held.getOrDefault(id, List.of())))
                     .ifPresent(days::add);
         }

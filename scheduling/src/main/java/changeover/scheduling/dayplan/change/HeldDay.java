@@ -14,8 +14,10 @@ import java.util.UUID;
  * @param base where the day begins and ends, as the roads number the places
  * @param until minute by which they are back
  * @param lunch minutes; nought where none is kept
+ * @param now minute before which nobody sets out any more; nought on a day to come
  */
-public record HeldDay(UUID technician, Set<String> tickets, int base, int from, int until, int lunch, List<Held> held) {
+public record HeldDay(
+        UUID technician, Set<String> tickets, int base, int from, int until, int lunch, int now, List<Held> held) {
 
     private static final int LUNCH_FIRST = 11 * 60;
     private static final int LUNCH_LAST = 14 * 60;
@@ -60,7 +62,7 @@ public record HeldDay(UUID technician, Set<String> tickets, int base, int from, 
     }
 
     HeldDay with(List<Held> other) {
-        return new HeldDay(technician, tickets, base, from, until, lunch, other);
+        return new HeldDay(technician, tickets, base, from, until, lunch, now, other);
     }
 
     /** Minutes on the road, out from the base and back. */
@@ -72,6 +74,22 @@ public record HeldDay(UUID technician, Set<String> tickets, int base, int from, 
             here = one.place();
         }
         return held.isEmpty() ? 0 : road + roads.minutes(here, base);
+    }
+
+    /** The minute at which they may set out to somewhere else after so many visits: never before now. */
+    int free(int visits) {
+        return Math.max(now, visits == 0 ? from : held.get(visits - 1).ends());
+    }
+
+    /** Where they are after so many visits. */
+    int place(int visits) {
+        return visits == 0 ? base : held.get(visits - 1).place();
+    }
+
+    /** How many of the visits have begun by now. */
+    int begun() {
+        return Math.toIntExact(
+                held.stream().filter(one -> one.starts() < now).count());
     }
 
     /** When they are back. */

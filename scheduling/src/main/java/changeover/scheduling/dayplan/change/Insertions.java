@@ -67,9 +67,7 @@ public final class Insertions {
 
     private static Optional<Offer> offer(HeldDay day, Wanted wanted, Roads roads, int at) {
         List<Held> now = day.held();
-        int here = at == 0 ? day.base() : now.get(at - 1).place();
-        int free = at == 0 ? day.from() : now.get(at - 1).ends();
-        int starts = Math.max(wanted.earliest(), five(free + roads.minutes(here, wanted.place())));
+        int starts = Math.max(wanted.earliest(), five(day.free(at) + roads.minutes(day.place(at), wanted.place())));
         if (starts > wanted.latest()) {
             return Optional.empty();
         }

@@ -26,25 +26,24 @@ public record SharedOut(List<Share> shares) {
     public record Share(
             UUID visit, int was, boolean told, @Nullable UUID technician, int starts, int ends) {}
 
-    /** @param earliest minute before which nothing may begin any more */
-    public static SharedOut of(HeldDay ill, List<HeldDay> others, Roads roads, int earliest) {
+    public static SharedOut of(HeldDay ill, List<HeldDay> others, Roads roads) {
         var days = new ArrayList<>(others);
         var shares = new ArrayList<Share>();
         List<Held> fixedFirst = ill.held().stream()
                 .sorted(Comparator.comparing((Held one) -> !one.stays()).thenComparingInt(Held::starts))
                 .toList();
         for (Held held : fixedFirst) {
-            shares.add(share(held, days, roads, earliest));
+            shares.add(share(held, days, roads, ill.now()));
         }
         shares.sort(Comparator.comparingInt(Share::was));
         return new SharedOut(List.copyOf(shares));
     }
 
-    private static Share share(Held held, List<HeldDay> days, Roads roads, int earliest) {
-        int first = held.stays() ? held.starts() : Math.max(earliest, held.earliest());
+    private static Share share(Held held, List<HeldDay> days, Roads roads, int now) {
+        int first = held.stays() ? held.starts() : Math.max(now, held.earliest());
         int last = held.stays() ? held.starts() : held.latest();
         var wanted = new Insertions.Wanted(held.visit(), held.minutes(), held.tickets(), held.place(), first, last);
-        boolean over = held.stays() && held.starts() < earliest;
+        boolean over = held.stays() && held.starts() < now;
         Insertions.Offer best = over
                 ? null
                 : Insertions.offers(days, wanted, roads, Integer.MAX_VALUE).stream()
