@@ -15,9 +15,18 @@ import java.util.UUID;
  * @param until minute by which they are back
  * @param lunch minutes; nought where none is kept
  * @param now minute before which nobody sets out any more; nought on a day to come
+ * @param onCall whether these are hours in which they are on call, not those that they work
  */
 public record HeldDay(
-        UUID technician, Set<String> tickets, int base, int from, int until, int lunch, int now, List<Held> held) {
+        UUID technician,
+        Set<String> tickets,
+        int base,
+        int from,
+        int until,
+        int lunch,
+        int now,
+        boolean onCall,
+        List<Held> held) {
 
     private static final int LUNCH_FIRST = 11 * 60;
     private static final int LUNCH_LAST = 14 * 60;
@@ -29,6 +38,7 @@ public record HeldDay(
      * @param told whether the customer was told it
      * @param earliest minute before which it may not begin
      * @param latest last minute at which it may begin
+     * @param people who must still be found for it when this technician falls away: two where nobody goes along yet
      */
     public record Held(
             UUID visit,
@@ -39,7 +49,8 @@ public record HeldDay(
             boolean stays,
             boolean told,
             int earliest,
-            int latest) {
+            int latest,
+            int people) {
 
         public Held {
             tickets = Set.copyOf(tickets);
@@ -50,7 +61,8 @@ public record HeldDay(
         }
 
         Held at(int newStarts) {
-            return new Held(visit, newStarts, newStarts + minutes(), place, tickets, stays, told, earliest, latest);
+            return new Held(
+                    visit, newStarts, newStarts + minutes(), place, tickets, stays, told, earliest, latest, people);
         }
     }
 
@@ -62,7 +74,7 @@ public record HeldDay(
     }
 
     HeldDay with(List<Held> other) {
-        return new HeldDay(technician, tickets, base, from, until, lunch, now, other);
+        return new HeldDay(technician, tickets, base, from, until, lunch, now, onCall, other);
     }
 
     /** Minutes on the road, out from the base and back. */
@@ -88,8 +100,7 @@ public record HeldDay(
 
     /** How many of the visits have begun by now. */
     int begun() {
-        return Math.toIntExact(
-                held.stream().filter(one -> one.starts() < now).count());
+        return Math.toIntExact(held.stream().filter(one -> one.starts() < now).count());
     }
 
     /** When they are back. */

@@ -111,7 +111,8 @@ public record Ordered(List<Arrival> arrivals, @Nullable Integer lunch, int leave
         }
         List<Stop> stops = new ArrayList<>();
         for (Held held : rest) {
-            stops.add(stop(day, held, stops.size() + 1, day.free(begun) + roads.minutes(day.place(begun), held.place())));
+            stops.add(
+                    stop(day, held, stops.size() + 1, day.free(begun) + roads.minutes(day.place(begun), held.place())));
         }
         // A day that was given beyond the hours, or before the road from the base, is driven as it was given.
         int free = Math.min(

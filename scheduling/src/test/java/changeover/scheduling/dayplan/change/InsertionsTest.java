@@ -5,9 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import changeover.scheduling.dayplan.change.HeldDay.Held;
-import changeover.scheduling.dayplan.routes.Drives;
-import changeover.scheduling.dayplan.season.Roads;
-import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -16,42 +13,7 @@ import java.util.UUID;
 import org.junit.jupiter.api.Test;
 
 /** One visit more, or one technician less, on a straight road with a place every ten minutes. */
-class InsertionsTest {
-
-    private static final UUID IDA = new UUID(1, 1);
-    private static final UUID BEN = new UUID(1, 2);
-    private static final Roads ROADS = road(12);
-
-    private static Roads road(int places) {
-        int[][] seconds = new int[places][places];
-        for (int from = 0; from < places; from++) {
-            for (int to = 0; to < places; to++) {
-                seconds[from][to] = 600 * Math.abs(from - to);
-            }
-        }
-        return Roads.of(Drives.of(seconds));
-    }
-
-    private static Held held(int number, String starts, int minutes, int place, boolean told) {
-        int from = at(starts);
-        return new Held(new UUID(2, number), from, from + minutes, place, Set.of(), told, told, 0, 24 * 60);
-    }
-
-    private static HeldDay day(UUID who, Held... held) {
-        return dayAt("00:00", who, held);
-    }
-
-    private static HeldDay dayAt(String now, UUID who, Held... held) {
-        return new HeldDay(who, Set.of("gas"), 0, 480, 960, 30, at(now), List.of(held));
-    }
-
-    private static int at(String hour) {
-        return LocalTime.parse(hour).toSecondOfDay() / 60;
-    }
-
-    private static Insertions.Wanted wanted(int minutes, int place, String earliest, String... tickets) {
-        return new Insertions.Wanted(new UUID(3, 1), minutes, Set.of(tickets), place, at(earliest), 24 * 60);
-    }
+class InsertionsTest extends AStraightRoad {
 
     @Test
     void the_gap_in_a_day_is_found_with_what_it_costs_and_nobody_moves() {
@@ -114,10 +76,11 @@ class InsertionsTest {
                         random.nextBoolean(),
                         false,
                         0,
-                        24 * 60));
+                        24 * 60,
+                        1));
                 free = starts + minutes;
             }
-            HeldDay day = new HeldDay(IDA, Set.of(), 0, 480, 1400, 0, 0, held);
+            HeldDay day = new HeldDay(IDA, Set.of(), 0, 480, 1400, 0, 0, false, held);
             for (var offer : Insertions.offers(List.of(day), wanted(45, random.nextInt(12), "09:00"), ROADS, 9)) {
                 List<Held> then = offer.day().held();
                 for (Held one : held) {
@@ -174,14 +137,14 @@ class InsertionsTest {
                 int place = random.nextInt(12);
                 int starts = free + ROADS.minutes(here, place) + 5 * random.nextInt(20);
                 int minutes = 15 + 5 * random.nextInt(8);
-                held.add(
-                        new Held(new UUID(2, number), starts, starts + minutes, place, Set.of(), true, true, 0, 24 * 60));
+                held.add(new Held(
+                        new UUID(2, number), starts, starts + minutes, place, Set.of(), true, true, 0, 24 * 60, 1));
                 free = starts + minutes;
                 here = place;
             }
             int now = 5 * random.nextInt(200);
-            var day = new HeldDay(IDA, Set.of(), 0, 480, 1300, 0, now, held);
-            var wanted = new Insertions.Wanted(new UUID(3, 1), 45, Set.of(), random.nextInt(12), now, 24 * 60);
+            var day = new HeldDay(IDA, Set.of(), 0, 480, 1300, 0, now, false, held);
+            var wanted = new Insertions.Wanted(new UUID(3, 1), 45, Set.of(), random.nextInt(12), 1, now, 24 * 60);
             int offered = Insertions.offers(List.of(day), wanted, ROADS, 9).stream()
                     .mapToInt(Insertions.Offer::starts)
                     .min()

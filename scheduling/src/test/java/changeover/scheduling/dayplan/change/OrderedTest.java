@@ -27,9 +27,8 @@ class OrderedTest {
     private static final UUID IDA = new UUID(1, 1);
     private static final Routes ROUTES = new InsertedRoutes(Duration.ofMillis(20));
     private static final Roads ROADS = Roads.of(Drives.of(IntStream.range(0, 12)
-            .mapToObj(from -> IntStream.range(0, 12)
-                    .map(to -> 600 * Math.abs(from - to))
-                    .toArray())
+            .mapToObj(from ->
+                    IntStream.range(0, 12).map(to -> 600 * Math.abs(from - to)).toArray())
             .toArray(int[][]::new)));
 
     private static int at(String hour) {
@@ -37,21 +36,16 @@ class OrderedTest {
     }
 
     private static Held held(int number, String starts, int place, boolean stays) {
-        return new Held(
-                new UUID(2, number), at(starts), at(starts) + 60, place, Set.of(), stays, stays, 0, 24 * 60);
+        return new Held(new UUID(2, number), at(starts), at(starts) + 60, place, Set.of(), stays, stays, 0, 24 * 60, 1);
     }
 
     private static HeldDay day(String now, Held... held) {
-        return new HeldDay(IDA, Set.of(), 0, 480, 1080, 30, at(now), List.of(held));
+        return new HeldDay(IDA, Set.of(), 0, 480, 1080, 30, at(now), false, List.of(held));
     }
 
     @Test
     void what_has_begun_stays_and_the_rest_is_reached_from_there() {
-        HeldDay day = day(
-                "12:30",
-                held(1, "08:30", 2, true),
-                held(2, "13:40", 1, false),
-                held(3, "16:10", 9, false));
+        HeldDay day = day("12:30", held(1, "08:30", 2, true), held(2, "13:40", 1, false), held(3, "16:10", 9, false));
         Ordered ordered = Ordered.of(day, ROADS, ROUTES).orElseThrow();
         assertEquals(at("08:30"), ordered.arrivals().getFirst().starts());
         assertTrue(ordered.arrivals().stream().skip(1).allMatch(one -> one.starts() > at("12:30")), "" + ordered);
@@ -68,11 +62,13 @@ class OrderedTest {
         Ordered ordered = Ordered.of(day, ROADS, ROUTES).orElseThrow();
         assertEquals(at("13:30"), ordered.arrivals().getFirst().starts());
         assertEquals(at("15:40"), ordered.arrivals().getLast().starts());
-        assertEquals(at("08:30"), Ordered.of(day("00:00", held(1, "14:30", 3, false)), ROADS, ROUTES)
-                .orElseThrow()
-                .arrivals()
-                .getFirst()
-                .starts());
+        assertEquals(
+                at("08:30"),
+                Ordered.of(day("00:00", held(1, "14:30", 3, false)), ROADS, ROUTES)
+                        .orElseThrow()
+                        .arrivals()
+                        .getFirst()
+                        .starts());
     }
 
     @Test
@@ -105,11 +101,11 @@ class OrderedTest {
                 int starts = free + ROADS.minutes(here, place) + 5 * random.nextInt(8);
                 boolean stays = starts < now || random.nextInt(3) == 0;
                 held[number] = new Held(
-                        new UUID(2, number), starts, starts + 30, place, Set.of(), stays, stays, 0, 24 * 60);
+                        new UUID(2, number), starts, starts + 30, place, Set.of(), stays, stays, 0, 24 * 60, 1);
                 free = starts + 30;
                 here = place;
             }
-            var day = new HeldDay(IDA, Set.of(), 0, 480, 1020, 0, now, List.of(held));
+            var day = new HeldDay(IDA, Set.of(), 0, 480, 1020, 0, now, false, List.of(held));
             Optional<Ordered> ordered = Ordered.of(day, ROADS, ROUTES);
             if (ordered.isEmpty()) {
                 continue;
