@@ -172,7 +172,7 @@ class TaskViews {
         return known.stream()
                 .sorted(Comparator.comparing(part -> !kinds.contains(part.kind())
                         || (part.size() != null
-                                && (machine == null || !machine.fits().containsValue(part.size())))))
+                                && (machine == null || !part.goesInto(machine.fits())))))
                 .map(part -> new TaskView.Choice(
                         part.code(),
                         part.name().in(locale) + " ("
