@@ -21,7 +21,8 @@ import org.jspecify.annotations.Nullable;
  */
 public record PartSize(String dims, @Nullable Integer rating) {
 
-    private static final String NUMBER = "(\\d{1,3}(?:[.,]\\d{1,3})?)\\s*(?:\"|″|”|in\\.?|po\\.?|pouces?|inch(?:es)?)?\\s*";
+    private static final String NUMBER =
+            "(\\d{1,3}(?:[.,]\\d{1,3})?)\\s*(?:\"|″|”|in\\.?|po\\.?|pouces?|inch(?:es)?)?\\s*";
     private static final String BY = "(?:[x×*]|by|par)\\s*";
     private static final Pattern SIDES =
             Pattern.compile(NUMBER + BY + NUMBER + "(?:" + BY + NUMBER + ")?", Pattern.CASE_INSENSITIVE);
@@ -52,7 +53,8 @@ public record PartSize(String dims, @Nullable Integer rating) {
         if (said.isEmpty()) {
             return Optional.empty();
         }
-        Matcher deep = Pattern.compile(NUMBER).matcher(fits.getOrDefault(THICKNESS, "").strip());
+        Matcher deep =
+                Pattern.compile(NUMBER).matcher(fits.getOrDefault(THICKNESS, "").strip());
         return Optional.of(read(
                 said,
                 deep.lookingAt() ? deep.group(1) : null,
@@ -62,7 +64,8 @@ public record PartSize(String dims, @Nullable Integer rating) {
     /** Its own words stand before what is said beside it. */
     private static PartSize read(String said, @Nullable String thickness, @Nullable Integer beside) {
         Integer rating = rating(said).orElse(beside);
-        String rest = RATING.matcher(said).replaceAll("").replaceAll("[\\s,;]+$", "").strip();
+        String rest =
+                RATING.matcher(said).replaceAll("").replaceAll("[\\s,;]+$", "").strip();
         Matcher sides = SIDES.matcher(rest);
         if (!sides.matches()) {
             return new PartSize(rest.replaceAll("\\s+", " "), rating);

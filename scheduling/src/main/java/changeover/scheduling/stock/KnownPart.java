@@ -23,9 +23,7 @@ public record KnownPart(
 
     /** Which one of its kind it is; empty when any will do. */
     public Optional<PartSize> which() {
-        return Optional.ofNullable(size)
-                .filter(said -> !said.isBlank())
-                .map(said -> PartSize.ofPart(said, name.en()));
+        return Optional.ofNullable(size).filter(said -> !said.isBlank()).map(said -> PartSize.ofPart(said, name.en()));
     }
 
     /** Whether it goes into the machine: by any fact of its card that says a size. */

@@ -90,8 +90,7 @@ public class Supply {
                         unknown.add(new YearsSupply.Unknown(task.wording(), kind.wording()));
                     }
                     if (!uses.isEmpty()) {
-                        Heap heap =
-                                heaps.computeIfAbsent(sized(kind, one.fits(), carried), _ -> new Heap());
+                        Heap heap = heaps.computeIfAbsent(sized(kind, one.fits(), carried), _ -> new Heap());
                         heap.uses.addAll(uses);
                         heap.homes.add(one.home());
                     }
@@ -161,7 +160,10 @@ public class Supply {
         Optional<KnownPart> part = Parts.fitting(carried, kind.code(), asked.orElse(null));
         return new Sized(
                 kind.code(),
-                part.flatMap(KnownPart::which).map(PartSize::words).or(() -> asked).orElse(""));
+                part.flatMap(KnownPart::which)
+                        .map(PartSize::words)
+                        .or(() -> asked)
+                        .orElse(""));
     }
 
     private static List<YearsSupply.Line> lines(

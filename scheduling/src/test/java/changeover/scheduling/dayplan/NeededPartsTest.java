@@ -38,7 +38,9 @@ class NeededPartsTest {
                 true,
                 null);
         NeededParts needed = NeededParts.of(List.of(load), shelf);
-        return needed.notCarried().isEmpty() ? String.join(" ", needed.quantities().keySet()) : "not carried";
+        return needed.notCarried().isEmpty()
+                ? String.join(" ", needed.quantities().keySet())
+                : "not carried";
     }
 
     @Test
