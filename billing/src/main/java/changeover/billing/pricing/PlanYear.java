@@ -2,6 +2,7 @@ package changeover.billing.pricing;
 
 import changeover.contracts.catalogue.Catalogue;
 import changeover.contracts.catalogue.Due;
+import changeover.contracts.catalogue.PartSize;
 import changeover.contracts.catalogue.Task;
 import changeover.scheduling.visits.Machine;
 import changeover.scheduling.visits.Promise;
@@ -118,7 +119,8 @@ public record PlanYear(List<Visit> visits, List<Part> parts, int readyMinutes) {
                 : catalogue
                         .findPart(kind)
                         .flatMap(part -> Optional.ofNullable(part.fits()))
-                        .map(fact -> machine.fits().get(fact))
+                        .flatMap(fact -> PartSize.ofMachine(fact, machine.fits()))
+                        .map(PartSize::dims)
                         .orElse(null);
     }
 

@@ -48,7 +48,8 @@ public record DayPlan(UUID technicianId, String technician, LocalDate day, List<
      * A part to put into the van for one machine.
      *
      * @param partKind code of the catalogue
-     * @param size what says which one, as it stands on the machine's card; null when any will do or nobody wrote it down
+     * @param size what says which one, as {@link changeover.contracts.catalogue.PartSize} writes what the machine's card says; null
+     *     when any will do or nobody wrote it down
      * @param eachTime false for a part that is only taken along in case
      */
     public record Load(

@@ -2,6 +2,7 @@ package changeover.scheduling.dayplan;
 
 import changeover.contracts.catalogue.Catalogue;
 import changeover.contracts.catalogue.PartKind;
+import changeover.contracts.catalogue.PartSize;
 import changeover.contracts.catalogue.Task;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -30,7 +31,7 @@ final class Loads {
     }
 
     private static @Nullable String size(PartKind part, Map<String, String> fits) {
-        return part.fits() == null ? null : fits.get(part.fits());
+        return PartSize.ofMachine(part.fits(), fits).map(PartSize::words).orElse(null);
     }
 
     private record Same(

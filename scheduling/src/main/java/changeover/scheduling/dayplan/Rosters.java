@@ -13,6 +13,7 @@ import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
@@ -102,6 +103,10 @@ public class Rosters {
         rows.persist(off);
         rows.flush();
         return off;
+    }
+
+    public Optional<DayOff> dayOff(UUID id) {
+        return Optional.ofNullable(rows.find(DayOff.class, id));
     }
 
     /** The day is worked after all; false when it was no day off of this person or of the whole business. */

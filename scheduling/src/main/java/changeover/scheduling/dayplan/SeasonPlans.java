@@ -41,7 +41,8 @@ public class SeasonPlans {
                 max(k.earliest) as earliest, min(k.latest) as latest
                 from visit_task t left join task_need k on k.tenant_id = t.tenant_id and k.task_code = t.task_code
                where t.tenant_id = v.tenant_id and t.visit_id = v.id) t on true
-            where a.id is null and e.id is null and v.window_from >= :from and v.window_until <= :until
+            where a.id is null and e.id is null
+              and v.window_from < :until and (v.window_until > :from or v.window_until <= :tomorrow)
               and """ + GivenOut.NOT;
 
     @Inject
@@ -56,9 +57,12 @@ public class SeasonPlans {
     @Inject
     VisitsShutOut shutOut;
 
+    @Inject
+    WhichSeasons which;
+
     /** @param first the first day on which anything may be given */
     public SeasonPlan suggest(Window season, LocalDate first) {
-        return SeasonPlan.of(waiting(season), crew(first), rosters.of(season), taken(season), first);
+        return SeasonPlan.of(waiting(season, first), crew(first), rosters.of(season), taken(season), first);
     }
 
     /** Writes what was suggested. Refused as a whole when somebody gave one of those hours away meanwhile. */
@@ -95,17 +99,23 @@ public class SeasonPlans {
     }
 
     @SuppressWarnings("unchecked")
-    private List<SeasonPlan.Waiting> waiting(Window season) {
+    private List<SeasonPlan.Waiting> waiting(Window season, LocalDate first) {
+        WhichSeason own = which.today();
         List<Tuple> found = rows.createNativeQuery(WAITING, Tuple.class)
                 .setParameter("from", season.from())
                 .setParameter("until", season.until())
+                .setParameter("tomorrow", own.tomorrow())
                 .getResultList();
         Map<UUID, ShutTimes> shut = shutOut.inSeason(season);
         return found.stream()
-                .flatMap(row -> shut
-                        .getOrDefault(row.get("id", UUID.class), ShutTimes.NEVER)
-                        .longestOpen(new Window(
-                                row.get("window_from", LocalDate.class), row.get("window_until", LocalDate.class)))
+                .flatMap(row -> own
+                        .days(
+                                season,
+                                new Window(
+                                        row.get("window_from", LocalDate.class),
+                                        row.get("window_until", LocalDate.class)),
+                                first)
+                        .flatMap(shut.getOrDefault(row.get("id", UUID.class), ShutTimes.NEVER)::longestOpen)
                         .map(open -> waiting(row, open))
                         .stream())
                 .toList();

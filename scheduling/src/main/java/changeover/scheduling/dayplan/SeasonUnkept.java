@@ -7,7 +7,15 @@ import java.util.UUID;
 /**
  * A promise of the season that no visit keeps.
  *
+ * @param address of the home, in one line
  * @param last the last day of its window
  */
 public record SeasonUnkept(
-        UUID home, UUID agreement, String task, Wording wording, LocalDate first, LocalDate last, Wording why) {}
+        UUID home,
+        String address,
+        UUID agreement,
+        String task,
+        Wording wording,
+        LocalDate first,
+        LocalDate last,
+        Wording why) {}

@@ -6,7 +6,7 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A visit whose whole window lies in a season.
+ * A visit that goes with a season.
  *
  * @param last the last day of its window
  * @param state unplaced, placed, closed, cancelled, no_access or not_kept

@@ -16,7 +16,10 @@ import java.util.TreeMap;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
-/** What a season asks of the crew: every visit whose whole window lies in it, and the promises that no visit keeps. */
+/**
+ * What a season asks of the crew: every visit that goes with it, what is late and waits for a day where it takes that, and the
+ * promises that no visit keeps.
+ */
 @ApplicationScoped
 public class SeasonVisits {
 
@@ -34,11 +37,23 @@ public class SeasonVisits {
              join home h on h.tenant_id = v.tenant_id and h.id = v.home_id
              left join membership m on m.tenant_id = a.tenant_id and m.person_id = a.technician_id
             """ + GivenOut.JOINED + """
-            where v.window_from >= :from and v.window_until <= :until
+            where ((v.window_from, v.window_until) in (select cast(w.f as date), cast(w.u as date)
+                from unnest(cast(:froms as text[]), cast(:untils as text[])) as w (f, u))
+              or (:late and v.window_until <= :tomorrow and a.id is null and e.id is null and w.id is null))
             """;
+
+    private static final String WINDOWS =
+            "select distinct window_from as f, window_until as u from visit where window_from < :until"
+                    + " and window_until > :from";
+
+    private static final String PROMISED =
+            "select distinct due_from as f, due_until as u from unkept_promise where due_from < :until and due_until > :from";
 
     @Inject
     EntityManager rows;
+
+    @Inject
+    WhichSeasons which;
 
     /** By day, those without one by deadline; in every state when none is named. */
     public List<SeasonVisit> list(Window season, @Nullable String state, int skip, int count) {
@@ -70,13 +85,17 @@ public class SeasonVisits {
     }
 
     public List<SeasonUnkept> unkept(Window season, int count) {
-        return tuples(over(season, """
+        return tuples(over("""
                         select u.home_id, u.agreement_id, u.task_code, u.wording_en, u.wording_fr, u.due_from, u.due_until,
-                               u.why_en, u.why_fr
-                          from unkept_promise u where u.due_from >= :from and u.due_until <= :until
-                         order by u.due_until, u.id""").setMaxResults(count)).stream()
+                               u.why_en, u.why_fr, concat_ws(', ', h.street, h.unit_label, h.city) as address
+                          from unkept_promise u
+                          join home h on h.tenant_id = u.tenant_id and h.id = u.home_id
+                         where (u.due_from, u.due_until) in (select cast(w.f as date), cast(w.u as date)
+                           from unnest(cast(:froms as text[]), cast(:untils as text[])) as w (f, u))
+                         order by u.due_until, u.id""", windows(season, PROMISED)).setMaxResults(count)).stream()
                 .map(row -> new SeasonUnkept(
                         row.get("home_id", UUID.class),
+                        row.get("address", String.class),
                         row.get("agreement_id", UUID.class),
                         row.get("task_code", String.class),
                         new Wording(row.get("wording_en", String.class), row.get("wording_fr", String.class)),
@@ -87,9 +106,32 @@ public class SeasonVisits {
     }
 
     private Query over(Window season, String sql) {
+        WhichSeason own = which.today();
+        return over(sql, windows(season, WINDOWS))
+                .setParameter("late", own.takesLate(season))
+                .setParameter("tomorrow", own.tomorrow());
+    }
+
+    private Query over(String sql, List<Window> windows) {
         return rows.createNativeQuery(sql, Tuple.class)
-                .setParameter("from", season.from())
-                .setParameter("until", season.until());
+                .setParameter(
+                        "froms",
+                        windows.stream().map(one -> one.from().toString()).toArray(String[]::new))
+                .setParameter(
+                        "untils",
+                        windows.stream().map(one -> one.until().toString()).toArray(String[]::new));
+    }
+
+    /** The few windows of many visits, or promises, that go with the season. */
+    private List<Window> windows(Window season, String sql) {
+        WhichSeason own = which.today();
+        return tuples(rows.createNativeQuery(sql, Tuple.class)
+                        .setParameter("from", season.from())
+                        .setParameter("until", season.until()))
+                .stream()
+                .map(row -> new Window(row.get("f", LocalDate.class), row.get("u", LocalDate.class)))
+                .filter(window -> own.holds(season, window))
+                .toList();
     }
 
     @SuppressWarnings("unchecked")

@@ -22,9 +22,9 @@ public class VisitsShutOut {
     private static final String IN_SEASON = """
             select v.id, s.from_day, s.until_day from visit v
               join """ + HomesShut.TIMES + """
-             s on s.tenant_id = v.tenant_id and s.home_id = v.home_id and s.from_day < v.window_until
-              and (s.until_day is null or s.until_day > v.window_from)
-             where v.window_from >= :from and v.window_until <= :until
+             s on s.tenant_id = v.tenant_id and s.home_id = v.home_id and s.from_day < :until
+              and (s.until_day is null or s.until_day > :from)
+             where v.window_from < :until
                and not exists (select 1 from visit_ending e where e.tenant_id = v.tenant_id and e.visit_id = v.id)
             """;
 

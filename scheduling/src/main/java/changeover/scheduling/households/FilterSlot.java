@@ -1,6 +1,7 @@
 package changeover.scheduling.households;
 
 import changeover.contracts.catalogue.LabelInterval;
+import changeover.contracts.catalogue.PartSize;
 import changeover.scheduling.intervals.Limits;
 import java.util.Map;
 import java.util.Set;
@@ -9,6 +10,7 @@ import java.util.UUID;
 /**
  * A place for a filter in a home. Slots of the same thickness and the same class of filter are compared with each other.
  *
+ * @param size face and thickness, with the class where it is known, as the shelf is asked for them; empty where nobody read it
  * @param thickness inches as the register writes them; empty where nobody read it, and then the filter counts as thin
  * @param rating the filter's class (MERV); empty where nobody read it
  * @param labelMonths what the unit's own label says; 0 where it says nothing
@@ -27,7 +29,7 @@ public record FilterSlot(
                 id,
                 homeId,
                 name,
-                fits.getOrDefault("size", "").strip(),
+                PartSize.ofMachine("size", fits).map(PartSize::words).orElse(""),
                 fits.getOrDefault("thickness", "").strip(),
                 fits.getOrDefault("merv", "").strip(),
                 label.matches("[1-9]|[1-5]\\d|60") ? Integer.parseInt(label) : 0);

@@ -76,12 +76,22 @@ public class HouseholdRounds {
         if (!looks.takeBack(slot, look, today.day())) {
             return false;
         }
+        wordEnded(slot);
+        return true;
+    }
+
+    /** A list goes back to what was learned or sold; as it was sold, too, where no change is known. */
+    public void wordEnded(FilterSlot slot) {
         List<SlotSeen> seen = rhythms.seenOf(List.of(slot));
         follow(seen);
-        if (seen.getFirst().lastChange().isEmpty()) {
+        if (!follows(seen.getFirst())) {
             asSold(slot);
         }
-        return true;
+    }
+
+    /** What was decided is followed from the agreement's first day on, even where nobody knows of a change. */
+    private static boolean follows(SlotSeen slot) {
+        return slot.word() != null || slot.lastChange().isPresent();
     }
 
     /** The list of a filter of which no change is known any more. */
@@ -94,7 +104,7 @@ public class HouseholdRounds {
         }
     }
 
-    /** Lays the lists of these slots again; a slot of which no change is known stays as it was laid. */
+    /** Lays the lists of these slots again; one of which no change is known and nothing was decided stays as it was laid. */
     public void follow(Collection<FilterSlot> slots) {
         follow(rhythms.seenOf(slots));
     }
@@ -111,7 +121,7 @@ public class HouseholdRounds {
 
     private void follow(List<SlotSeen> all) {
         Map<UUID, SlotSeen> known = all.stream()
-                .filter(one -> one.lastChange().isPresent())
+                .filter(HouseholdRounds::follows)
                 .collect(Collectors.toMap(one -> one.slot().id(), Function.identity()));
         List<HouseholdAgain.Owing> owed = again
                 .owed(
@@ -135,7 +145,10 @@ public class HouseholdRounds {
                     slot.word() != null ? slot.word().cadence() : learned.getOrDefault(owing.unit(), owing.sold());
             Map<Due.Act, Wording> words =
                     cadence instanceof Cadence.LookThenChange ? OWN_RHYTHM : words(owing.taskCode(), own);
-            again.countFrom(owing, cadence, last(slot.lastChange().orElseThrow()), words, own.seasons(), today.day());
+            slot.lastChange()
+                    .ifPresentOrElse(
+                            told -> again.countFrom(owing, cadence, last(told), words, own.seasons(), today.day()),
+                            () -> again.countFromTheFirstDay(owing, cadence, words, own.seasons(), today.day()));
         }
     }
 

@@ -1,6 +1,7 @@
 package changeover.scheduling.stock;
 
 import changeover.contracts.catalogue.OwnCatalogue;
+import changeover.contracts.catalogue.PartSize;
 import changeover.contracts.catalogue.TradeUnit;
 import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Wording;
@@ -8,9 +9,9 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -93,12 +94,20 @@ public class Parts {
                 == 1;
     }
 
-    /** The one of a kind that fits; empty when the business carries none of that size. */
+    /**
+     * The one of a kind that fits, however its size is written: first one that says a class too, last one that any will do for;
+     * empty when the business carries none of that size.
+     */
     public static Optional<KnownPart> fitting(List<KnownPart> known, String kind, @Nullable String size) {
+        PartSize asked = size == null ? null : PartSize.of(size);
         return known.stream()
                 .filter(part -> kind.equals(part.kind()))
-                .filter(part -> part.size() == null || Objects.equals(part.size(), size))
-                .findFirst();
+                .filter(part -> part.which().isEmpty()
+                        || (asked != null && part.which().orElseThrow().fits(asked)))
+                .min(Comparator.comparing((KnownPart part) -> part.which().isEmpty())
+                        .thenComparing(part -> asked == null
+                                || !asked.saysClass()
+                                || part.which().filter(PartSize::saysClass).isEmpty()));
     }
 
     private List<KnownPart> read(String sql, Map<String, Object> facts) {

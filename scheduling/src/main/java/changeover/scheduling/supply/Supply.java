@@ -7,6 +7,7 @@ import changeover.contracts.catalogue.Due;
 import changeover.contracts.catalogue.History;
 import changeover.contracts.catalogue.OwnCatalogue;
 import changeover.contracts.catalogue.PartKind;
+import changeover.contracts.catalogue.PartSize;
 import changeover.contracts.catalogue.Task;
 import changeover.scheduling.households.FilterSlots;
 import changeover.scheduling.households.SlotRhythm;
@@ -74,6 +75,7 @@ public class Supply {
                 .map(SupplyRows.Promised::unit)
                 .collect(Collectors.toUnmodifiableSet());
         Map<Sized, Heap> heaps = new TreeMap<>(Comparator.comparing(Sized::kind).thenComparing(Sized::size));
+        List<KnownPart> carried = parts.all();
         Set<YearsSupply.Unknown> unknown = new LinkedHashSet<>();
         for (SupplyRows.Promised one : promised) {
             Task task = taking.get(one.task());
@@ -88,15 +90,14 @@ public class Supply {
                         unknown.add(new YearsSupply.Unknown(task.wording(), kind.wording()));
                     }
                     if (!uses.isEmpty()) {
-                        Heap heap =
-                                heaps.computeIfAbsent(new Sized(kind.code(), size(kind, one.fits())), _ -> new Heap());
+                        Heap heap = heaps.computeIfAbsent(sized(kind, one.fits(), carried), _ -> new Heap());
                         heap.uses.addAll(uses);
                         heap.homes.add(one.home());
                     }
                 });
             }
         }
-        return new YearsSupply(year, lines(heaps, year, own), List.copyOf(unknown));
+        return new YearsSupply(year, lines(heaps, year, own, carried), List.copyOf(unknown));
     }
 
     private static boolean isOfItsSlot(SupplyRows.Promised one, @Nullable SlotRhythm filter) {
@@ -153,12 +154,20 @@ public class Supply {
                 .toList();
     }
 
-    private static String size(PartKind kind, Map<String, String> fits) {
-        return kind.fits() == null ? "" : fits.getOrDefault(kind.fits(), "");
+    /** What one part fits is counted together: it is bought against what lies there of it once. */
+    private static Sized sized(PartKind kind, Map<String, String> fits, List<KnownPart> carried) {
+        Optional<String> asked = PartSize.ofMachine(kind.fits(), fits).map(PartSize::words);
+        Optional<KnownPart> part = Parts.fitting(carried, kind.code(), asked.orElse(null));
+        return new Sized(
+                kind.code(),
+                part.flatMap(KnownPart::which)
+                        .map(PartSize::words)
+                        .or(() -> asked)
+                        .orElse(""));
     }
 
-    private List<YearsSupply.Line> lines(Map<Sized, Heap> heaps, Window year, OwnCatalogue.Own own) {
-        List<KnownPart> carried = parts.all();
+    private static List<YearsSupply.Line> lines(
+            Map<Sized, Heap> heaps, Window year, OwnCatalogue.Own own, List<KnownPart> carried) {
         List<YearsSupply.Line> lines = new ArrayList<>();
         heaps.forEach((sized, heap) -> {
             PartKind kind = own.catalogue().findPart(sized.kind()).orElseThrow();

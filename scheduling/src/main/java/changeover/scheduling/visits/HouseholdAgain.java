@@ -34,9 +34,10 @@ public class HouseholdAgain {
 
     private static final String OWED = """
             select p.agreement_id, a.home_id, p.equipment_id, p.task_code, cast(p.cadence as text) as cadence, a.term_from,
-              a.term_until
+              a.term_until, greatest(a.term_from, o.day) as begins
               from agreement_promise p
               join agreement a on a.tenant_id = p.tenant_id and a.id = p.agreement_id
+              left join agreement_taken_over o on o.tenant_id = a.tenant_id and o.agreement_id = a.id
               join year_planned y on y.tenant_id = a.tenant_id and y.agreement_id = a.id
              where a.tenant_id = current_tenant() and a.home_id in :homes and a.term_until > :day
                and p.who = 'household' and p.equipment_id in :units
@@ -84,10 +85,18 @@ public class HouseholdAgain {
     /**
      * What a household owes one machine under one agreement, as it was sold.
      *
+     * @param begins the first day of the agreement here: of its term, or of the take-over
      * @param shut when the home is
      */
     public record Owing(
-            UUID agreementId, UUID homeId, UUID unit, String taskCode, Cadence sold, Term term, ShutTimes shut) {}
+            UUID agreementId,
+            UUID homeId,
+            UUID unit,
+            String taskCode,
+            Cadence sold,
+            Term term,
+            LocalDate begins,
+            ShutTimes shut) {}
 
     /** The last time and who had done it. */
     public record Last(LocalDate day, String by) {}
@@ -112,6 +121,7 @@ public class HouseholdAgain {
                         row.get("task_code", String.class),
                         Cadence.ofJson(row.get("cadence", String.class)),
                         new Term(row.get("term_from", LocalDate.class), row.get("term_until", LocalDate.class)),
+                        row.get("begins", LocalDate.class),
                         shut.getOrDefault(row.get("home_id", UUID.class), ShutTimes.NEVER)))
                 .toList();
     }
@@ -133,16 +143,34 @@ public class HouseholdAgain {
         if (!cadence.countsFromLastTime()) {
             return;
         }
-        Term rest = PromisesLeft.rest(owing.term(), today);
         of(DONE_WITH_IT, owing)
                 .setParameter("last", last.day())
                 .setParameter("by", last.by())
                 .setParameter("month", last.day().minusMonths(1))
                 .executeUpdate();
+        lay(owing, cadence, last.day(), words, rules, today);
+    }
+
+    /** Nobody knows when it was last done: what was decided counts from the first day of the agreement here. */
+    public void countFromTheFirstDay(
+            Owing owing, Cadence cadence, Map<Due.Act, Wording> words, SeasonRules rules, LocalDate today) {
+        if (cadence.countsFromLastTime()) {
+            lay(owing, cadence, owing.begins(), words, rules, today);
+        }
+    }
+
+    private void lay(
+            Owing owing,
+            Cadence cadence,
+            LocalDate from,
+            Map<Due.Act, Wording> words,
+            SeasonRules rules,
+            LocalDate today) {
+        Term rest = PromisesLeft.rest(owing.term(), today);
         rows.flush();
         store(
                 owing,
-                cadence.duesIn(rest, History.doneOn(last.day()), rules).stream()
+                cadence.duesIn(rest, History.doneOn(from), rules).stream()
                         .filter(due -> rest.contains(due.on()))
                         .map(due -> OpenDays.of(due, owing.shut()))
                         .toList(),

@@ -82,6 +82,36 @@ class HouseholdRhythmTest extends HouseholdTold {
     }
 
     @Test
+    void a_word_is_followed_from_the_agreements_first_day_where_nobody_knows_of_a_change() {
+        At at = open("1");
+        List<String> sold = said(at, "filter-thin", SOLD);
+        clock.setDay(SOLD.plusDays(3));
+        shop.in(at.tenant(), () -> {
+            intervals.keep(new Interval(
+                    "filter-thin",
+                    at.slot(),
+                    new Cadence.LookThenChange(56, 84),
+                    "a new house, no dust yet",
+                    null,
+                    new Interval.Decided("Ida Roe, the owner", SOLD.plusDays(3))));
+            rounds.follow(List.of(slots.find(at.slot()).orElseThrow()));
+            return 0;
+        });
+        assertEquals(
+                List.of(SOLD.plusDays(56) + " check", SOLD.plusDays(84) + " replace", SOLD.plusDays(84 + 56) + " check")
+                        .stream()
+                        .map(day -> day.substring(5))
+                        .toList(),
+                said(at, "filter-thin", SOLD.plusDays(4)).subList(0, 3));
+        shop.in(at.tenant(), () -> {
+            assertTrue(intervals.forget("filter-thin", at.slot()));
+            rounds.wordEnded(slots.find(at.slot()).orElseThrow());
+            return 0;
+        });
+        assertEquals(sold.subList(1, 5), said(at, "filter-thin", SOLD).subList(1, 5), "back to what was sold");
+    }
+
+    @Test
     void what_is_sold_next_counts_from_the_last_change() {
         At at = open("1");
         tell(at, LocalDate.of(2026, 12, 20), "clean", true);

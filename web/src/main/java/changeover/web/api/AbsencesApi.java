@@ -33,14 +33,19 @@ public class AbsencesApi {
     /**
      * What becomes of one visit.
      *
-     * @param technician who makes it on the same day; null where it goes back to the season
+     * @param along whether they only went along: whoever leads keeps it
+     * @param technician who makes it on the same day, or goes along instead; null where it goes back to the season, or wants
+     *     somebody else to go along
+     * @param second who goes along too, where two must go and nobody did yet; else null
      * @param starts when it begins then; null where it goes back
      */
     public record Share(
             UUID visit,
             LocalTime was,
             boolean told,
+            boolean along,
             @Nullable UUID technician,
+            @Nullable UUID second,
             @Nullable LocalTime starts) {}
 
     public record AbsenceDocument(LocalDate day, UUID person, List<Share> visits) {}
@@ -93,7 +98,9 @@ public class AbsencesApi {
                 one.visit(),
                 Minutes.time(one.was()),
                 one.told(),
+                one.along(),
                 one.technician(),
+                one.second(),
                 one.technician() == null ? null : Minutes.time(one.starts()));
     }
 

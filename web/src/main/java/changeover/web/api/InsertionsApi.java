@@ -34,16 +34,29 @@ public class InsertionsApi {
      * One way.
      *
      * @param shown the number that says yes to it
+     * @param second who goes along where two must go; else null
+     * @param onCall whether somebody of them is on call then, and works no other hours
      * @param road minutes more on the road; below nought where it is less
      * @param later minutes that others begin later, all together
      */
     public record Way(
-            int shown, UUID technician, LocalTime starts, LocalTime ends, int road, int later, List<Moved> moved) {}
+            int shown,
+            UUID technician,
+            @Nullable UUID second,
+            boolean onCall,
+            LocalTime starts,
+            LocalTime ends,
+            int road,
+            int later,
+            List<Moved> moved) {}
 
     public record Moved(UUID visit, LocalTime from, LocalTime to) {}
 
-    /** @param roads crow, table, or crow_for_table where the table of roads has not answered */
-    public record WaysDocument(UUID visit, LocalDate day, String roads, List<Way> ways) {}
+    /**
+     * @param roads crow, table, or crow_for_table where the table of roads has not answered
+     * @param people how many must go
+     */
+    public record WaysDocument(UUID visit, LocalDate day, String roads, int people, List<Way> ways) {}
 
     public record TakenDocument(HourDocument appointment, List<Moved> moved) {}
 
@@ -76,6 +89,7 @@ public class InsertionsApi {
                 id,
                 day,
                 ways.roads().code(),
+                ways.people(),
                 ways.offers().stream().map(InsertionsApi::way).toList());
     }
 
@@ -101,6 +115,8 @@ public class InsertionsApi {
         return new Way(
                 FittingIn.shown(offer),
                 offer.technician(),
+                offer.second().orElse(null),
+                offer.onCall(),
                 Minutes.time(offer.starts()),
                 Minutes.time(offer.ends()),
                 offer.road(),

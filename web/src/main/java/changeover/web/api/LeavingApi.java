@@ -42,10 +42,15 @@ public class LeavingApi {
             @Nullable UUID van,
             List<VansLeft.Lying> lying) {}
 
-    /** @param technician null, with the hour, where it went back to the season */
+    /**
+     * @param along whether they only went along: whoever leads keeps it
+     * @param technician who makes it, or goes along instead; null, with the hour, where it went back to the season or wants somebody
+     *     else to go along
+     */
     public record Handed(
             LocalDate day,
             UUID visit,
+            boolean along,
             @Nullable UUID technician,
             @Nullable LocalTime starts) {}
 
@@ -108,7 +113,7 @@ public class LeavingApi {
 
     private static Handed handed(LocalDate day, SharedOut.Share one) {
         boolean back = one.technician() == null;
-        return new Handed(day, one.visit(), one.technician(), back ? null : Minutes.time(one.starts()));
+        return new Handed(day, one.visit(), one.along(), one.technician(), back ? null : Minutes.time(one.starts()));
     }
 
     private LeavingDocument document(Membership member) {

@@ -108,6 +108,7 @@ public class RhythmsApi {
             if (asked.yes("end")) {
                 asked.nothingElse().understood();
                 intervals.forget(slot.taskCode(), slot.id());
+                rounds.wordEnded(slot);
                 return followed(slot);
             }
             int look = asked.whole("lookAfterDays", 7, LONGEST_DAYS);

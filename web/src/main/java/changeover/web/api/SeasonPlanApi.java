@@ -49,7 +49,7 @@ public class SeasonPlanApi {
      * The season's answer.
      *
      * @param counts how many visits in each state: unplaced, placed, closed, cancelled, no_access, not_kept
-     * @param visits those whose whole window lies in the season
+     * @param visits those that go with the season, and what is late and waits where it takes that
      * @param unkept promises of the season that no visit keeps, with why
      */
     public record PlanDocument(

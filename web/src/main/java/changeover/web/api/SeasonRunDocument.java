@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param state running, halted or done
  * @param waiting visits that waited when it began
  * @param rounds of the search that are behind it, of {@code allRounds}
- * @param allKept whether every promise can be kept; null while it runs
+ * @param allKept whether every visit found a day; null while it runs
  * @param technicianDays how many days of somebody more would keep what a day more can keep; null while it runs
  * @param drivingMinutes that the days add; null while it runs
  * @param accepted how many of its days were given

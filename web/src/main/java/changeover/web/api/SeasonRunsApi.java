@@ -8,6 +8,7 @@ import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Role;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Refusal;
+import changeover.scheduling.dayplan.season.SeasonAcceptance;
 import changeover.scheduling.dayplan.season.SeasonQuestion;
 import changeover.scheduling.dayplan.season.SeasonRun;
 import changeover.scheduling.dayplan.season.SeasonRunReading;
@@ -26,6 +27,7 @@ import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.core.Response;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -48,11 +50,23 @@ public class SeasonRunsApi {
     private static final Map<String, DayOfWeek> WEEKDAYS = Stream.of(DayOfWeek.values())
             .collect(Collectors.toMap(day -> day.name().toLowerCase(Locale.ROOT), Function.identity()));
 
+    /**
+     * A day that was not given.
+     *
+     * @param why past, window_moved, home_shut, left, day_off or hour_taken
+     */
+    public record Left(UUID visit, LocalDate day, LocalTime starts, String why) {}
+
+    public record AcceptedDocument(UUID run, int given, List<Left> leftOut) {}
+
     @Inject
     Seasons seasons;
 
     @Inject
     SeasonRuns runs;
+
+    @Inject
+    SeasonAcceptance acceptance;
 
     @Inject
     SeasonRunReading reading;
@@ -119,7 +133,10 @@ public class SeasonRunsApi {
         });
     }
 
-    /** Gives the days of the answer: of all visits, or of those that {@code visits} names. */
+    /**
+     * Gives the days of the answer: of all visits, or of those that {@code visits} names. What cannot be given any more stands in
+     * {@code leftOut}.
+     */
     @POST
     @Path("{run}/acceptance")
     public Response accept(
@@ -133,8 +150,17 @@ public class SeasonRunsApi {
             @Nullable
             Set<UUID> visits = asked.value("visits") == null ? null : new HashSet<>(AskedTexts.ids(asked, "visits"));
             asked.nothingElse().understood();
-            int given = runs.accept(run, visits);
-            return Once.Answer.done(Map.of("run", run, "given", given));
+            SeasonAcceptance.Accepted accepted = acceptance.accept(run, visits);
+            return Once.Answer.done(new AcceptedDocument(
+                    run,
+                    accepted.given(),
+                    accepted.leftOut().stream()
+                            .map(one -> new Left(
+                                    one.visit(),
+                                    one.day(),
+                                    one.starts(),
+                                    one.why().code()))
+                            .toList()));
         });
     }
 

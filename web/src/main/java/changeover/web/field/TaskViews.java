@@ -171,8 +171,7 @@ class TaskViews {
         List<String> kinds = task.parts().stream().map(Task.PartUse::part).toList();
         return known.stream()
                 .sorted(Comparator.comparing(part -> !kinds.contains(part.kind())
-                        || (part.size() != null
-                                && (machine == null || !machine.fits().containsValue(part.size())))))
+                        || (part.size() != null && (machine == null || !part.goesInto(machine.fits())))))
                 .map(part -> new TaskView.Choice(
                         part.code(),
                         part.name().in(locale) + " ("

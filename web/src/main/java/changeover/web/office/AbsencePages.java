@@ -40,7 +40,15 @@ import java.util.stream.Collectors;
 @RolesAllowed({"owner", "office"})
 public class AbsencePages {
 
-    public record Line(UUID visit, String home, String was, boolean told, String goesTo, String hour) {}
+    public record Line(
+            UUID visit,
+            String home,
+            String was,
+            boolean told,
+            boolean along,
+            String goesTo,
+            String second,
+            String hour) {}
 
     public record View(LocalDate day, String title, UUID person, String name, List<Line> lines) {}
 
@@ -110,7 +118,9 @@ public class AbsencePages {
                         homes.getOrDefault(one.visit(), ""),
                         DayOrderPages.hour(one.was()),
                         one.told(),
+                        one.along(),
                         one.technician() == null ? "" : names.getOrDefault(one.technician(), ""),
+                        one.second() == null ? "" : names.getOrDefault(one.second(), ""),
                         DayOrderPages.hour(one.starts())))
                 .toList();
         String title = DayWords.of(frame.locale()).withWeekday(day);

@@ -73,6 +73,15 @@ public interface ChangedWords {
     @Message("No technician with its tickets can take it on this day without moving an hour that was told.")
     String no_way();
 
+    @Message("Two must go, and no two of the crew with its tickets are free at the same hour on this day.")
+    String no_way_for_two();
+
+    @Message("Two go together: each way names both, at one hour.")
+    String two_go();
+
+    @Message("on call, outside the hours of the crew")
+    String on_call();
+
     @Message("{name}, {starts} to {ends}")
     String way(String name, String starts, String ends);
 
@@ -98,6 +107,15 @@ public interface ChangedWords {
 
     @Message("goes to {name}, {hour}")
     String goes_to(String name, String hour);
+
+    @Message("goes to {name} and {second}, {hour}")
+    String goes_to_two(String name, String second, String hour);
+
+    @Message("{name} goes along instead")
+    String goes_along(String name);
+
+    @Message("stays with whoever leads, and wants somebody else to go along")
+    String wants_second();
 
     @Message("goes back to the season")
     String goes_back();

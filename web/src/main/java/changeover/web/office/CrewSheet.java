@@ -14,6 +14,7 @@ import changeover.scheduling.dayplan.Roster;
 import changeover.scheduling.dayplan.Rosters;
 import changeover.scheduling.dayplan.TechnicianBase;
 import changeover.scheduling.dayplan.TechnicianBases;
+import changeover.scheduling.dayplan.change.DaysAway;
 import changeover.scheduling.stock.StockPlace;
 import changeover.scheduling.stock.StockPlaces;
 import changeover.web.session.Frame;
@@ -45,8 +46,6 @@ class CrewSheet {
     /** A weekday with the names of its two fields. */
     public record Weekday(String words, String starts, String ends) {}
 
-    public record Off(UUID id, String day, String why, boolean whole) {}
-
     /** @param expires the last day in words, empty where it has none */
     public record Card(String kind, String number, String expires, boolean over, boolean soon) {}
 
@@ -55,6 +54,7 @@ class CrewSheet {
     /**
      * @param usual whether the usual hours hold, since none were written
      * @param seen the hours as they stand, which a form must name to change them
+     * @param booked days off on which they have visits all the same
      * @param baseVersion the edition of where the day begins; -1 while nothing is written
      * @param van the name of their van; empty while there is none
      */
@@ -65,7 +65,8 @@ class CrewSheet {
             boolean usual,
             String seen,
             List<Weekday> week,
-            List<Off> off,
+            List<DaysOffInWords.Off> off,
+            List<DaysOffInWords.Booked> booked,
             List<Card> cards,
             int baseVersion,
             String van,
@@ -92,6 +93,9 @@ class CrewSheet {
 
     @Inject
     Rosters rosters;
+
+    @Inject
+    DaysAway away;
 
     @Inject
     ChosenHolidays holidays;
@@ -154,14 +158,13 @@ class CrewSheet {
                 Stream.of(DayOfWeek.values())
                         .map(day -> weekday(day, frame.locale()))
                         .toList(),
-                rosters.daysOff(coming).stream()
-                        .filter(day -> day.personId().map(person::equals).orElse(true))
-                        .map(day -> new Off(
-                                day.id(),
-                                frame.inWords(day.day()),
-                                day.why(),
-                                day.personId().isEmpty()))
-                        .toList(),
+                DaysOffInWords.runs(
+                        rosters.daysOff(coming).stream()
+                                .filter(day ->
+                                        day.personId().map(person::equals).orElse(true))
+                                .toList(),
+                        frame),
+                DaysOffInWords.booked(away.booked(person, frame.today()), frame),
                 people.ticketsOf(person).stream()
                         .map(ticket -> card(ticket, frame))
                         .toList(),

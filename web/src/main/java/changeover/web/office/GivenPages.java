@@ -2,6 +2,8 @@ package changeover.web.office;
 
 import changeover.contracts.customers.Home;
 import changeover.contracts.customers.Homes;
+import changeover.scheduling.households.FilterSlot;
+import changeover.scheduling.households.FilterSlots;
 import changeover.scheduling.stock.KnownPart;
 import changeover.scheduling.stock.Parts;
 import changeover.scheduling.stock.PartsGiven;
@@ -29,9 +31,11 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.math.BigDecimal;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 /** Filters and pads that a home gets between visits, left at the door or posted: out of stock, and of those that its plan gives. */
 @Path("/{slug}/homes/{home}/given")
@@ -57,6 +61,8 @@ public class GivenPages {
         private Pages() {}
     }
 
+    private static final String FILTER = "filter";
+
     @Inject
     Frames frames;
 
@@ -71,6 +77,9 @@ public class GivenPages {
 
     @Inject
     Parts parts;
+
+    @Inject
+    FilterSlots slots;
 
     @Inject
     StockPlaces places;
@@ -106,6 +115,22 @@ public class GivenPages {
                 refusals -> page(home, Said.again(typed, refusals, frames.locale())));
     }
 
+    /** What goes into a filter slot of the home comes first. */
+    private List<KnownPart> known(UUID home) {
+        List<String> sizes = slots.ofHomes(List.of(home)).stream()
+                .map(FilterSlot::size)
+                .filter(size -> !size.isEmpty())
+                .toList();
+        List<KnownPart> all = parts.all();
+        Set<String> first = sizes.stream()
+                .flatMap(size -> Parts.fitting(all, FILTER, size).stream())
+                .map(KnownPart::code)
+                .collect(Collectors.toSet());
+        return all.stream()
+                .sorted(Comparator.comparing(part -> !first.contains(part.code())))
+                .toList();
+    }
+
     private TemplateInstance page(UUID id, Said form) {
         Frame frame = frames.of(Tab.HOMES);
         Home home = homes.get(id).orElseThrow(NotFoundException::new);
@@ -123,7 +148,7 @@ public class GivenPages {
                                         one.how() == PartsGiven.How.POSTED,
                                         one.place()))
                                 .toList(),
-                        parts.all().stream()
+                        known(id).stream()
                                 .map(part -> new Choice(part.code(), part.name().in(frame.locale())))
                                 .toList(),
                         places.all().stream()

@@ -49,8 +49,20 @@ public class InsertionPages {
 
     public record Moved(String home, String from, String to) {}
 
-    /** @param shown tells this way from any other; it comes back with the yes */
-    public record Way(int shown, String name, String starts, String ends, int road, int later, List<Moved> moved) {
+    /**
+     * @param shown tells this way from any other; it comes back with the yes
+     * @param second who goes along; empty where one goes alone
+     */
+    public record Way(
+            int shown,
+            String name,
+            String second,
+            boolean onCall,
+            String starts,
+            String ends,
+            int road,
+            int later,
+            List<Moved> moved) {
 
         /** Where its fields stand on the page. */
         public String spot() {
@@ -62,7 +74,15 @@ public class InsertionPages {
      * @param told whether the customer was told the hour that the visit has, so that it moves for a reason only
      * @param crow whether roads are as the crow flies since the table of roads has not answered
      */
-    public record View(UUID visit, String home, String day, boolean told, boolean crow, List<Way> ways, boolean shut) {}
+    public record View(
+            UUID visit,
+            String home,
+            String day,
+            boolean told,
+            boolean crow,
+            boolean two,
+            List<Way> ways,
+            boolean shut) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
@@ -147,6 +167,7 @@ public class InsertionPages {
                         frame.inWords(day),
                         told.isTold(id),
                         ways.roads() == Drives.By.CROW_FOR_TABLE,
+                        ways.people() > 1,
                         ways.offers().stream()
                                 .map(offer -> way(offer, names, homes))
                                 .toList(),
@@ -158,6 +179,8 @@ public class InsertionPages {
         return new Way(
                 FittingIn.shown(offer),
                 names.getOrDefault(offer.technician(), ""),
+                offer.second().map(second -> names.getOrDefault(second, "")).orElse(""),
+                offer.onCall(),
                 DayOrderPages.hour(offer.starts()),
                 DayOrderPages.hour(offer.ends()),
                 Math.max(0, offer.road()),

@@ -41,7 +41,7 @@ public interface LeavingWords {
     String hand_over();
 
     @Message(
-            "Whoever was told an hour keeps it with another technician, nobody else is moved, and what finds no place goes back to the season. Each customer is listed to be rung; where they only went along, somebody else must be named.")
+            "Whoever was told an hour keeps it with another technician, nobody else is moved, and what finds no place goes back to the season. Each customer is listed to be rung; where they only went along, somebody else who is free goes along, or must be named.")
     String hand_over_means();
 
     @Message("Nothing has a day after it.")

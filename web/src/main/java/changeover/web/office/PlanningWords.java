@@ -10,7 +10,7 @@ public interface PlanningWords {
     String heading();
 
     @Message(
-            "Every visit of the season that waits gets a day, an hour and a technician: the most urgent first, neighbours on one day, no week crammed while another is empty. Or you are told which promises cannot be kept, and what would keep them. Asking changes nothing; days are given when you accept them.")
+            "Every open visit whose days meet those of the season gets a day, an hour and a technician: the most urgent first, neighbours on one day, no week crammed while another is empty. What is late goes first into the season that is under way. Or you are told which visits find no day, and what would give them one. Asking changes nothing; days are given when you accept them.")
     String lead();
 
     @Message("Season")
@@ -92,10 +92,48 @@ public interface PlanningWords {
     @Message("Stop and keep what was found")
     String halt();
 
-    @Message("{#if visits == 1}The promise is kept.{#else}All {visits} promises are kept.{/if}")
+    @Message("{#if visits == 1}The visit has its day.{#else}All {visits} visits have a day.{/if}")
     String all_kept(int visits);
 
-    @Message("{left} of {visits} {#if visits == 1}promise{#else}promises{/if} cannot be kept.")
+    @Message(
+            "{#if count == 1}One of them is late, its days are over: it stands{#else}{count} of them are late, their days are over: they stand{/if} in the first days.")
+    String late(int count);
+
+    @Message("Every promise of the season has its visit.")
+    String promises_kept();
+
+    @Message(
+            "{#if count == 1}One promise of the season is kept by no visit.{#else}{count} promises of the season are kept by no visit.{/if}")
+    String promises_unkept(int count);
+
+    @Message("Promises that no visit keeps")
+    String promises();
+
+    @Message("Days that cannot be given any more")
+    String left_out_title();
+
+    @Message("These visits wait for another day; all the others are given. Plan the season again to find them one.")
+    String left_out_lead();
+
+    @Message("the hour is over")
+    String why_past();
+
+    @Message("the days of the visit were moved")
+    String why_window_moved();
+
+    @Message("the home is shut on that day")
+    String why_home_shut();
+
+    @Message("somebody who would go works here no more by then")
+    String why_left();
+
+    @Message("somebody who would go does not work on that day")
+    String why_day_off();
+
+    @Message("the hour was given away meanwhile")
+    String why_hour_taken();
+
+    @Message("{left} of {visits} {#if visits == 1}visit finds{#else}visits find{/if} no day.")
     String not_kept(int left, int visits);
 
     @Message(

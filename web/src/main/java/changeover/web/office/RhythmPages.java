@@ -168,7 +168,7 @@ public class RhythmPages {
                     if (!intervals.forget(slot.taskCode(), slot.id())) {
                         throw new NotFoundException();
                     }
-                    rounds.follow(List.of(slot));
+                    rounds.wordEnded(slot);
                     return SaidOnce.at(path(), "kept");
                 },
                 refusals -> page(Said.again(typed, refusals, frames.locale())));

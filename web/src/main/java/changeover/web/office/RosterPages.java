@@ -1,8 +1,10 @@
 package changeover.web.office;
 
+import changeover.contracts.calendar.Window;
 import changeover.contracts.words.Refusal;
 import changeover.scheduling.dayplan.Roster;
 import changeover.scheduling.dayplan.Rosters;
+import changeover.scheduling.dayplan.change.DaysAway;
 import changeover.web.session.Desk;
 import changeover.web.session.Frames;
 import changeover.web.session.Said;
@@ -45,6 +47,9 @@ public class RosterPages {
     @Inject
     Rosters rosters;
 
+    @Inject
+    DaysAway away;
+
     @GET
     @Transactional
     public TemplateInstance read(@PathParam("person") UUID person) {
@@ -83,9 +88,14 @@ public class RosterPages {
                 () -> {
                     var _ = sheet.member(person);
                     LocalDate day = typed.day("day");
+                    LocalDate said = typed.dayOrNone("last");
+                    LocalDate last = said == null ? day : said;
                     String why = typed.text("why", 200);
+                    if (typed.refusals().isEmpty() && last.isBefore(day)) {
+                        typed.refuse(Refusal.of("visit.last-before-first").at("last"));
+                    }
                     typed.understood();
-                    rosters.takeOff(typed.ticked("closed") ? null : person, day, why);
+                    away.takeOff(typed.ticked("closed") ? null : person, Window.ofDays(day, last), why);
                     return SaidOnce.at(path(slug, person), "kept");
                 },
                 refusals -> page(person, sheet.written(person).hours(), Said.again(typed, refusals, frames.locale())));
@@ -93,11 +103,18 @@ public class RosterPages {
 
     @POST
     @Path("days/{off}/removal")
-    public Response work(@PathParam("slug") String slug, @PathParam("person") UUID person, @PathParam("off") UUID off) {
+    public Response work(
+            @PathParam("slug") String slug,
+            @PathParam("person") UUID person,
+            @PathParam("off") UUID off,
+            MultivaluedMap<String, String> fields) {
+        var typed = new Typed(fields);
         return desk.answer(
                 () -> {
                     var _ = sheet.member(person);
-                    if (!rosters.workAfterAll(person, off)) {
+                    LocalDate last = typed.dayOrNone("last");
+                    typed.understood();
+                    if (!away.workAfterAll(person, off, last)) {
                         throw new NotFoundException();
                     }
                     return SaidOnce.at(path(slug, person), "kept");

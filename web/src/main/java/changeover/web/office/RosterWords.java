@@ -34,13 +34,25 @@ public interface RosterWords {
     @Message("whole business")
     String whole();
 
-    @Message("Day")
+    @Message("First day")
     String day();
+
+    @Message("Last day, where there are several")
+    String last();
+
+    @Message("Booked on days off")
+    String booked();
+
+    @Message("These visits stand on days that are not worked. Share each day out: whoever was told an hour keeps it.")
+    String booked_lead();
+
+    @Message("Share this day out")
+    String share_out();
 
     @Message("What for")
     String why();
 
-    @Message("The whole business is closed that day")
+    @Message("The whole business is closed then")
     String closed();
 
     @Message("Add the day off")
@@ -70,8 +82,8 @@ public interface RosterWords {
     @Message("Where the day begins and ends")
     String base();
 
-    @Message(
-            "The drives of a day are reckoned from here and back. While nothing is written, the day begins at the shop.")
+    @Message("The drives of a day are reckoned from here and back. While nothing is written, the day begins at the"
+            + " shop.")
     String base_lead();
 
     @Message("Address")

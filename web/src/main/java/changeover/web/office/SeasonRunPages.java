@@ -1,6 +1,8 @@
 package changeover.web.office;
 
 import changeover.contracts.calendar.Window;
+import changeover.scheduling.dayplan.SeasonVisits;
+import changeover.scheduling.dayplan.season.SeasonAcceptance;
 import changeover.scheduling.dayplan.season.SeasonRun;
 import changeover.scheduling.dayplan.season.SeasonRunReading;
 import changeover.scheduling.dayplan.season.SeasonRuns;
@@ -57,9 +59,18 @@ public class SeasonRunPages {
     /** One technician's day of the answer. */
     public record Road(String day, String technician, List<Stop> stops) {}
 
+    /** A promise that no visit keeps. */
+    public record Broken(UUID homeId, String home, String last, String task, String why) {}
+
+    /** A day that cannot be given any more. */
+    public record Gone(UUID visit, String home, String day, String why) {}
+
     /** The answer; null while it runs. */
     public record Answer(
             SeasonRunInWords.More more,
+            int late,
+            List<Broken> broken,
+            List<Gone> gone,
             List<Unkept> unkept,
             String svg,
             List<Week> weeks,
@@ -84,6 +95,12 @@ public class SeasonRunPages {
 
     @Inject
     SeasonRuns runs;
+
+    @Inject
+    SeasonAcceptance acceptance;
+
+    @Inject
+    SeasonVisits visits;
 
     @Inject
     SeasonRunReading reading;
@@ -118,8 +135,11 @@ public class SeasonRunPages {
         return desk.answer(
                 () -> {
                     var _ = known(run);
-                    runs.accept(run, typed.ticked("some") ? visits(typed) : null);
-                    return SaidOnce.at("/" + slug + "/season/plans/" + run + week(fields), "days-given");
+                    int given = acceptance
+                            .accept(run, typed.ticked("some") ? visits(typed) : null)
+                            .given();
+                    String page = "/" + slug + "/season/plans/" + run + week(fields);
+                    return given == 0 ? page : SaidOnce.at(page, "days-given");
                 },
                 refusals -> page(run, day(fields.getFirst("week")), Said.again(typed, refusals, frames.locale())));
     }
@@ -171,6 +191,22 @@ public class SeasonRunPages {
         PlanningChart chart = new PlanningChart(weeks, unkept);
         return new Answer(
                 inWords.more(reading.more(run.id()), frame),
+                reading.late(run.id()),
+                visits.unkept(run.question().days(), MOST).stream()
+                        .map(one -> new Broken(
+                                one.home(),
+                                one.address(),
+                                frame.brief(one.last()),
+                                one.wording().in(frame.locale()),
+                                one.why().in(frame.locale())))
+                        .toList(),
+                acceptance.leftOut(run.id()).stream()
+                        .map(one -> new Gone(
+                                one.visit(),
+                                one.home(),
+                                frame.brief(one.day()) + ", " + one.starts(),
+                                one.why().code()))
+                        .toList(),
                 unkept.stream()
                         .limit(SHOWN)
                         .map(one -> new Unkept(

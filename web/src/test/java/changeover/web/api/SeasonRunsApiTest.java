@@ -209,7 +209,7 @@ class SeasonRunsApiTest {
                     .get(path)
                     .then()
                     .statusCode(200)
-                    .body(containsString(french ? "4 promesses sur 8" : "4 of 8 promises"))
+                    .body(containsString(french ? "4 visites sur 8" : "4 of 8 visits find no day"))
                     .body(containsString(french ? "2 jours-technicien de plus" : "2 technician-days more"))
                     .body(containsString("Mika Tarn"));
             post(

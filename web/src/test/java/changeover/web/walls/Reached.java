@@ -58,6 +58,7 @@ class Reached {
             Map.entry("people/id", "membership.person_id"),
             Map.entry("people/part", "home_part.id"),
             Map.entry("days/off", "day_off.id"),
+            Map.entry("days-off/off", "day_off.id"),
             Map.entry("kinds/own", "own_kind.id"),
             Map.entry("tasks/own", "own_task.id"),
             Map.entry("codes", "access_code.id"),

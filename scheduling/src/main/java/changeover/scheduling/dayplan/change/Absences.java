@@ -1,5 +1,6 @@
 package changeover.scheduling.dayplan.change;
 
+import changeover.contracts.calendar.Window;
 import changeover.scheduling.dayplan.DayPlan;
 import changeover.scheduling.dayplan.DayPlans;
 import changeover.scheduling.dayplan.HourMoves;
@@ -12,6 +13,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Somebody is ill: the visits of their day are shared out or given back, and whoever must hear of it is written down. */
@@ -33,7 +35,7 @@ public class Absences {
     @Inject
     Rosters rosters;
 
-    /** What has begun or ended stays with them; to what they only go along is left with whoever leads. */
+    /** What has begun or ended stays with them; to what they only go along stays with whoever leads, and somebody else is found. */
     public List<SharedOut.Share> shares(LocalDate day, UUID person) {
         int begun = held.begun(day);
         DaysHeld.Held all = held.onWith(person, day, begun);
@@ -48,31 +50,47 @@ public class Absences {
             return List.of();
         }
         HeldDay open = theirs.with(theirs.held().stream()
-                .filter(one -> one.starts() >= begun && !over.contains(one.visit()) && own.contains(one.visit()))
+                .filter(one -> one.starts() >= begun && !over.contains(one.visit()))
                 .toList());
+        Set<UUID> along = open.held().stream()
+                .map(HeldDay.Held::visit)
+                .filter(visit -> !own.contains(visit))
+                .collect(Collectors.toSet());
         List<HeldDay> others = all.days().stream()
                 .filter(one -> !one.technician().equals(person))
                 .toList();
-        return SharedOut.of(open, others, all.roads(), begun).shares();
+        return SharedOut.of(open, along, others, all.roads()).shares();
     }
 
-    /** @param why in the words of who writes it: it is kept with every visit that is not as it was */
+    /**
+     * A day that was off already stays off for the reason that it had.
+     *
+     * @param why in the words of who writes it: it is kept with every visit that is not as it was
+     */
     public List<SharedOut.Share> share(LocalDate day, UUID person, String why) {
         List<SharedOut.Share> shares = shareOut(day, person, why);
-        rosters.takeOff(person, day, why);
+        if (rosters.daysOff(Window.ofDay(day)).stream()
+                .noneMatch(off -> off.personId().filter(person::equals).isPresent())) {
+            rosters.takeOff(person, day, why);
+        }
         return shares;
     }
 
     /** The same of somebody whose hours need not be taken off: they work here no more. */
     List<SharedOut.Share> shareOut(LocalDate day, UUID person, String why) {
         List<SharedOut.Share> shares = shares(day, person);
-        changes.toRing(day, person, shares, why);
-        moves.write(shares.stream().map(one -> moved(one, day, person)).toList(), new Moving(Moving.By.US, why));
-        changes.giveBack(shares.stream()
+        List<SharedOut.Share> led = shares.stream().filter(one -> !one.along()).toList();
+        changes.toRing(day, person, led, why);
+        moves.write(led.stream().map(one -> moved(one, day, person)).toList(), new Moving(Moving.By.US, why));
+        changes.giveBack(led.stream()
                 .filter(one -> one.technician() == null)
                 .map(SharedOut.Share::visit)
                 .toList());
-        changes.move(day, shares.stream().flatMap(Absences::move).toList());
+        changes.move(day, led.stream().flatMap(Absences::move).toList());
+        changes.along(shares.stream()
+                .filter(one -> one.along() || one.second() != null)
+                .map(one -> new DayChanges.Along(one.visit(), one.along() ? one.technician() : one.second()))
+                .toList());
         return shares;
     }
 

@@ -14,6 +14,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.UUID;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /** Writes what becomes of a day: hours that move together, and days that are given back. */
 @ApplicationScoped
@@ -101,6 +102,36 @@ public class DayChanges {
             throws SQLException {
         Object[] texts = rows.stream().map(which).map(Object::toString).toArray();
         to.setArray(at, connection.createArrayOf(type, texts));
+    }
+
+    /** @param technician who goes along now; null for nobody */
+    public record Along(UUID visit, @Nullable UUID technician) {}
+
+    /** Who goes along to visits, anew. */
+    public void along(List<Along> changed) {
+        if (changed.isEmpty()) {
+            return;
+        }
+        try (Connection connection = database.getConnection();
+                PreparedStatement nobody = connection.prepareStatement(
+                        "delete from appointment_second where tenant_id = current_tenant() and visit_id = any (?)");
+                PreparedStatement somebody = connection.prepareStatement("""
+                        insert into appointment_second (visit_id, technician_id, day, starts, ends)
+                        select a.visit_id, m.technician, a.day, a.starts, a.ends from appointment a
+                          join unnest(?::uuid[], ?::uuid[]) as m (visit, technician) on m.visit = a.visit_id
+                         where a.tenant_id = current_tenant() and m.technician is not null""")) {
+            Object[] visits = changed.stream().map(Along::visit).toArray();
+            nobody.setArray(1, connection.createArrayOf("uuid", visits));
+            nobody.executeUpdate();
+            somebody.setArray(1, connection.createArrayOf("uuid", visits));
+            somebody.setArray(
+                    2,
+                    connection.createArrayOf(
+                            "uuid", changed.stream().map(Along::technician).toArray()));
+            somebody.executeUpdate();
+        } catch (SQLException cause) {
+            throw new IllegalStateException("who goes along could not be written", cause);
+        }
     }
 
     /** These visits have no day any more. */

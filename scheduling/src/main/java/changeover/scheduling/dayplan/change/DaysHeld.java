@@ -22,7 +22,6 @@ import jakarta.persistence.Tuple;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalTime;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -39,6 +38,11 @@ public class DaysHeld {
 
     private static final int A_DAY = 24 * 60;
 
+    /** Whoever is on call on a day to come is not sent out in the night before it. */
+    private static final int FIRST_CALL = 8 * 60;
+
+    private static final int LAST_CALL = A_DAY - 5;
+
     private static final String HELD = """
             select a.visit_id, a.technician_id, a.starts, a.ends, h.latitude, h.longitude,
               (a.second or e.id is not null
@@ -49,6 +53,8 @@ public class DaysHeld {
               exists (select 1 from hour_standing t where t.tenant_id = a.tenant_id and t.visit_id = a.visit_id
                 and t.day = a.day and t.starts = a.starts) as told,
               concat_ws(' ', t.tickets, n.ticket) as tickets,
+              case when exists (select 1 from appointment_second s where s.tenant_id = a.tenant_id and s.visit_id = a.visit_id)
+                then 1 else greatest(coalesce(t.people, 1), coalesce(n.people, 1)) end as people,
               case when n.earliest is null and n.latest is null then t.earliest else n.earliest end as earliest,
               case when n.earliest is null and n.latest is null then t.latest else n.latest end as latest
             from (select tenant_id, visit_id, technician_id, day, starts, ends, false as second from appointment
@@ -59,14 +65,19 @@ public class DaysHeld {
             left join visit_ending e on e.tenant_id = v.tenant_id and e.visit_id = v.id
             left join visit_need n on n.tenant_id = v.tenant_id and n.visit_id = v.id
             left join lateral (
-              select string_agg(distinct t.ticket, ' ') as tickets, max(k.earliest) as earliest, min(k.latest) as latest
+              select string_agg(distinct t.ticket, ' ') as tickets, max(k.people) as people,
+                max(k.earliest) as earliest, min(k.latest) as latest
                 from visit_task t left join task_need k on k.tenant_id = t.tenant_id and k.task_code = t.task_code
                where t.tenant_id = v.tenant_id and t.visit_id = v.id) t on true
             where a.day = :day order by a.starts
             """;
 
-    /** The days of everybody who works then, the roads, and the visits that are to come in, if any were named. */
-    public record Held(List<HeldDay> days, Roads roads, List<Insertions.Wanted> wanted) {
+    /**
+     * The days of everybody who works then, the roads, and the visits that are to come in, if any were named.
+     *
+     * @param onCall the same day of whoever is on call, from now until midnight; none where nobody is
+     */
+    public record Held(List<HeldDay> days, List<HeldDay> onCall, Roads roads, List<Insertions.Wanted> wanted) {
 
         public Optional<HeldDay> of(UUID technician) {
             return days.stream()
@@ -92,6 +103,9 @@ public class DaysHeld {
 
     @Inject
     VisitsWanted wanted;
+
+    @Inject
+    OnCallThen onCall;
 
     @Inject
     TravelAtHand travel;
@@ -140,29 +154,47 @@ public class DaysHeld {
         var map = new PlacesOnMap();
         int shop = shop(map);
         Roster roster = rosters.of(Window.ofDay(day));
-        Map<UUID, List<HeldDay.Held>> held = held(day, begun, visits, map);
-        Map<UUID, TechnicianBase.Facts> begin = bases.all();
-        Map<UUID, Set<String>> tickets = tickets(day);
-        List<HeldDay> days = new ArrayList<>();
-        var crew = new LinkedHashSet<UUID>();
-        people.technicians(day).stream().map(Membership::personId).forEach(crew::add);
-        gone.ifPresent(crew::add);
-        for (UUID id : crew) {
-            TechnicianBase.Facts base = begin.get(id);
-            Optional<Roster.Hours> works = roster.on(id, day);
-            works.or(() -> gone.filter(id::equals).map(_ -> Roster.USUAL.getFirst()))
-                    .map(hours -> new HeldDay(
-                            id,
-                            tickets.getOrDefault(id, Set.of()),
-                            base == null ? shop : map.number(base.latitude(), base.longitude()),
-                            Minutes.of(hours.starts()),
-                            Minutes.of(hours.ends()),
-                            base == null ? TechnicianBases.USUAL_LUNCH : base.lunchMinutes(),
-                            held.getOrDefault(id, List.of())))
-                    .ifPresent(days::add);
-        }
+        var crew = new Crew(held(day, begun, visits, map), bases.all(), tickets(day), shop, begun, map);
+        var all = new LinkedHashSet<UUID>();
+        people.technicians(day).stream().map(Membership::personId).forEach(all::add);
+        gone.ifPresent(all::add);
+        List<HeldDay> days = all.stream()
+                .flatMap(id -> roster
+                        .on(id, day)
+                        .or(() -> gone.filter(id::equals).map(_ -> Roster.USUAL.getFirst()))
+                        .map(hours -> crew.day(id, Minutes.of(hours.starts()), Minutes.of(hours.ends()), false))
+                        .stream())
+                .toList();
+        // Somebody's own day off stands before their turn; a holiday is what the turn is for.
+        List<HeldDay> called = onCall.on(day).stream()
+                .filter(id -> !roster.off().getOrDefault(id, Set.of()).contains(day))
+                .map(id -> crew.day(id, begun == 0 ? FIRST_CALL : 0, LAST_CALL, true))
+                .toList();
         List<Insertions.Wanted> coming = wanted.of(visits, day, begun, map);
-        return new Held(days, map.roads(travel.travel()), coming);
+        return new Held(days, called, map.roads(travel.travel()), coming);
+    }
+
+    private record Crew(
+            Map<UUID, List<HeldDay.Held>> held,
+            Map<UUID, TechnicianBase.Facts> begin,
+            Map<UUID, Set<String>> tickets,
+            int shop,
+            int begun,
+            PlacesOnMap map) {
+
+        HeldDay day(UUID id, int from, int until, boolean onCall) {
+            TechnicianBase.Facts base = begin.get(id);
+            return new HeldDay(
+                    id,
+                    tickets.getOrDefault(id, Set.of()),
+                    base == null ? shop : map.number(base.latitude(), base.longitude()),
+                    from,
+                    until,
+                    base == null ? TechnicianBases.USUAL_LUNCH : base.lunchMinutes(),
+                    begun,
+                    onCall,
+                    held.getOrDefault(id, List.of()));
+        }
     }
 
     private Map<UUID, Set<String>> tickets(LocalDate day) {
@@ -197,7 +229,8 @@ public class DaysHeld {
                 told || row.get("stays", Boolean.class) || starts < begun,
                 told,
                 minute(row.get("earliest", LocalTime.class), 0),
-                minute(row.get("latest", LocalTime.class), A_DAY));
+                minute(row.get("latest", LocalTime.class), A_DAY),
+                row.get("people", Integer.class));
     }
 
     private static int minute(@Nullable LocalTime time, int otherwise) {

@@ -14,8 +14,19 @@ import java.util.UUID;
  * @param base where the day begins and ends, as the roads number the places
  * @param until minute by which they are back
  * @param lunch minutes; nought where none is kept
+ * @param now minute before which nobody sets out any more; nought on a day to come
+ * @param onCall whether these are hours in which they are on call, not those that they work
  */
-public record HeldDay(UUID technician, Set<String> tickets, int base, int from, int until, int lunch, List<Held> held) {
+public record HeldDay(
+        UUID technician,
+        Set<String> tickets,
+        int base,
+        int from,
+        int until,
+        int lunch,
+        int now,
+        boolean onCall,
+        List<Held> held) {
 
     private static final int LUNCH_FIRST = 11 * 60;
     private static final int LUNCH_LAST = 14 * 60;
@@ -27,6 +38,7 @@ public record HeldDay(UUID technician, Set<String> tickets, int base, int from, 
      * @param told whether the customer was told it
      * @param earliest minute before which it may not begin
      * @param latest last minute at which it may begin
+     * @param people who must still be found for it when this technician falls away: two where nobody goes along yet
      */
     public record Held(
             UUID visit,
@@ -37,7 +49,8 @@ public record HeldDay(UUID technician, Set<String> tickets, int base, int from, 
             boolean stays,
             boolean told,
             int earliest,
-            int latest) {
+            int latest,
+            int people) {
 
         public Held {
             tickets = Set.copyOf(tickets);
@@ -48,7 +61,8 @@ public record HeldDay(UUID technician, Set<String> tickets, int base, int from, 
         }
 
         Held at(int newStarts) {
-            return new Held(visit, newStarts, newStarts + minutes(), place, tickets, stays, told, earliest, latest);
+            return new Held(
+                    visit, newStarts, newStarts + minutes(), place, tickets, stays, told, earliest, latest, people);
         }
     }
 
@@ -60,7 +74,7 @@ public record HeldDay(UUID technician, Set<String> tickets, int base, int from, 
     }
 
     HeldDay with(List<Held> other) {
-        return new HeldDay(technician, tickets, base, from, until, lunch, other);
+        return new HeldDay(technician, tickets, base, from, until, lunch, now, onCall, other);
     }
 
     /** Minutes on the road, out from the base and back. */
@@ -72,6 +86,21 @@ public record HeldDay(UUID technician, Set<String> tickets, int base, int from, 
             here = one.place();
         }
         return held.isEmpty() ? 0 : road + roads.minutes(here, base);
+    }
+
+    /** The minute at which they may set out to somewhere else after so many visits: never before now. */
+    int free(int visits) {
+        return Math.max(now, visits == 0 ? from : held.get(visits - 1).ends());
+    }
+
+    /** Where they are after so many visits. */
+    int place(int visits) {
+        return visits == 0 ? base : held.get(visits - 1).place();
+    }
+
+    /** How many of the visits have begun by now. */
+    int begun() {
+        return Math.toIntExact(held.stream().filter(one -> one.starts() < now).count());
     }
 
     /** When they are back. */

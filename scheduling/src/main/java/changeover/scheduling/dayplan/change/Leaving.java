@@ -75,7 +75,6 @@ public class Leaving {
         }
         var handed = new ArrayList<Handed>();
         left.stream()
-                .filter(one -> !one.along())
                 .map(Left::day)
                 .distinct()
                 .forEach(day -> handed.add(new Handed(day, absences.shareOut(day, person, why))));

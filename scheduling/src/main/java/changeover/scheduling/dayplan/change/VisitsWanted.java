@@ -29,13 +29,15 @@ class VisitsWanted {
 
     private static final String WANTED = """
             select v.id, v.minutes, h.latitude, h.longitude, concat_ws(' ', t.tickets, n.ticket) as tickets,
+              greatest(coalesce(t.people, 1), coalesce(n.people, 1)) as people,
               case when n.earliest is null and n.latest is null then t.earliest else n.earliest end as earliest,
               case when n.earliest is null and n.latest is null then t.latest else n.latest end as latest
             from visit v
             join home h on h.tenant_id = v.tenant_id and h.id = v.home_id
             left join visit_need n on n.tenant_id = v.tenant_id and n.visit_id = v.id
             left join lateral (
-              select string_agg(distinct t.ticket, ' ') as tickets, max(k.earliest) as earliest, min(k.latest) as latest
+              select string_agg(distinct t.ticket, ' ') as tickets, max(k.people) as people,
+                max(k.earliest) as earliest, min(k.latest) as latest
                 from visit_task t left join task_need k on k.tenant_id = t.tenant_id and k.task_code = t.task_code
                where t.tenant_id = v.tenant_id and t.visit_id = v.id) t on true
             where v.id in (:visits) and not exists (select 1 from """ + HomesShut.TIMES + """
@@ -64,6 +66,7 @@ class VisitsWanted {
                                 .filter(kind -> !kind.isEmpty())
                                 .collect(Collectors.toSet()),
                         map.number(row.get("latitude", BigDecimal.class), row.get("longitude", BigDecimal.class)),
+                        row.get("people", Integer.class),
                         Math.max(from, minute(row.get("earliest", LocalTime.class), 0)),
                         minute(row.get("latest", LocalTime.class), A_DAY)))
                 .toList();

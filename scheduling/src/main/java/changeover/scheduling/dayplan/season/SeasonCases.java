@@ -56,7 +56,7 @@ public class SeasonCases {
         var map = new PlacesOnMap();
         var profile = businesses.profile();
         map.number(profile.latitude().orElse(null), profile.longitude().orElse(null));
-        var _ = facts.wanted(asked.days(), map);
+        var _ = facts.wanted(asked, map);
         var _ = facts.booked(asked.days(), map);
         bases.all().values().forEach(base -> map.number(base.latitude(), base.longitude()));
         return map.places();
@@ -67,7 +67,7 @@ public class SeasonCases {
         var profile = businesses.profile();
         int shop =
                 map.number(profile.latitude().orElse(null), profile.longitude().orElse(null));
-        List<Wanted> wanted = facts.wanted(asked.days(), map);
+        List<Wanted> wanted = facts.wanted(asked, map);
         Map<UUID, Membership> members = people.technicians(asked.first()).stream()
                 .filter(member -> !asked.without().contains(member.personId()))
                 .collect(Collectors.toMap(Membership::personId, Function.identity()));

@@ -4,10 +4,13 @@ import changeover.contracts.calendar.Window;
 import changeover.contracts.customers.ShutTimes;
 import changeover.scheduling.dayplan.Minutes;
 import changeover.scheduling.dayplan.VisitsShutOut;
+import changeover.scheduling.dayplan.WhichSeason;
+import changeover.scheduling.dayplan.WhichSeasons;
 import changeover.scheduling.visits.GivenOut;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
+import jakarta.persistence.Query;
 import jakarta.persistence.Tuple;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -39,7 +42,7 @@ class SeasonFacts {
               from visit_task t
               left join task_need k on k.tenant_id = t.tenant_id and k.task_code = t.task_code
               group by t.tenant_id, t.visit_id) t on t.tenant_id = v.tenant_id and t.visit_id = v.id
-            where v.window_from >= :from and v.window_until <= :until
+            where v.window_from < :until and (v.window_until > :from or v.window_until <= :tomorrow)
               and not exists (select 1 from appointment a where a.tenant_id = v.tenant_id and a.visit_id = v.id)
               and not exists (select 1 from visit_ending e where e.tenant_id = v.tenant_id and e.visit_id = v.id)
               and """ + GivenOut.NOT;
@@ -65,17 +68,25 @@ class SeasonFacts {
     @Inject
     VisitsShutOut shutOut;
 
+    @Inject
+    WhichSeasons which;
+
     /** The days of a window on which the home is shut are none; a visit that has no other waits for none. */
-    List<Wanted> wanted(Window season, PlacesOnMap map) {
+    List<Wanted> wanted(SeasonQuestion asked, PlacesOnMap map) {
+        Window season = asked.days();
+        WhichSeason own = which.today();
         Map<UUID, ShutTimes> shut = shutOut.inSeason(season);
-        return ask(WANTED, season).stream()
-                .flatMap(row -> shut
-                        .getOrDefault(row.get("id", UUID.class), ShutTimes.NEVER)
-                        .longestOpen(new Window(
-                                row.get("window_from", LocalDate.class), row.get("window_until", LocalDate.class)))
+        return tuples(over(WANTED, season).setParameter("tomorrow", own.tomorrow())).stream()
+                .flatMap(row -> own
+                        .days(season, window(row), asked.first())
+                        .flatMap(shut.getOrDefault(row.get("id", UUID.class), ShutTimes.NEVER)::longestOpen)
                         .map(open -> wanted(row, open, map))
                         .stream())
                 .toList();
+    }
+
+    private static Window window(Tuple row) {
+        return new Window(row.get("window_from", LocalDate.class), row.get("window_until", LocalDate.class));
     }
 
     private static Wanted wanted(Tuple row, Window open, PlacesOnMap map) {
@@ -97,7 +108,7 @@ class SeasonFacts {
     }
 
     List<Taken> booked(Window season, PlacesOnMap map) {
-        return ask(BOOKED, season).stream()
+        return tuples(over(BOOKED, season)).stream()
                 .map(row -> new Taken(
                         row.get("technician_id", UUID.class),
                         row.get("day", LocalDate.class),
@@ -125,11 +136,14 @@ class SeasonFacts {
         return all;
     }
 
-    @SuppressWarnings("unchecked")
-    private List<Tuple> ask(String sql, Window season) {
+    private Query over(String sql, Window season) {
         return rows.createNativeQuery(sql, Tuple.class)
                 .setParameter("from", season.from())
-                .setParameter("until", season.until())
-                .getResultList();
+                .setParameter("until", season.until());
+    }
+
+    @SuppressWarnings("unchecked")
+    private static List<Tuple> tuples(Query ask) {
+        return ask.getResultList();
     }
 }

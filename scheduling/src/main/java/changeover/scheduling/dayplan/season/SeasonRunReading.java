@@ -121,6 +121,15 @@ public class SeasonRunReading {
                 row.get("given", Boolean.class));
     }
 
+    /** How many of its visits were late already: their windows were over before the first day that could be given. */
+    public int late(UUID run) {
+        return ((Number) rows.createNativeQuery("""
+                                select count(*) from season_run_visit r
+                                  join season_run q on q.tenant_id = r.tenant_id and q.id = r.run_id
+                                  join visit v on v.tenant_id = r.tenant_id and v.id = r.visit_id
+                                 where r.run_id = :run and r.day is not null and v.window_until <= q.first_day""").setParameter("run", run).getSingleResult()).intValue();
+    }
+
     /** Days first, in their order; then the tickets. */
     public List<More> more(UUID run) {
         List<More> all = new ArrayList<>();

@@ -10,42 +10,19 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.DayOfWeek;
-import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Seasons planned in the background for the current business: asked by a person, carried on by the timer, halted by a
- * person, accepted whole or in part. Asking changes no visit.
+ * person. Asking changes no visit.
  */
 @ApplicationScoped
 public class SeasonRuns {
 
     private static final int RECENT = 12;
-
-    private static final String ACCEPT = """
-            with yes as (
-              insert into appointment (visit_id, technician_id, day, starts, ends)
-              select r.visit_id, r.technician_id, r.day, r.starts, r.ends from season_run_visit r
-               where r.tenant_id = current_tenant() and r.run_id = ? and r.day is not null and not r.tried
-                 and (?::uuid[] is null or r.visit_id = any (?::uuid[]))
-                 and not exists (
-                   select 1 from appointment a where a.tenant_id = r.tenant_id and a.visit_id = r.visit_id)
-                 and not exists (
-                   select 1 from visit_ending e where e.tenant_id = r.tenant_id and e.visit_id = r.visit_id)
-                 and not exists (
-                   select 1 from partner_visit w where w.tenant_id = r.tenant_id and w.visit_id = r.visit_id and not exists (
-                     select 1 from partner_visit_end z where z.tenant_id = w.tenant_id and z.given_id = w.id))
-              returning visit_id)
-            select array_agg(visit_id), count(*) from yes""";
-
-    private static final String WITH_THEM = """
-            insert into appointment_second (visit_id, technician_id, day, starts, ends)
-            select r.visit_id, r.second_id, r.day, r.starts, r.ends from season_run_visit r
-             where r.tenant_id = current_tenant() and r.run_id = ? and r.second_id is not null and r.visit_id = any (?)""";
 
     @Inject
     AgroalDataSource database;
@@ -73,7 +50,7 @@ public class SeasonRuns {
     }
 
     private int waiting(SeasonQuestion asked) {
-        return facts.wanted(asked.days(), new PlacesOnMap()).size();
+        return facts.wanted(asked, new PlacesOnMap()).size();
     }
 
     private static void oneAtATime(Connection connection) throws SQLException {
@@ -133,52 +110,6 @@ public class SeasonRuns {
             }
         } catch (SQLException cause) {
             throw new IllegalStateException("the run could not be halted", cause);
-        }
-    }
-
-    /**
-     * Gives the days of the answer, all or those of some visits. What has a day or an end by now is left as it is, and days
-     * of somebody who is only thought of are never given. Refused as a whole when an hour was given away meanwhile.
-     *
-     * @param visits null for all
-     * @return how many got their day
-     */
-    public int accept(UUID run, @Nullable Collection<UUID> visits) {
-        try (Connection connection = database.getConnection();
-                PreparedStatement accept = connection.prepareStatement(ACCEPT)) {
-            Array some = visits == null ? null : connection.createArrayOf("uuid", visits.toArray());
-            accept.setObject(1, run);
-            accept.setArray(2, some);
-            accept.setArray(3, some);
-            ResultSet row = accept.executeQuery();
-            row.next();
-            Array given = row.getArray(1);
-            int count = row.getInt(2);
-            if (given == null) {
-                throw Refusal.of("season-run.nothing-to-give").thrown();
-            }
-            together(connection, run, given);
-            said(connection, run, count);
-            return count;
-        } catch (SQLException cause) {
-            throw new IllegalStateException("the days could not be given", cause);
-        }
-    }
-
-    private static void together(Connection connection, UUID run, Array given) throws SQLException {
-        try (PreparedStatement seconds = connection.prepareStatement(WITH_THEM)) {
-            seconds.setObject(1, run);
-            seconds.setArray(2, given);
-            seconds.executeUpdate();
-        }
-    }
-
-    private static void said(Connection connection, UUID run, int count) throws SQLException {
-        try (PreparedStatement yes =
-                connection.prepareStatement("insert into season_run_acceptance (run_id, visits) values (?, ?)")) {
-            yes.setObject(1, run);
-            yes.setInt(2, count);
-            yes.executeUpdate();
         }
     }
 

@@ -41,13 +41,13 @@ class CrewOrderedTest {
 
     private static Held held(int number, String starts, int place, boolean told, String... tickets) {
         int from = LocalTime.parse(starts).toSecondOfDay() / 60;
-        return new Held(new UUID(2, number), from, from + 60, place, Set.of(tickets), told, told, 0, 24 * 60);
+        return new Held(new UUID(2, number), from, from + 60, place, Set.of(tickets), told, told, 0, 24 * 60, 1);
     }
 
     private static List<HeldDay> crew(List<Held> west, List<Held> east) {
         return List.of(
-                new HeldDay(WEST, Set.of("gas"), 0, 480, 960, 0, west),
-                new HeldDay(EAST, Set.of(), LAST, 480, 960, 0, east));
+                new HeldDay(WEST, Set.of("gas"), 0, 480, 960, 0, 0, false, west),
+                new HeldDay(EAST, Set.of(), LAST, 480, 960, 0, 0, false, east));
     }
 
     private static List<UUID> visits(CrewOrdered ordered, UUID technician) {

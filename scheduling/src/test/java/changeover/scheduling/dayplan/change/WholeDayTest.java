@@ -43,10 +43,11 @@ class WholeDayTest {
     private static DaysHeld.Held held(LocalDate day, List<Leaving> all) {
         int until = day.equals(THIRD) ? 480 + 90 : 960;
         return new DaysHeld.Held(
-                List.of(new HeldDay(IDA, Set.of(), 0, 480, until, 0, List.of())),
+                List.of(new HeldDay(IDA, Set.of(), 0, 480, until, 0, 0, false, List.of())),
+                List.of(),
                 ROADS,
                 all.stream()
-                        .map(one -> new Insertions.Wanted(one.visit(), 60, Set.of(), 0, 0, 24 * 60))
+                        .map(one -> new Insertions.Wanted(one.visit(), 60, Set.of(), 0, 1, 0, 24 * 60))
                         .toList());
     }
 

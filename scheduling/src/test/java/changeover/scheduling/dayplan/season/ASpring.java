@@ -58,6 +58,9 @@ abstract class ASpring {
     SeasonRuns runs;
 
     @Inject
+    SeasonAcceptance acceptance;
+
+    @Inject
     SeasonRunReading reading;
 
     @Inject

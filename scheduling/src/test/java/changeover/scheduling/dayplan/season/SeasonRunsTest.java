@@ -50,10 +50,13 @@ class SeasonRunsTest extends ASpring {
         }
         assertEquals(SeasonRun.State.DONE, run(run).state());
         assertEquals(6, shop.in(tenant, () -> reading.kept(run, spring)).size());
-        assertEquals(2, shop.in(tenant, () -> runs.accept(run, Set.copyOf(waiting.subList(0, 2)))));
-        assertEquals(4, shop.in(tenant, () -> runs.accept(run, null)));
+        assertEquals(
+                2,
+                shop.in(tenant, () -> acceptance.accept(run, Set.copyOf(waiting.subList(0, 2))))
+                        .given());
+        assertEquals(4, shop.in(tenant, () -> acceptance.accept(run, null)).given());
         assertEquals(6, given());
-        Refused again = assertThrows(Refused.class, () -> shop.in(tenant, () -> runs.accept(run, null)));
+        Refused again = assertThrows(Refused.class, () -> shop.in(tenant, () -> acceptance.accept(run, null)));
         assertEquals("season-run.nothing-to-give", again.first().code());
         assertEquals(6, run(run).accepted());
     }
@@ -85,7 +88,7 @@ class SeasonRunsTest extends ASpring {
         UUID run = planned(
                 new SeasonQuestion(season, spring, MONDAY, Set.of(), 1, Window.ofDay(MONDAY), Set.of(), Set.of()));
         assertEquals(0, run(run).without());
-        assertEquals(2, shop.in(tenant, () -> runs.accept(run, null)));
+        assertEquals(2, shop.in(tenant, () -> acceptance.accept(run, null)).given());
         assertEquals(2, given());
     }
 }

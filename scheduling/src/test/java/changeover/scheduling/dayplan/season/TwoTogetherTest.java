@@ -35,7 +35,7 @@ class TwoTogetherTest extends ASpring {
                         "A long ladder",
                         new FilledOn(-1)));
         UUID run = planned(question(Set.of()));
-        shop.in(tenant, () -> runs.accept(run, Set.of(heavy)));
+        shop.in(tenant, () -> acceptance.accept(run, Set.of(heavy)));
         var first = shop.in(tenant, () -> appointments.of(heavy)).orElseThrow();
         var second = shop.in(tenant, () -> seconds.of(heavy)).orElseThrow();
         assertEquals(LocalTime.of(9, 0), first.starts());
