@@ -43,7 +43,7 @@ public class InvoiceSheets {
                 letterheads.of(view.seller(), words, logo),
                 label,
                 view.day(),
-                view.kind() == DocumentKind.CREDIT ? null : view.dueDay(),
+                view.kind() == DocumentKind.CREDIT || paidInFull(view) ? null : view.dueDay(),
                 view.creditsLabel(),
                 buyer(view, words),
                 work(view, words, figures),
@@ -56,9 +56,13 @@ public class InvoiceSheets {
                                 tax.label().in(view.language()), null, tax.registration(), tax.amount()))
                         .toList(),
                 view.total(),
-                null,
+                view.paidBefore().isZero() ? null : view.paidBefore(),
                 notes(view, words, label),
                 null);
+    }
+
+    private static boolean paidInFull(InvoiceView view) {
+        return view.paidBefore().isPositive() && view.leftToPay().isZero();
     }
 
     private static InvoiceSheet.Kind kind(DocumentKind kind) {
@@ -129,15 +133,21 @@ public class InvoiceSheets {
                     line.discount().isZero() || included ? null : line.discount(),
                     included,
                     line.net(),
-                    view.taxes().stream().anyMatch(tax -> tax.lines().contains(line.position()))));
+                    view.taxes().stream().anyMatch(tax -> taxes(tax, line))));
         }
         return lines;
     }
 
+    /** What is exempt or outside of a tax stands in its row at no percent and bears none. */
+    private static boolean taxes(InvoiceView.Tax tax, InvoiceView.Line line) {
+        return tax.percent().signum() > 0 && tax.lines().contains(line.position());
+    }
+
     private static boolean taxesDiffer(InvoiceView view) {
         return view.taxes().stream()
+                .filter(tax -> tax.percent().signum() > 0)
                 .anyMatch(tax -> view.lines().stream()
-                        .anyMatch(line -> !line.net().isZero() && !tax.lines().contains(line.position())));
+                        .anyMatch(line -> !line.net().isZero() && !taxes(tax, line)));
     }
 
     private static List<InvoiceSheet.Note> notes(InvoiceView view, Words words, String label) {
@@ -153,9 +163,11 @@ public class InvoiceSheets {
         if (view.kind() != DocumentKind.CREDIT
                 && view.label() != null
                 && !view.total().isZero()) {
-            String paying = words.say(
-                    "invoice.paying-words",
-                    Map.of("label", label, "business", view.seller().name()));
+            String paying = paidInFull(view)
+                    ? words.say("invoice.paid-words")
+                    : words.say(
+                            "invoice.paying-words",
+                            Map.of("label", label, "business", view.seller().name()));
             notes.add(new InvoiceSheet.Note(words.say("invoice.paying"), paying));
         }
         return notes;

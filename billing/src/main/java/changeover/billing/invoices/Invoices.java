@@ -66,7 +66,9 @@ public class Invoices {
             if (refusal != null) {
                 throw refusal.thrown();
             }
-            return Preview.of(Objects.requireNonNull(judged.ready().get(id)));
+            Money paid = PaidBefore.soFar(connection, List.of(id), draft.currency())
+                    .getOrDefault(id, Money.zero(draft.currency()));
+            return Preview.of(Objects.requireNonNull(judged.ready().get(id)), paid);
         } catch (SQLException cause) {
             throw new IllegalStateException("the draft could not be read", cause);
         }
