@@ -226,7 +226,7 @@ class RemindersTest {
         UUID customer = business.in(tenant, () -> {
             Step.usual().forEach(ladders::keep);
             UUID one = business.customer("Ida Roe", "en", "each");
-            UUID plan = late(one, 1, "249.00");
+            UUID plan = late(one, 10, "249.00");
             pay(one, "286.29");
             credit(plan, "156.22");
             late(one, 9, "249.00");
@@ -247,10 +247,10 @@ class RemindersTest {
                     RemindersSent.Came.LEFT, sent.newest(customer, 5).getFirst().came());
             assertEquals(0, checked());
             UUID jo = business.customer("Jo Poe");
-            UUID plan = late(jo, 1, "249.00");
+            UUID plan = late(jo, 8, "249.00");
             pay(jo, "286.29");
             credit(plan, "156.22");
-            late(jo, 9, "249.00");
+            late(jo, 8, "249.00");
             reminders.write(List.of(jo));
             String french = written(jo).getFirst().body();
             assertTrue(
@@ -273,7 +273,7 @@ class RemindersTest {
         UUID customer = business.in(tenant, () -> {
             Step.usual().forEach(ladders::keep);
             UUID one = business.customer("Ida Roe", "en", "each");
-            UUID plan = late(one, 1, "249.00");
+            UUID plan = late(one, 10, "249.00");
             pay(one, "286.29");
             credit(plan, "156.22");
             late(one, 9, "249.00");
