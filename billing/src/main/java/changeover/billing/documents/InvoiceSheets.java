@@ -115,6 +115,7 @@ public class InvoiceSheets {
         Locale language = view.language();
         Map<UUID, WorkPlace> places =
                 view.works().stream().collect(Collectors.toMap(WorkPlace::homeId, Function.identity(), (a, b) -> a));
+        TaxedLines taxed = taxed(view);
         List<InvoiceSheet.Line> lines = new ArrayList<>(view.lines().size());
         for (InvoiceView.Line line : view.lines()) {
             String why = line.why().in(language);
@@ -133,21 +134,23 @@ public class InvoiceSheets {
                     line.discount().isZero() || included ? null : line.discount(),
                     included,
                     line.net(),
-                    view.taxes().stream().anyMatch(tax -> taxes(tax, line))));
+                    taxed.has(line.position())));
         }
         return lines;
     }
 
-    /** What is exempt or outside of a tax stands in its row at no percent and bears none. */
-    private static boolean taxes(InvoiceView.Tax tax, InvoiceView.Line line) {
-        return tax.percent().signum() > 0 && tax.lines().contains(line.position());
+    private static TaxedLines taxed(InvoiceView view) {
+        return new TaxedLines(view.taxes().stream()
+                .map(tax -> new TaxedLines.Row(tax.percent(), tax.lines()))
+                .toList());
     }
 
     private static boolean taxesDiffer(InvoiceView view) {
-        return view.taxes().stream()
-                .filter(tax -> tax.percent().signum() > 0)
-                .anyMatch(tax -> view.lines().stream()
-                        .anyMatch(line -> !line.net().isZero() && !taxes(tax, line)));
+        return taxed(view)
+                .differ(view.lines().stream()
+                        .filter(line -> !line.net().isZero())
+                        .map(InvoiceView.Line::position)
+                        .toList());
     }
 
     private static List<InvoiceSheet.Note> notes(InvoiceView view, Words words, String label) {

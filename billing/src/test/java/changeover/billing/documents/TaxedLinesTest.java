@@ -45,6 +45,16 @@ class TaxedLinesTest {
         });
     }
 
+    /** A capital improvement in New York, exempt, and 100.00 of maintenance: 8.875 %, half-up 8.88; 357.88 in all. */
+    @Test
+    void a_capital_improvement_is_not_taxed_beside_maintenance_that_is() {
+        business.in(business.quebec(), () -> {
+            business.confirms("US-NY ny_sales 2011-03-01 any any any");
+            business.confirms("US-NY ny_sales 2011-03-01 any installation any");
+            check("NY", "357.88", "249.00 not, 100.00 taxed", Work.INSTALLATION, Work.MAINTENANCE);
+        });
+    }
+
     private void check(String region, String total, String expected, Work first, Work second) {
         UUID customer = business.customer("Ida Roe");
         UUID home = business.home(customer, "US", region);

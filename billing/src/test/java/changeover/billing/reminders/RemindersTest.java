@@ -231,13 +231,13 @@ class RemindersTest {
             credit(plan, "156.22");
             late(one, 9, "249.00");
             late(one, 8, "20.00");
-            assertEquals("129.66", due.on(today.day()).getFirst().total().decimal());
+            assertEquals("129.67", due.on(today.day()).getFirst().total().decimal());
             assertEquals(1, reminders.write());
-            assertEquals("129.66", sent.newest(one, 5).getFirst().asked().decimal());
+            assertEquals("129.67", sent.newest(one, 5).getFirst().asked().decimal());
             OutboxMessage letter = written(one).getFirst();
-            assertEquals("A reminder: $129.66 is still open", letter.subject());
+            assertEquals("A reminder: $129.67 is still open", letter.subject());
             assertTrue(letter.body().contains(": $286.29, less $179.62 that we keep for you: $106.67\n"), letter.body());
-            assertTrue(letter.body().contains(": $22.99\n"), letter.body());
+            assertTrue(letter.body().contains(": $23.00\n"), letter.body());
             return one;
         });
         papers.makePending(tenant, 10);
