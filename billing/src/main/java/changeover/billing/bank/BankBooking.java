@@ -85,7 +85,11 @@ public class BankBooking {
                 List<NewPayment.Part> parts = proposal.invoices().stream()
                         .map(one -> new NewPayment.Part(one.invoiceId(), one.open()))
                         .toList();
-                keep(line, take(line, Objects.requireNonNull(proposal.customerId()), line.amount(), parts), "booked", why);
+                keep(
+                        line,
+                        take(line, Objects.requireNonNull(proposal.customerId()), line.amount(), parts),
+                        "booked",
+                        why);
             }
             case NOTED, TOGETHER -> keep(line, proposal.paymentId(), "noted", why);
             case RETURNED -> {
@@ -100,7 +104,8 @@ public class BankBooking {
     public static List<Share> withTheRest(BankLine line, List<Share> shares) {
         Money rest = line.amount()
                 .minus(Money.sum(
-                        shares.stream().map(Share::amount).toList(), line.amount().currency()));
+                        shares.stream().map(Share::amount).toList(),
+                        line.amount().currency()));
         if (shares.isEmpty() || !rest.isPositive()) {
             return List.copyOf(shares);
         }

@@ -45,12 +45,7 @@ public class BankLines {
      * @param payments how many were noted together
      */
     public record Said(
-            BankLine line,
-            String how,
-            String why,
-            @Nullable UUID customerId,
-            String customer,
-            int payments) {}
+            BankLine line, String how, String why, @Nullable UUID customerId, String customer, int payments) {}
 
     @Inject
     AgroalDataSource datasource;

@@ -96,10 +96,8 @@ record Matching(
     }
 
     private String someNames(List<Noted> group) {
-        List<String> all = group.stream()
-                .map(one -> name(one.customerId()))
-                .distinct()
-                .toList();
+        List<String> all =
+                group.stream().map(one -> name(one.customerId())).distinct().toList();
         return all.stream().limit(SOME).collect(Collectors.joining(", ")) + (all.size() > SOME ? " …" : "");
     }
 

@@ -40,7 +40,8 @@ final class NotedTogether {
         if (found.stream().anyMatch(group -> way(group) == line.way())) {
             found.removeIf(group -> way(group) != line.way());
         }
-        long nearest = found.stream().mapToLong(group -> apart(group, line)).min().orElse(0);
+        long nearest =
+                found.stream().mapToLong(group -> apart(group, line)).min().orElse(0);
         found.removeIf(group -> apart(group, line) > nearest);
         return found.size() == 1 ? Optional.of(found.getFirst()) : Optional.empty();
     }
@@ -54,7 +55,8 @@ final class NotedTogether {
     }
 
     private static Money sum(List<Noted> group, BankLine line) {
-        return Money.sum(group.stream().map(Noted::amount).toList(), line.amount().currency());
+        return Money.sum(
+                group.stream().map(Noted::amount).toList(), line.amount().currency());
     }
 
     private static Way way(List<Noted> group) {

@@ -33,7 +33,6 @@ public record Proposal(
     /** The way and the day of payments that came to the bank as one sum. */
     public record Group(LocalDate day, Way way) {}
 
-
     /** What the money would be. */
     public enum What {
         PAYMENT,
@@ -59,14 +58,7 @@ public record Proposal(
 
     static Proposal together(String names, List<UUID> payments, Group group) {
         return new Proposal(
-                What.TOGETHER,
-                null,
-                names,
-                payments,
-                List.of(),
-                List.of(Reason.AMOUNT, Reason.ONE_DAY),
-                false,
-                group);
+                What.TOGETHER, null, names, payments, List.of(), List.of(Reason.AMOUNT, Reason.ONE_DAY), false, group);
     }
 
     /** What a person saw, so that their yes is to nothing else; of many payments a digest, so that it stays short. */

@@ -90,8 +90,7 @@ public record Settlement(
 
         /** What the business keeps when it is settled this way, never more than was billed and is still to be billed. */
         Settled settled(LocalDate day, Money billed, List<Waiting> waiting) {
-            return new Settled(
-                    day, stay(waiting).values().stream().reduce(billed.minus(credit), Money::plus));
+            return new Settled(day, stay(waiting).values().stream().reduce(billed.minus(credit), Money::plus));
         }
     }
 

@@ -106,7 +106,8 @@ record SoldPlan(
     Cancelled endingOn(LocalDate day, Currency currency) {
         Money nought = Money.zero(currency);
         LocalDate before = day.minusDays(1);
-        LocalDate known = settled.isEmpty() ? before : earlier(before, firstSettled().minusDays(1));
+        LocalDate known =
+                settled.isEmpty() ? before : earlier(before, firstSettled().minusDays(1));
         return new Cancelled(recognition(known, currency), day, done, nought, List.of(), nought);
     }
 

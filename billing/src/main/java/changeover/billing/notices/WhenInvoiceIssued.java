@@ -61,11 +61,7 @@ class WhenInvoiceIssued {
     }
 
     private static NewMessage message(
-            InvoiceIssued.Issued one,
-            Recipient payer,
-            @Nullable Terms terms,
-            String business,
-            @Nullable String phone) {
+            InvoiceIssued.Issued one, Recipient payer, @Nullable Terms terms, String business, @Nullable String phone) {
         boolean credit = one.kind() == DocumentKind.CREDIT;
         Locale locale = Locales.of(one.language());
         Map<String, Object> facts = new HashMap<>();

@@ -36,9 +36,7 @@ public record Claims(List<Hold> holds, Map<UUID, Money> kept) {
 
     /** @param open due first comes first; what comes back has open what may be asked for */
     public List<OpenByAge.Item> of(List<OpenByAge.Item> open) {
-        return each(open).stream()
-                .map(claim -> claim.item().with(claim.left()))
-                .toList();
+        return each(open).stream().map(claim -> claim.item().with(claim.left())).toList();
     }
 
     /** @param open due first comes first; what is kept pays that first */

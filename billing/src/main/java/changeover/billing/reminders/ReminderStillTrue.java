@@ -94,7 +94,8 @@ class ReminderStillTrue implements StillTrue {
             select.setObject(1, reminder);
             ResultSet row = select.executeQuery();
             while (row.next()) {
-                items.add(new Item(row.getObject(1, UUID.class), row.getObject(2, UUID.class), row.getLong(3), row.getLong(4)));
+                items.add(new Item(
+                        row.getObject(1, UUID.class), row.getObject(2, UUID.class), row.getLong(3), row.getLong(4)));
             }
             return items;
         } catch (SQLException cause) {

@@ -69,8 +69,7 @@ public class Reminders {
         }
         LocalDate day = today.day();
         ManyRows heads = ManyRows.into("reminder", "id uuid, customer_id uuid, day date, days_late int, tone text");
-        ManyRows items =
-                ManyRows.into(
+        ManyRows items = ManyRows.into(
                 "reminder_item",
                 "reminder_id uuid, invoice_id uuid, days_late int, open_minor bigint, kept_minor bigint");
         Map<Addressed, Function<String, FreeLetter>> words = new LinkedHashMap<>();

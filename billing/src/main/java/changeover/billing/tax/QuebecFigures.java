@@ -17,7 +17,8 @@ final class QuebecFigures {
     private static final String PLACE = "CA-QC";
     private static final List<BigDecimal> NO_RATES =
             List.of(new BigDecimal("9.97"), new BigDecimal("14.97"), new BigDecimal("14.975"));
-    private static final Pattern IN_WORDS = Pattern.compile("(?<![0-9.,])(?:9[.,]970*|14[.,]9750*|14[.,]970*)(?![0-9])");
+    private static final Pattern IN_WORDS =
+            Pattern.compile("(?<![0-9.,])(?:9[.,]970*|14[.,]9750*|14[.,]970*)(?![0-9])");
 
     private QuebecFigures() {}
 

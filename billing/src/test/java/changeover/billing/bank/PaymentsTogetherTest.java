@@ -57,8 +57,7 @@ class PaymentsTogetherTest {
         business.in(tenant, () -> {
             for (int at = 0; at < count; at++) {
                 UUID customer = business.customer("Ida Roe " + at);
-                payments.take(
-                        new NewPayment(customer, day, way, Money.of(amount, "CAD"), null, null, List.of()));
+                payments.take(new NewPayment(customer, day, way, Money.of(amount, "CAD"), null, null, List.of()));
             }
         });
     }
@@ -88,7 +87,8 @@ class PaymentsTogetherTest {
                 tenant,
                 () -> proposals
                         .waiting(50)
-                        .forEach((line, proposal) -> proposal.ifPresent(one -> booking.accept(line.id(), one.shown()))));
+                        .forEach(
+                                (line, proposal) -> proposal.ifPresent(one -> booking.accept(line.id(), one.shown()))));
     }
 
     /** 100 × 20.75 = 2,075.00. */
@@ -161,10 +161,9 @@ class PaymentsTogetherTest {
         noted(tenant, 2, Way.CHEQUE, DAY, "10.00");
         bring(tenant, DAY + ",Deposit,20.00");
         UUID line = business.in(tenant, () -> lines.waiting(1).getFirst().id());
-        String shown = business.in(tenant, () -> proposals
-                .of(lines.one(line).orElseThrow())
-                .orElseThrow()
-                .shown());
+        String shown = business.in(
+                tenant,
+                () -> proposals.of(lines.one(line).orElseThrow()).orElseThrow().shown());
         noted(tenant, 1, Way.CHEQUE, DAY, "10.00");
         business.in(
                 tenant,

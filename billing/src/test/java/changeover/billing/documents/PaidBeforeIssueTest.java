@@ -149,10 +149,9 @@ class PaidBeforeIssueTest {
                 List.of());
         assertEquals(
                 "106.67",
-                business.in(tenant, () -> invoices.view(invoice)
-                        .orElseThrow()
-                        .leftToPay()
-                        .decimal()));
+                business.in(
+                        tenant,
+                        () -> invoices.view(invoice).orElseThrow().leftToPay().decimal()));
     }
 
     /** What came back before the day of issuing is not paid; what comes after it is no part of the paper. */

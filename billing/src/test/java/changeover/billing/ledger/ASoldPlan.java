@@ -68,7 +68,8 @@ public class ASoldPlan {
         UUID visit = UUID.randomUUID();
         business.execute("insert into visit (id, home_id, agreement_id, kind, window_from, window_until, minutes,"
                 + " answers_id) values ('" + visit + "', '" + sold.home() + "', '" + sold.id() + "', '" + kind
-                + "', '" + from + "', '" + from.plusMonths(2) + "', " + minutes + ", " + (answers == null ? "null" : "'" + answers + "'")
+                + "', '" + from + "', '" + from.plusMonths(2) + "', " + minutes + ", "
+                + (answers == null ? "null" : "'" + answers + "'")
                 + ")");
         business.execute("insert into visit_task (visit_id, task_code, wording_en, wording_fr, who, minutes, due_from,"
                 + " due_until, reason_en, reason_fr, basis) values ('" + visit

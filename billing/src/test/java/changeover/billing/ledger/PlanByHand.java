@@ -60,7 +60,9 @@ final class PlanByHand {
 
     /** What the business keeps that way; instalments fall from the last on, what is credited is told by the notes. */
     long settle(LocalDate day, RefundWay way) {
-        LocalDate known = earliest(ended, settled.stream().map(Dated::day).findFirst().orElse(ended)).minusDays(1);
+        LocalDate known = earliest(
+                        ended, settled.stream().map(Dated::day).findFirst().orElse(ended))
+                .minusDays(1);
         long price = Math.max(0, standing(known));
         long days = (2 * price * ChronoUnit.DAYS.between(from, ended) + DAYS) / (2 * DAYS);
         long work = visits(price, ended);
@@ -121,7 +123,9 @@ final class PlanByHand {
     }
 
     private static long until(Stream<Dated> rows, LocalDate day) {
-        return rows.filter(one -> !one.day().isAfter(day)).mapToLong(Dated::cents).sum();
+        return rows.filter(one -> !one.day().isAfter(day))
+                .mapToLong(Dated::cents)
+                .sum();
     }
 
     private static LocalDate earliest(LocalDate one, LocalDate other) {

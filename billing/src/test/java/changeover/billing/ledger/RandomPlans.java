@@ -74,8 +74,8 @@ class RandomPlans {
             long cents = 1 + random.nextInt(20_000);
             String net = Money.ofMinor(cents, "CAD").decimal();
             plan.drafted(
-                    drafts.write(List.of(SomeDrafts.instalment(
-                                    now.day(), now.customer(), now.home(), sold.id(), at, net)))
+                    drafts.write(List.of(
+                                    SomeDrafts.instalment(now.day(), now.customer(), now.home(), sold.id(), at, net)))
                             .getFirst(),
                     cents);
         }

@@ -173,8 +173,7 @@ class SettledEarningsTest {
             plans.ends(sold, END);
             invoices.issue(settle(sold, RefundWay.WORK_DONE, SETTLED).getFirst(), SETTLED);
             check(SETTLED, "124.50 of 124.50, prepaid 0.00, ahead 0.00");
-            invoices.issue(
-                    settle(sold, RefundWay.PRO_RATA, SETTLED.plusDays(3)).getFirst(), SETTLED.plusDays(3));
+            invoices.issue(settle(sold, RefundWay.PRO_RATA, SETTLED.plusDays(3)).getFirst(), SETTLED.plusDays(3));
             check(SETTLED.plusDays(2), "124.50 of 124.50, prepaid 0.00, ahead 0.00");
             check(SETTLED.plusDays(3), "92.78 of 92.78, prepaid 0.00, ahead 0.00");
         });

@@ -236,7 +236,8 @@ class RemindersTest {
             assertEquals("129.67", sent.newest(one, 5).getFirst().asked().decimal());
             OutboxMessage letter = written(one).getFirst();
             assertEquals("A reminder: $129.67 is still open", letter.subject());
-            assertTrue(letter.body().contains(": $286.29, less $179.62 that we keep for you: $106.67\n"), letter.body());
+            assertTrue(
+                    letter.body().contains(": $286.29, less $179.62 that we keep for you: $106.67\n"), letter.body());
             assertTrue(letter.body().contains(": $23.00\n"), letter.body());
             return one;
         });
@@ -254,7 +255,8 @@ class RemindersTest {
             reminders.write(List.of(jo));
             String french = written(jo).getFirst().body();
             assertTrue(
-                    french.contains("\u00a0: 286,29\u00a0$, moins 179,62\u00a0$ que nous gardons pour vous\u00a0: 106,67\u00a0$\n"),
+                    french.contains(
+                            "\u00a0: 286,29\u00a0$, moins 179,62\u00a0$ que nous gardons pour vous\u00a0: 106,67\u00a0$\n"),
                     french);
         });
     }

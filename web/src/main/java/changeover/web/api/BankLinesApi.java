@@ -142,8 +142,9 @@ public class BankLinesApi {
         Set<UUID> named = new HashSet<>();
         for (Asked part : asked.each("parts")) {
             UUID invoice = part.id("invoice");
-            Money amount =
-                    part.value("amount") == null ? null : part.money("amount", line.amount().currency());
+            Money amount = part.value("amount") == null
+                    ? null
+                    : part.money("amount", line.amount().currency());
             part.nothingElse();
             part.understood();
             OpenByAge.Item item = items.get(invoice);
@@ -153,8 +154,8 @@ public class BankLinesApi {
             if (!named.add(invoice)) {
                 throw Refusal.of("bank.part-twice").at("parts").thrown();
             }
-            shares.add(new BankBooking.Share(
-                    item.customerId(), List.of(invoice), amount == null ? item.open() : amount));
+            shares.add(
+                    new BankBooking.Share(item.customerId(), List.of(invoice), amount == null ? item.open() : amount));
         }
         if (shares.isEmpty()) {
             throw Refusal.of("bank.no-part").at("parts").thrown();

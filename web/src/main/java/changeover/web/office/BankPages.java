@@ -230,9 +230,7 @@ public class BankPages {
                         ", ",
                         proposal.invoices().stream().map(Proposal.Target::label).toList()),
                 proposal.paymentId().size(),
-                group == null
-                        ? ""
-                        : group.way().wording().in(frame.locale()) + ", " + frame.brief(group.day()),
+                group == null ? "" : group.way().wording().in(frame.locale()) + ", " + frame.brief(group.day()),
                 proposal.why().stream()
                         .map(why -> why.name().toLowerCase(Locale.ROOT))
                         .toList(),
