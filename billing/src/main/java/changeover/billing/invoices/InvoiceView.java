@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param buyerReference what the payer asked to read on it
  * @param untaxed why some lines bear no tax at all, null where each has one
  * @param language of the document, the customer's
- * @param paidBefore what was paid of it before it was issued, of a draft what was paid so far; never more than its total
+ * @param paidBefore what was paid of it before it was issued, of a draft what was paid so far and what its deposits would pay; never more than its total
  */
 public record InvoiceView(
         UUID id,

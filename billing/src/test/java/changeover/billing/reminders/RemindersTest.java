@@ -242,7 +242,7 @@ class RemindersTest {
             return one;
         });
         papers.makePending(tenant, 10);
-        business.in(tenant, () -> letters.batch());
+        business.in(tenant, () -> letters.batch().ifPresent(batch -> outbox.printed(batch.messages())));
         business.in(tenant, () -> {
             assertEquals(
                     RemindersSent.Came.LEFT, sent.newest(customer, 5).getFirst().came());
