@@ -58,8 +58,8 @@ class DepositsOfWork implements HeldForWork {
         return deposits.those(ids).stream()
                 .filter(one -> one.left().isPositive())
                 .sorted(Comparator.comparing(Deposit::customerId))
-                .flatMap(one -> invoices.getOrDefault(one.id(), List.of()).stream()
-                        .map(invoice -> new Kept(invoice, one)))
+                .flatMap(one ->
+                        invoices.getOrDefault(one.id(), List.of()).stream().map(invoice -> new Kept(invoice, one)))
                 .toList();
     }
 

@@ -244,8 +244,7 @@ class EstimatesTest {
             assertEquals(
                     total.minus(cad("100.00")),
                     owed.item(invoice, today.day()).orElseThrow().open());
-            assertEquals(
-                    "100.00", deposits.of(deposit).orElseThrow().applied().decimal());
+            assertEquals("100.00", deposits.of(deposit).orElseThrow().applied().decimal());
             refused(() -> deposits.apply(deposit, invoice, today.day(), null), "payment.nothing");
             assertEquals("0.00", money.deposits(estimate).getFirst().left().decimal());
             books.check();
