@@ -93,6 +93,8 @@ insert into debit_mandate (customer_id, signed_on, reference) select customer_id
 insert into debit_mandate_end (mandate_id, day) select id, signed_on from debit_mandate limit 1;
 insert into account_statement (customer_id, from_day, until_day, day, language, currency, opening_minor, closing_minor, lines, buyer)
   select customer_id, day, day, day, 'en', 'CAD', 0, 0, '[]', '["Anselm Birk"]' from invoice_issue limit 1;
+insert into paid_before (invoice_id, amount_minor) select invoice_id, 1 from invoice_issue where kind <> 'credit' limit 1;
+insert into settlement (agreement_id, day, way, kept_minor, why) select id, term_from, 'pro-rata', 1, 'Moved away' from agreement limit 1;
 insert into instalment_lessening (invoice_id, day, amount_minor, why) select id, may_issue_from, 1, 'Moved away' from invoice limit 1;
 insert into document_order (of_kind, of_id) select 'statement', id from account_statement limit 1;
 insert into technician_base (person_id, address, latitude, longitude)

@@ -12,7 +12,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
-import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -67,6 +66,7 @@ public class BankBooking {
     public void accept(Map<UUID, String> shown) {
         Map<UUID, BankLine> free = new LinkedHashMap<>();
         shown.keySet().stream().sorted().forEach(id -> free.put(id, free(id)));
+        oneAtATime();
         Proposals.AsItStands now = proposals.asItStands();
         shown.forEach((id, seen) -> {
             BankLine line = Objects.requireNonNull(free.get(id));
@@ -85,15 +85,33 @@ public class BankBooking {
                 List<NewPayment.Part> parts = proposal.invoices().stream()
                         .map(one -> new NewPayment.Part(one.invoiceId(), one.open()))
                         .toList();
-                keep(line, take(line, proposal.customerId(), line.amount(), parts), "booked", why);
+                keep(
+                        line,
+                        take(line, Objects.requireNonNull(proposal.customerId()), line.amount(), parts),
+                        "booked",
+                        why);
             }
-            case NOTED -> keep(line, proposal.paymentId().getFirst(), "noted", why);
+            case NOTED, TOGETHER -> keep(line, proposal.paymentId(), "noted", why);
             case RETURNED -> {
                 UUID payment = proposal.paymentId().getFirst();
                 returns.back(payment, line.day(), BankText.words(line.said(), LONGEST_REFERENCE));
                 keep(line, payment, "returned", why);
             }
         }
+    }
+
+    /** These, and what they leave of the line is kept for the first one's customer. */
+    public static List<Share> withTheRest(BankLine line, List<Share> shares) {
+        Money rest = line.amount()
+                .minus(Money.sum(
+                        shares.stream().map(Share::amount).toList(),
+                        line.amount().currency()));
+        if (shares.isEmpty() || !rest.isPositive()) {
+            return List.copyOf(shares);
+        }
+        List<Share> all = new ArrayList<>(shares);
+        all.add(new Share(shares.getFirst().customerId(), List.of(), rest));
+        return List.copyOf(all);
     }
 
     /** Books a payment for each customer; together they are the line, to the cent. */
@@ -150,8 +168,7 @@ public class BankBooking {
                 payments.undo(use.getKey(), Undoing.How.MISTAKE, today.day(), why);
             }
         }
-        forget("delete from bank_line_use where line_id = ? and how = 'noted'", id);
-        forget("delete from bank_line_dismissal where line_id = ?", id);
+        forget(id);
     }
 
     private UUID take(BankLine line, UUID customer, Money amount, List<NewPayment.Part> parts) {
@@ -183,41 +200,40 @@ public class BankBooking {
         }
     }
 
-    private void keep(BankLine line, UUID payment, String how, String why) {
+    /** Two lines of one amount are not tied to the same payments by two people at once. */
+    private void oneAtATime() {
         try (Connection connection = datasource.getConnection();
-                PreparedStatement insert = connection.prepareStatement(
-                        "insert into bank_line_use (line_id, payment_id, how, why) values (?, ?, ?, ?)")) {
-            insert.setObject(1, line.id());
-            insert.setObject(2, payment);
-            insert.setString(3, how);
-            insert.setString(4, why);
-            insert.executeUpdate();
+                PreparedStatement lock = connection.prepareStatement(
+                        "select pg_advisory_xact_lock(hashtextextended('bank says ' || current_tenant()::text, 0))")) {
+            lock.executeQuery();
+        } catch (SQLException cause) {
+            throw new IllegalStateException("the bank's lines could not be held", cause);
+        }
+    }
+
+    private void keep(BankLine line, UUID payment, String how, String why) {
+        keep(line, List.of(payment), how, why);
+    }
+
+    private void keep(BankLine line, List<UUID> payments, String how, String why) {
+        try (Connection connection = datasource.getConnection()) {
+            BankLineUses.keep(connection, line.id(), payments, how, why);
         } catch (SQLException cause) {
             throw new IllegalStateException("what the line is could not be kept", cause);
         }
     }
 
     private Map<UUID, String> uses(UUID line) {
-        Map<UUID, String> uses = new LinkedHashMap<>();
-        try (Connection connection = datasource.getConnection();
-                PreparedStatement select =
-                        connection.prepareStatement("select payment_id, how from bank_line_use where line_id = ?")) {
-            select.setObject(1, line);
-            ResultSet row = select.executeQuery();
-            while (row.next()) {
-                uses.put(row.getObject(1, UUID.class), row.getString(2));
-            }
-            return uses;
+        try (Connection connection = datasource.getConnection()) {
+            return BankLineUses.of(connection, line);
         } catch (SQLException cause) {
             throw new IllegalStateException("what the line is could not be read", cause);
         }
     }
 
-    private void forget(String sql, UUID line) {
-        try (Connection connection = datasource.getConnection();
-                PreparedStatement delete = connection.prepareStatement(sql)) {
-            delete.setObject(1, line);
-            delete.executeUpdate();
+    private void forget(UUID line) {
+        try (Connection connection = datasource.getConnection()) {
+            BankLineUses.forget(connection, line);
         } catch (SQLException cause) {
             throw new IllegalStateException("what was said of the line could not be taken back", cause);
         }

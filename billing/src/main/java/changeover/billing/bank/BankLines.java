@@ -41,9 +41,11 @@ public class BankLines {
      *
      * @param how booked, noted, returned or dismissed
      * @param why the reasons at the time, or why it is no customer's money
+     * @param customerId whose money it is; null for nobody's and for that of several
+     * @param payments how many were noted together
      */
     public record Said(
-            BankLine line, String how, String why, @Nullable UUID customerId, String customer) {}
+            BankLine line, String how, String why, @Nullable UUID customerId, String customer, int payments) {}
 
     @Inject
     AgroalDataSource datasource;
@@ -73,14 +75,16 @@ public class BankLines {
         try (Connection connection = datasource.getConnection();
                 PreparedStatement select = connection.prepareStatement("""
                         select l.id, l.bank_id, b.name, l.day, l.amount_minor, l.words, l.reference, l.way, s.how, s.why,
-                               s.customer_id, coalesce(c.name, '')
-                          from (select u.tenant_id, u.line_id, u.how, u.why, p.customer_id, u.made_at
+                               s.customer_id, coalesce(c.name, ''), s.payments
+                          from (select u.tenant_id, u.line_id, u.how, u.why, max(u.made_at) as made_at, count(*)::int as payments,
+                                       case when count(*) = 1 then (array_agg(p.customer_id))[1] end as customer_id
                                   from bank_line_use u
                                   join payment p on p.tenant_id = u.tenant_id and p.id = u.payment_id
                                   left join payment_undoing x on x.tenant_id = u.tenant_id and x.payment_id = u.payment_id
                                  where u.how = 'returned' or x.id is null or x.how = 'bounced'
+                                 group by u.tenant_id, u.line_id, u.how, u.why, case u.how when 'noted' then u.line_id else u.payment_id end
                                 union all
-                                select tenant_id, line_id, 'dismissed', why, null, made_at from bank_line_dismissal) s
+                                select tenant_id, line_id, 'dismissed', why, made_at, 0, null from bank_line_dismissal) s
                           join bank_line l on l.tenant_id = s.tenant_id and l.id = s.line_id
                           join bank b on b.tenant_id = l.tenant_id and b.id = l.bank_id
                           left join customer c on c.tenant_id = s.tenant_id and c.id = s.customer_id
@@ -93,7 +97,8 @@ public class BankLines {
                         row.getString(9),
                         row.getString(10),
                         row.getObject(11, UUID.class),
-                        row.getString(12)));
+                        row.getString(12),
+                        row.getInt(13)));
             }
             return said;
         } catch (SQLException cause) {

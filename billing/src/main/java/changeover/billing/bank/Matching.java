@@ -1,8 +1,10 @@
 package changeover.billing.bank;
 
 import changeover.billing.payments.OpenByAge;
+import changeover.billing.payments.Way;
 import changeover.contracts.money.Money;
 import java.text.Normalizer;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -16,8 +18,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * What a line of the bank may be: first what was noted already, then by the number of an invoice, by who paid with these words
- * before, by name with the amount, by the amount alone when it is the only one. A line that took money out may be a payment
+ * What a line of the bank may be: first what was noted already, alone or several together, then by the number of an invoice, by who
+ * paid with these words before, by name with the amount, by the amount alone when it is the only one. A line that took money out may be a payment
  * that came back.
  *
  * @param open everything that is open, due first comes first
@@ -37,8 +39,22 @@ record Matching(
 
     static final int SHORTEST_NAME = 3;
 
-    /** @param tied to a line of the bank already; it may only come back */
-    record Noted(UUID paymentId, UUID customerId, LocalDate day, Money amount, String reference, boolean tied) {}
+    /** So many customers are named of payments that came together. */
+    private static final int SOME = 3;
+
+    /**
+     * @param tied to a line of the bank already; it may only come back
+     * @param at when it was noted
+     */
+    record Noted(
+            UUID paymentId,
+            UUID customerId,
+            LocalDate day,
+            Money amount,
+            String reference,
+            boolean tied,
+            Way way,
+            Instant at) {}
 
     Optional<Proposal> of(BankLine line) {
         String said = plain(line.said());
@@ -46,6 +62,8 @@ record Matching(
             return cameBack(line, said);
         }
         return alreadyNoted(line, said)
+                .or(() -> byNumber(line, said).filter(Proposal::sure))
+                .or(() -> notedTogether(line))
                 .or(() -> byNumber(line, said))
                 .or(() -> byPayer(line))
                 .or(() -> byName(line, said))
@@ -63,6 +81,24 @@ record Matching(
         return found.size() == 1
                 ? Optional.of(noted(Proposal.What.NOTED, found.getFirst(), said, !named.isEmpty()))
                 : Optional.empty();
+    }
+
+    private Optional<Proposal> notedTogether(BankLine line) {
+        List<Noted> free = noted.stream()
+                .filter(one -> !one.tied() && near(one.day(), line.day()))
+                .toList();
+        return NotedTogether.of(free, line)
+                .map(group -> Proposal.together(
+                        someNames(group),
+                        group.stream().map(Noted::paymentId).toList(),
+                        new Proposal.Group(
+                                group.getFirst().day(), group.getFirst().way())));
+    }
+
+    private String someNames(List<Noted> group) {
+        List<String> all =
+                group.stream().map(one -> name(one.customerId())).distinct().toList();
+        return all.stream().limit(SOME).collect(Collectors.joining(", ")) + (all.size() > SOME ? " …" : "");
     }
 
     private Optional<Proposal> cameBack(BankLine line, String said) {
@@ -86,7 +122,7 @@ record Matching(
         }
         why.add(names(said, one.customerId()) ? Proposal.Reason.NAME : Proposal.Reason.ONLY_ONE);
         return new Proposal(
-                what, one.customerId(), name(one.customerId()), List.of(one.paymentId()), List.of(), why, sure);
+                what, one.customerId(), name(one.customerId()), List.of(one.paymentId()), List.of(), why, sure, null);
     }
 
     private Optional<Proposal> byNumber(BankLine line, String said) {
@@ -162,7 +198,8 @@ record Matching(
                         .map(item -> new Proposal.Target(item.id(), item.label(), item.open()))
                         .toList(),
                 why,
-                sure);
+                sure,
+                null);
     }
 
     private static Money sum(Collection<OpenByAge.Item> items, BankLine line) {

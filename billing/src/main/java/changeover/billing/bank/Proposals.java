@@ -1,6 +1,7 @@
 package changeover.billing.bank;
 
 import changeover.billing.payments.OpenByAge;
+import changeover.billing.payments.Way;
 import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.Today;
@@ -115,7 +116,7 @@ public class Proposals {
         List<Matching.Noted> noted = new ArrayList<>();
         try (Connection connection = datasource.getConnection();
                 PreparedStatement select = connection.prepareStatement("""
-                        select p.id, p.customer_id, p.day, p.amount_minor, coalesce(p.reference, ''), u.id is not null
+                        select p.id, p.customer_id, p.day, p.amount_minor, coalesce(p.reference, ''), u.id is not null, p.way, p.made_at
                           from payment p
                           left join payment_undoing x on x.tenant_id = p.tenant_id and x.payment_id = p.id
                           left join bank_line_use u on u.tenant_id = p.tenant_id and u.payment_id = p.id
@@ -130,7 +131,9 @@ public class Proposals {
                         row.getObject(3, LocalDate.class),
                         new Money(row.getLong(4), currency),
                         row.getString(5),
-                        row.getBoolean(6)));
+                        row.getBoolean(6),
+                        Way.of(row.getString(7)),
+                        row.getTimestamp(8).toInstant()));
             }
             return noted;
         } catch (SQLException cause) {

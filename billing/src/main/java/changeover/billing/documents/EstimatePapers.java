@@ -3,7 +3,6 @@ package changeover.billing.documents;
 import changeover.billing.estimates.Estimate;
 import changeover.billing.estimates.EstimateLine;
 import changeover.billing.estimates.EstimateSum;
-import changeover.billing.estimates.EstimateTax;
 import changeover.billing.estimates.Estimates;
 import changeover.contracts.customers.Customer;
 import changeover.contracts.customers.Customers;
@@ -79,6 +78,9 @@ class EstimatePapers implements PaperSource {
                 Places.lines(words, home.unitLabel(), home.street(), home.city(), home.region(), home.postal());
         List<String> theirs =
                 Places.lines(words, null, customer.street(), customer.city(), customer.region(), customer.postal());
+        TaxedLines taxed = new TaxedLines(sum.taxes().stream()
+                .map(tax -> new TaxedLines.Row(tax.percent(), tax.lines()))
+                .toList());
         return new InvoiceSheet(
                 language,
                 InvoiceSheet.Kind.ESTIMATE,
@@ -90,8 +92,8 @@ class EstimatePapers implements PaperSource {
                 new InvoiceSheet.Party(customer.name(), theirs.isEmpty() ? at : theirs, List.of()),
                 new InvoiceSheet.Party(null, at, List.of()),
                 null,
-                InvoiceSheet.Must.forTotal(offer.total(), taxesDiffer(sum)),
-                sum.lines().stream().map(line -> line(line, sum, language)).toList(),
+                InvoiceSheet.Must.forTotal(offer.total(), taxed.differ(costing(sum))),
+                sum.lines().stream().map(line -> line(line, taxed, language)).toList(),
                 offer.subtotal(),
                 sum.taxes().stream()
                         .map(tax -> new InvoiceSheet.TaxLine(
@@ -103,7 +105,7 @@ class EstimatePapers implements PaperSource {
                 null);
     }
 
-    private static InvoiceSheet.Line line(EstimateLine line, EstimateSum sum, Locale language) {
+    private static InvoiceSheet.Line line(EstimateLine line, TaxedLines taxed, Locale language) {
         return new InvoiceSheet.Line(
                 line.quantity(),
                 line.unit(),
@@ -113,13 +115,14 @@ class EstimatePapers implements PaperSource {
                 line.discount().isZero() || line.included() ? null : line.discount(),
                 line.included(),
                 line.net(),
-                sum.taxes().stream().map(EstimateTax::lines).anyMatch(lines -> lines.contains(line.position())));
+                taxed.has(line.position()));
     }
 
-    private static boolean taxesDiffer(EstimateSum sum) {
-        return sum.taxes().stream()
-                .anyMatch(tax -> sum.lines().stream()
-                        .anyMatch(line -> !line.net().isZero() && !tax.lines().contains(line.position())));
+    private static List<Integer> costing(EstimateSum sum) {
+        return sum.lines().stream()
+                .filter(line -> !line.net().isZero())
+                .map(EstimateLine::position)
+                .toList();
     }
 
     private List<InvoiceSheet.Note> notes(Estimate estimate, Words words) {

@@ -43,7 +43,7 @@ public class InvoiceSheets {
                 letterheads.of(view.seller(), words, logo),
                 label,
                 view.day(),
-                view.kind() == DocumentKind.CREDIT ? null : view.dueDay(),
+                view.kind() == DocumentKind.CREDIT || paidInFull(view) ? null : view.dueDay(),
                 view.creditsLabel(),
                 buyer(view, words),
                 work(view, words, figures),
@@ -56,9 +56,13 @@ public class InvoiceSheets {
                                 tax.label().in(view.language()), null, tax.registration(), tax.amount()))
                         .toList(),
                 view.total(),
-                null,
+                view.paidBefore().isZero() ? null : view.paidBefore(),
                 notes(view, words, label),
                 null);
+    }
+
+    private static boolean paidInFull(InvoiceView view) {
+        return view.paidBefore().isPositive() && view.leftToPay().isZero();
     }
 
     private static InvoiceSheet.Kind kind(DocumentKind kind) {
@@ -111,6 +115,7 @@ public class InvoiceSheets {
         Locale language = view.language();
         Map<UUID, WorkPlace> places =
                 view.works().stream().collect(Collectors.toMap(WorkPlace::homeId, Function.identity(), (a, b) -> a));
+        TaxedLines taxed = taxed(view);
         List<InvoiceSheet.Line> lines = new ArrayList<>(view.lines().size());
         for (InvoiceView.Line line : view.lines()) {
             String why = line.why().in(language);
@@ -129,15 +134,23 @@ public class InvoiceSheets {
                     line.discount().isZero() || included ? null : line.discount(),
                     included,
                     line.net(),
-                    view.taxes().stream().anyMatch(tax -> tax.lines().contains(line.position()))));
+                    taxed.has(line.position())));
         }
         return lines;
     }
 
+    private static TaxedLines taxed(InvoiceView view) {
+        return new TaxedLines(view.taxes().stream()
+                .map(tax -> new TaxedLines.Row(tax.percent(), tax.lines()))
+                .toList());
+    }
+
     private static boolean taxesDiffer(InvoiceView view) {
-        return view.taxes().stream()
-                .anyMatch(tax -> view.lines().stream()
-                        .anyMatch(line -> !line.net().isZero() && !tax.lines().contains(line.position())));
+        return taxed(view)
+                .differ(view.lines().stream()
+                        .filter(line -> !line.net().isZero())
+                        .map(InvoiceView.Line::position)
+                        .toList());
     }
 
     private static List<InvoiceSheet.Note> notes(InvoiceView view, Words words, String label) {
@@ -153,9 +166,11 @@ public class InvoiceSheets {
         if (view.kind() != DocumentKind.CREDIT
                 && view.label() != null
                 && !view.total().isZero()) {
-            String paying = words.say(
-                    "invoice.paying-words",
-                    Map.of("label", label, "business", view.seller().name()));
+            String paying = paidInFull(view)
+                    ? words.say("invoice.paid-words")
+                    : words.say(
+                            "invoice.paying-words",
+                            Map.of("label", label, "business", view.seller().name()));
             notes.add(new InvoiceSheet.Note(words.say("invoice.paying"), paying));
         }
         return notes;

@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param buyerReference what the payer asked to read on it
  * @param untaxed why some lines bear no tax at all, null where each has one
  * @param language of the document, the customer's
+ * @param paidBefore what was paid of it before it was issued, of a draft what was paid so far and what its deposits would pay; never more than its total
  */
 public record InvoiceView(
         UUID id,
@@ -50,7 +51,13 @@ public record InvoiceView(
         List<Tax> taxes,
         Money subtotal,
         Money tax,
-        Money total) {
+        Money total,
+        Money paidBefore) {
+
+    /** What was left to pay of it when it was issued. */
+    public Money leftToPay() {
+        return total.minus(paidBefore);
+    }
 
     public boolean issued() {
         return label != null;
@@ -84,7 +91,8 @@ public record InvoiceView(
                 taxes,
                 subtotal,
                 tax,
-                total);
+                total,
+                paidBefore);
     }
 
     /**

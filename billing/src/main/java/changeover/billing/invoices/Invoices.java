@@ -39,6 +39,9 @@ public class Invoices {
     @Inject
     Issuing issuing;
 
+    @Inject
+    HeldForWork held;
+
     /** An issued document by its frozen rows; empty for a draft and for what is not the business's. */
     public Optional<InvoiceView> view(UUID id) {
         return views(List.of(id)).stream().findFirst();
@@ -66,7 +69,11 @@ public class Invoices {
             if (refusal != null) {
                 throw refusal.thrown();
             }
-            return Preview.of(Objects.requireNonNull(judged.ready().get(id)));
+            Money nought = Money.zero(draft.currency());
+            Money paid = PaidBefore.soFar(connection, List.of(id), draft.currency())
+                    .getOrDefault(id, nought)
+                    .plus(held.of(connection, List.of(id)).getOrDefault(id, nought));
+            return Preview.of(Objects.requireNonNull(judged.ready().get(id)), paid);
         } catch (SQLException cause) {
             throw new IllegalStateException("the draft could not be read", cause);
         }

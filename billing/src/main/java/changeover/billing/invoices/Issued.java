@@ -32,7 +32,8 @@ class Issued {
             IssueRow issue,
             @Nullable UUID agreementId,
             @Nullable UUID visitId,
-            @Nullable String creditsLabel) {}
+            @Nullable String creditsLabel,
+            long paidBefore) {}
 
     List<InvoiceView> views(Collection<UUID> ids) {
         try (Connection connection = datasource.getConnection()) {
@@ -55,10 +56,11 @@ class Issued {
     private static List<Head> heads(Connection connection, Collection<UUID> ids) throws SQLException {
         List<Head> heads = new ArrayList<>();
         try (PreparedStatement select = connection.prepareStatement("select " + IssueRow.COLUMNS + """
-                , i.agreement_id, i.visit_id, o.label
+                , i.agreement_id, i.visit_id, o.label, coalesce(p.amount_minor, 0)
                   from invoice_issue s
                   join invoice i on i.tenant_id = s.tenant_id and i.id = s.invoice_id
                   left join invoice_issue o on o.tenant_id = s.tenant_id and o.invoice_id = s.credits_id
+                  left join paid_before p on p.tenant_id = s.tenant_id and p.invoice_id = s.invoice_id
                  where s.invoice_id = any (?)
                  order by s.series, s.number""")) {
             select.setArray(1, InvoiceRows.uuids(connection, ids));
@@ -68,7 +70,8 @@ class Issued {
                         IssueRow.of(row),
                         row.getObject(IssueRow.WIDTH + 1, UUID.class),
                         row.getObject(IssueRow.WIDTH + 2, UUID.class),
-                        row.getString(IssueRow.WIDTH + 3)));
+                        row.getString(IssueRow.WIDTH + 3),
+                        row.getLong(IssueRow.WIDTH + 4)));
             }
         }
         return heads;
@@ -104,6 +107,7 @@ class Issued {
                 taxes.stream().map(tax -> tax.view(currency)).toList(),
                 new Money(issue.subtotalMinor(), currency),
                 new Money(issue.taxMinor(), currency),
-                new Money(issue.totalMinor(), currency));
+                new Money(issue.totalMinor(), currency),
+                new Money(head.paidBefore(), currency));
     }
 }

@@ -102,6 +102,6 @@ record PlanSold(
         Wording until = DaySaid.of(last);
         return new Wording(
                 "Agreement no. " + number + ", " + first.en() + " to " + until.en() + ".",
-                "Contrat nº\u00a0" + number + ", du " + first.fr() + " au " + until.fr() + ".");
+                "Entente nº\u00a0" + number + ", du " + first.fr() + " au " + until.fr() + ".");
     }
 }

@@ -8,8 +8,10 @@ final class Preview {
 
     private Preview() {}
 
-    static InvoiceView of(Assessed one) {
+    /** @param paid of it so far */
+    static InvoiceView of(Assessed one, Money paid) {
         Waiting draft = one.draft();
+        Money total = new Money(one.totalMinor(), draft.currency());
         return new InvoiceView(
                 draft.id(),
                 draft.kind(),
@@ -36,6 +38,7 @@ final class Preview {
                 one.taxes().stream().map(tax -> tax.view(draft.currency())).toList(),
                 new Money(one.subtotalMinor(), draft.currency()),
                 new Money(one.taxMinor(), draft.currency()),
-                new Money(one.totalMinor(), draft.currency()));
+                total,
+                paid.compareTo(total) < 0 ? paid : total.aboveNought());
     }
 }

@@ -12,6 +12,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /**
  * An agreement that ends in mid-term, worked through every way: what is kept, what of each invoice goes back with its taxes,
@@ -21,6 +22,7 @@ import java.util.UUID;
  * @param billed before tax, less what credit notes gave back
  * @param paid taxes in, of the documents of the plan
  * @param waiting drafts of instalments that were not issued
+ * @param settled how it was settled last, null while it was not
  */
 public record Settlement(
         UUID agreementId,
@@ -31,7 +33,15 @@ public record Settlement(
         Money billed,
         Money paid,
         List<Way> ways,
-        List<Waiting> waiting) {
+        List<Waiting> waiting,
+        @Nullable Settled settled) {
+
+    /**
+     * A settlement that was written down.
+     *
+     * @param kept before tax, earned from its day on
+     */
+    public record Settled(LocalDate day, Money kept) {}
 
     /** An instalment that was not asked for yet, before tax. */
     public record Waiting(UUID id, int instalment, Money net) {}
@@ -77,6 +87,11 @@ public record Settlement(
             }
             return stay;
         }
+
+        /** What the business keeps when it is settled this way, never more than was billed and is still to be billed. */
+        Settled settled(LocalDate day, Money billed, List<Waiting> waiting) {
+            return new Settled(day, stay(waiting).values().stream().reduce(billed.minus(credit), Money::plus));
+        }
     }
 
     /** One document of the plan as it stands: what of each line and of the whole is not credited yet. */
@@ -98,7 +113,8 @@ public record Settlement(
             RefundPolicy policy,
             Cancelled cancelled,
             List<Billed> billed,
-            List<Waiting> waiting) {
+            List<Waiting> waiting,
+            @Nullable Settled settled) {
         Money nought = Money.zero(cancelled.plan().price().currency());
         Money net = billed.stream().map(one -> one.net(nought)).reduce(nought, Money::plus);
         Money paid = billed.stream().map(Billed::paid).reduce(nought, Money::plus);
@@ -137,7 +153,8 @@ public record Settlement(
                 net,
                 paid,
                 ways,
-                List.copyOf(waiting));
+                List.copyOf(waiting),
+                settled);
     }
 
     /** The latest invoice first, its last line first. */

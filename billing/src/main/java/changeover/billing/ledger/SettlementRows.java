@@ -20,6 +20,7 @@ import java.util.Objects;
 import java.util.TreeMap;
 import java.util.UUID;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** What was asked for an agreement's plan, paid of it and credited, document by document. */
 record SettlementRows(Connection connection, Invoices invoices, Currency currency) {
@@ -34,6 +35,25 @@ record SettlementRows(Connection connection, Invoices invoices, Currency currenc
               join invoice_line l on l.invoice_id = s.invoice_id
              where l.agreement_id = ? and l.kind = 'plan' and s.kind <> 'credit'
              group by s.invoice_id, s.day, s.series, s.number order by s.day, s.series, s.number""";
+
+    /** Each time that an agreement was settled, the first one first; of all agreements where none is named. */
+    static Map<UUID, List<Settlement.Settled>> settled(Connection connection, @Nullable UUID only, Currency currency)
+            throws SQLException {
+        Map<UUID, List<Settlement.Settled>> settled = new HashMap<>();
+        try (PreparedStatement select = connection.prepareStatement("""
+                select agreement_id, day, kept_minor from settlement
+                 where ?::uuid is null or agreement_id = ? order by day, id""")) {
+            select.setObject(1, only);
+            select.setObject(2, only);
+            ResultSet row = select.executeQuery();
+            while (row.next()) {
+                settled.computeIfAbsent(row.getObject(1, UUID.class), one -> new ArrayList<>())
+                        .add(new Settlement.Settled(
+                                row.getObject(2, LocalDate.class), new Money(row.getLong(3), currency)));
+            }
+        }
+        return settled;
+    }
 
     /** The day of the customer's yes. */
     LocalDate yes(UUID agreement, LocalDate otherwise) throws SQLException {
@@ -62,6 +82,19 @@ record SettlementRows(Connection connection, Invoices invoices, Currency currenc
             }
         }
         return waiting;
+    }
+
+    static void kept(Connection connection, UUID agreement, Settlement.Settled settled, RefundWay way, String why)
+            throws SQLException {
+        try (PreparedStatement insert = connection.prepareStatement("""
+                insert into settlement (agreement_id, day, way, kept_minor, why) values (?, ?, ?, ?, ?)""")) {
+            insert.setObject(1, agreement);
+            insert.setObject(2, settled.day());
+            insert.setString(3, way.code());
+            insert.setLong(4, settled.kept().minor());
+            insert.setString(5, why);
+            insert.executeUpdate();
+        }
     }
 
     /** What fell of it, so that the plan's price before it ended stays what it was. */

@@ -98,18 +98,19 @@ public class Settlements {
                     RefundPolicy.of(place, cause == null ? "" : cause.code(), since),
                     sold.get().endingOn(day, currency),
                     rows.billed(agreement),
-                    rows.waiting(agreement)));
+                    rows.waiting(agreement),
+                    sold.get().settledOn(LocalDate.MAX).orElse(null)));
         } catch (SQLException cause) {
             throw new IllegalStateException("the agreement could not be settled", cause);
         }
     }
 
     /**
-     * Writes the drafts of the credit notes, one an invoice; instalments that were not issued fall as far as they would ask for
-     * more than is kept.
+     * Writes the drafts of the credit notes, one an invoice, and what is kept; instalments that were not issued fall as far as
+     * they would ask for more than is kept.
      *
      * @throws changeover.contracts.words.Refused while the agreement holds, while a credit note of its invoices is a draft, or
-     *     when nothing is to give back and none falls
+     *     when nothing is to give back, none falls and as much was kept before
      */
     public List<UUID> settle(UUID agreement, RefundWay way, LocalDate today, String why) {
         wait(agreement);
@@ -126,12 +127,16 @@ public class Settlements {
         List<Settlement.Waiting> change = settlement.waiting().stream()
                 .filter(one -> !one.net().equals(stay.get(one.id())))
                 .toList();
-        if (chosen.parts().isEmpty() && change.isEmpty()) {
+        Settlement.Settled settled = chosen.settled(today, settlement.billed(), settlement.waiting());
+        Settlement.Settled before = settlement.settled();
+        boolean asBefore = before != null && before.kept().equals(settled.kept());
+        if (chosen.parts().isEmpty() && change.isEmpty() && asBefore) {
             throw Refusal.of("settlement.nothing").thrown();
         }
         if (drafted(agreement)) {
             throw Refusal.of("settlement.drafted").thrown();
         }
+        keep(agreement, settled, way, why);
         List<UUID> notes = new ArrayList<>();
         for (Settlement.Part part : chosen.parts()) {
             notes.add(credits.inPart(part.invoiceId(), today, part.lines(), new Wording(why, why)));
@@ -146,6 +151,14 @@ public class Settlements {
             }
         }
         return List.copyOf(notes);
+    }
+
+    private void keep(UUID agreement, Settlement.Settled settled, RefundWay way, String why) {
+        try (Connection connection = datasource.getConnection()) {
+            SettlementRows.kept(connection, agreement, settled, way, why);
+        } catch (SQLException cause) {
+            throw new IllegalStateException("what is kept could not be written down", cause);
+        }
     }
 
     /** The first lines stay while they come to no more than the draft still asks for; the next one asks for the rest. */

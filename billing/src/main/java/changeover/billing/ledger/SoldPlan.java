@@ -8,6 +8,7 @@ import java.util.Currency;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -16,10 +17,11 @@ import org.jspecify.annotations.Nullable;
  * An accepted agreement with all that was asked for it and done for it, to be looked at on any day.
  *
  * <p>Its price is what was asked and is still to be asked, before tax, less what was given back or let go. When it has ended,
- * nothing more is earned by days or visits; once a credit note settles it, what the business keeps is earned.
+ * nothing more is earned by days or visits; from the day on which it is settled, what the settlement keeps is earned.
  *
  * @param done days by the promise's name
  * @param ended the first day on which it no longer held, or null
+ * @param settled each time that it was settled, the first one first
  */
 record SoldPlan(
         Head head,
@@ -27,7 +29,8 @@ record SoldPlan(
         EarnedOn.Basis basis,
         Map<String, LocalDate> done,
         List<Asked> asked,
-        @Nullable LocalDate ended) {
+        @Nullable LocalDate ended,
+        List<Settlement.Settled> settled) {
 
     /** Whose agreement, and which. */
     record Head(
@@ -72,18 +75,28 @@ record SoldPlan(
                 .negated();
     }
 
-    /** Earned at the end of that day. */
+    /** The last settlement by the end of that day. */
+    Optional<Settlement.Settled> settledOn(LocalDate day) {
+        return settled.reversed().stream()
+                .filter(one -> !one.day().isAfter(day))
+                .findFirst();
+    }
+
+    /** Earned at the end of that day; of what a settlement keeps no more than what is still asked for. */
     Money earned(LocalDate day, Currency currency) {
+        Money promises = earnedByPromises(day, currency);
+        return settledOn(day)
+                .map(one -> smaller(one.kept(), endedOn(day) ? standing(day, currency) : promises))
+                .orElse(promises);
+    }
+
+    /** When it has ended: visits done by the day of the end, days of standing ready before it. */
+    private Money earnedByPromises(LocalDate day, Currency currency) {
         LocalDate last = ended;
+        Recognition plan = recognition(eve(day), currency);
         if (last == null || last.isAfter(day)) {
-            return recognition(day, false, currency).earnedBefore(day.plusDays(1), done);
+            return plan.earnedBefore(day.plusDays(1), done);
         }
-        LocalDate eve = last.minusDays(1);
-        boolean settled = asked.stream().anyMatch(one -> one.credit() && one.issuedOn(day) && !one.issuedOn(eve));
-        if (settled) {
-            return invoiced(day, currency);
-        }
-        Recognition plan = recognition(day, true, currency);
         LocalDate next = last.plusDays(1);
         Money visits = plan.earnedBefore(next, done).minus(plan.earnedBefore(next, Map.of()));
         return plan.earnedBefore(last, Map.of()).plus(visits);
@@ -91,24 +104,40 @@ record SoldPlan(
 
     /** As it stands when it ends on the day, for what each way of refunding keeps; what is billed and paid is told apart. */
     Cancelled endingOn(LocalDate day, Currency currency) {
-        LocalDate eve = day.minusDays(1);
-        Money price = sum(asked.stream().filter(one -> one.stands(eve)), currency);
         Money nought = Money.zero(currency);
-        return new Cancelled(
-                Recognition.of(price.aboveNought(), head.term(), promised, List.of()),
-                day,
-                done,
-                nought,
-                List.of(),
-                nought);
+        LocalDate before = day.minusDays(1);
+        LocalDate known =
+                settled.isEmpty() ? before : earlier(before, firstSettled().minusDays(1));
+        return new Cancelled(recognition(known, currency), day, done, nought, List.of(), nought);
     }
 
-    /** Before the agreement ended a discarded draft lessens its price; drafts that fell with it do not. */
-    private Recognition recognition(LocalDate day, boolean over, Currency currency) {
-        LocalDate last = ended;
-        LocalDate known = over && last != null ? last.minusDays(1) : day;
-        Money price = sum(asked.stream().filter(one -> one.stands(known)), currency);
-        return Recognition.of(price.aboveNought(), head.term(), promised, List.of());
+    /** A discarded draft lessens the price of an agreement that holds; what falls with its end or its settlement does not. */
+    private LocalDate eve(LocalDate day) {
+        LocalDate known = day;
+        if (ended != null) {
+            known = earlier(known, ended.minusDays(1));
+        }
+        return settled.isEmpty() ? known : earlier(known, firstSettled().minusDays(1));
+    }
+
+    private LocalDate firstSettled() {
+        return settled.getFirst().day();
+    }
+
+    private Recognition recognition(LocalDate known, Currency currency) {
+        return Recognition.of(standing(known, currency).aboveNought(), head.term(), promised, List.of());
+    }
+
+    private Money standing(LocalDate day, Currency currency) {
+        return sum(asked.stream().filter(one -> one.stands(day)), currency);
+    }
+
+    private static Money smaller(Money one, Money other) {
+        return one.compareTo(other) < 0 ? one : other;
+    }
+
+    private static LocalDate earlier(LocalDate one, LocalDate other) {
+        return one.isBefore(other) ? one : other;
     }
 
     private static Money sum(Stream<Asked> asked, Currency currency) {

@@ -18,7 +18,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
-/** Reads accepted agreements that something was asked for, all or one, with what was done for them: six statements however many. */
+/** Reads accepted agreements that something was asked for, all or one, with what was done for them: seven statements however many. */
 final class SoldPlanRows {
 
     private static final String AGREEMENTS = """
@@ -201,6 +201,7 @@ final class SoldPlanRows {
 
     private List<SoldPlan> plans(SplitPrices prices, Currency currency) throws SQLException {
         List<SoldPlan> plans = new ArrayList<>();
+        Map<UUID, List<Settlement.Settled>> settled = SettlementRows.settled(connection, only, currency);
         try (PreparedStatement select = ask(AGREEMENTS, 1);
                 ResultSet row = select.executeQuery()) {
             while (row.next()) {
@@ -231,7 +232,8 @@ final class SoldPlanRows {
                         split.basis(),
                         SoldPlan.known(done.getOrDefault(id, Map.of()), split.promised()),
                         List.copyOf(asks),
-                        row.getObject(13, LocalDate.class)));
+                        row.getObject(13, LocalDate.class),
+                        List.copyOf(settled.getOrDefault(id, List.of()))));
             }
         }
         return plans;

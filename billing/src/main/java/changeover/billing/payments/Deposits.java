@@ -22,7 +22,7 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A deposit pays nothing before somebody applies it to the invoice of its work; until then it is the customer's money and bears
+ * A deposit pays nothing before it is applied to the invoice of its work, by a person or as that of its estimate is issued; until then it is the customer's money and bears
  * no tax (Excise Tax Act, s. 168(9), from memory: a deposit is no payment of the price until it is applied as one).
  */
 @ApplicationScoped
@@ -93,19 +93,36 @@ public class Deposits {
     public Money apply(UUID id, UUID invoice, LocalDate day, @Nullable Money amount) {
         check(day);
         Deposit deposit = mine(id, day);
-        OpenItem item = owed.item(invoice, day)
-                .filter(one -> one.customerId().equals(deposit.customerId()))
-                .orElseThrow(
-                        () -> Refusal.of("payment.not-theirs").at("invoice").thrown());
-        Money open = least(
-                item.open(), owed.item(invoice, today.day()).map(OpenItem::open).orElse(item.open()));
+        Money open = open(deposit, invoice, day);
         Money left = left(deposit, day);
         Money part = amount == null ? least(left, open) : amount;
         within(part, left, "deposit.beyond-left");
         within(part, open, "deposit.beyond-open");
+        pay(deposit, invoice, part, day);
+        return part;
+    }
+
+    /** As {@link #apply} of as much as there is; where nothing is left or open, nothing happens. */
+    public void useUp(UUID id, UUID invoice, LocalDate day) {
+        Deposit deposit = mine(id, day);
+        Money part = least(left(deposit, day), open(deposit, invoice, day));
+        if (part.isPositive()) {
+            pay(deposit, invoice, part, day);
+        }
+    }
+
+    private Money open(Deposit deposit, UUID invoice, LocalDate day) {
+        OpenItem item = owed.item(invoice, day)
+                .filter(one -> one.customerId().equals(deposit.customerId()))
+                .orElseThrow(
+                        () -> Refusal.of("payment.not-theirs").at("invoice").thrown());
+        return least(
+                item.open(), owed.item(invoice, today.day()).map(OpenItem::open).orElse(item.open()));
+    }
+
+    private void pay(Deposit deposit, UUID invoice, Money part, LocalDate day) {
         session.persist(Allocation.of(deposit.paymentId(), invoice, part, day));
         session.flush();
-        return part;
     }
 
     /** Money of the deposit that goes back to the customer; never more than is left. */

@@ -44,7 +44,7 @@ final class Reasons {
     static Wording part(Coverage.Cap cap) {
         return new Wording(
                 "Included: the plan gives " + plain(cap.cap()) + " a term, " + plain(cap.left()) + " left before this.",
-                "Compris : la formule en donne " + comma(cap.cap()) + " par contrat, il en restait " + comma(cap.left())
+                "Compris : la formule en donne " + comma(cap.cap()) + " par entente, il en restait " + comma(cap.left())
                         + ".");
     }
 
@@ -56,7 +56,7 @@ final class Reasons {
                 ? new Wording("Not included in the plan", "Non compris dans la formule")
                 : new Wording(
                         "Beyond the " + plain(cap.cap()) + " a term that the plan gives",
-                        "Au-delà des " + comma(cap.cap()) + " par contrat que donne la formule");
+                        "Au-delà des " + comma(cap.cap()) + " par entente que donne la formule");
         BigDecimal percent = coverage.discountPercent();
         return percent.signum() == 0
                 ? new Wording(beyond.en() + ".", beyond.fr() + ".")

@@ -22,10 +22,27 @@ public record Claims(List<Hold> holds, Map<UUID, Money> kept) {
         kept = Map.copyOf(kept);
     }
 
+    /**
+     * What may be asked for of one document.
+     *
+     * @param kept what of it money that is kept for the customer would pay, nought and more
+     */
+    public record Claim(OpenByAge.Item item, Money kept) {
+
+        public Money left() {
+            return item.open().minus(kept);
+        }
+    }
+
     /** @param open due first comes first; what comes back has open what may be asked for */
     public List<OpenByAge.Item> of(List<OpenByAge.Item> open) {
+        return each(open).stream().map(claim -> claim.item().with(claim.left())).toList();
+    }
+
+    /** @param open due first comes first; what is kept pays that first */
+    public List<Claim> each(List<OpenByAge.Item> open) {
         Map<UUID, Money> left = new HashMap<>(kept);
-        List<OpenByAge.Item> asked = new ArrayList<>();
+        List<Claim> asked = new ArrayList<>();
         for (OpenByAge.Item item : open) {
             if (keepsBack(item)) {
                 continue;
@@ -35,8 +52,9 @@ public record Claims(List<Hold> holds, Map<UUID, Money> kept) {
             if (pays.isPositive()) {
                 left.merge(item.customerId(), pays.negated(), Money::plus);
             }
-            if (item.open().minus(pays).isPositive()) {
-                asked.add(item.with(item.open().minus(pays)));
+            Claim claim = new Claim(item, pays);
+            if (claim.left().isPositive()) {
+                asked.add(claim);
             }
         }
         return asked;
@@ -51,12 +69,6 @@ public record Claims(List<Hold> holds, Map<UUID, Money> kept) {
                 .anyMatch(hold -> hold.invoiceId() == null
                         ? hold.customerId().equals(customer)
                         : hold.invoiceId().equals(invoice));
-    }
-
-    /** Whether what is kept for the customer would pay all of it. */
-    public boolean pays(UUID customer, Money all) {
-        Money credit = kept.get(customer);
-        return credit != null && credit.compareTo(all) >= 0;
     }
 
     private static Money least(Money one, Money other) {

@@ -14,8 +14,17 @@ import java.util.UUID;
  */
 public record DueReminder(UUID customerId, String customer, Step step, List<Asked> items) {
 
-    /** A document with its own step. */
-    public record Asked(OpenByAge.Item item, Step step) {
+    /**
+     * A document with its own step.
+     *
+     * @param kept what of it money that is kept for the customer would pay
+     */
+    public record Asked(OpenByAge.Item item, Money kept, Step step) {
+
+        /** What is asked for. */
+        public Money left() {
+            return item.open().minus(kept);
+        }
 
         public long daysLate(LocalDate day) {
             return ChronoUnit.DAYS.between(item.dueDay(), day);
@@ -28,7 +37,7 @@ public record DueReminder(UUID customerId, String customer, Step step, List<Aske
 
     public Money total() {
         return Money.sum(
-                items.stream().map(one -> one.item().open()).toList(),
+                items.stream().map(Asked::left).toList(),
                 items.getFirst().item().open().currency());
     }
 }

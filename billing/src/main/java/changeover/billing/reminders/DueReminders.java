@@ -19,8 +19,8 @@ import java.util.Map;
 import java.util.UUID;
 
 /**
- * Whom the ladder would remind on a day: whoever is late with something that no hold keeps back, unless what is kept for them
- * would pay it; a deposit pays nothing before it is applied. A payment that came back begins the days anew: nobody is sent the
+ * Whom the ladder would remind on a day, and of how much: whoever is late with something that no hold keeps back, as far as what is
+ * kept for them would not pay it, what is due first before the rest; a deposit pays nothing before it is applied. A payment that came back begins the days anew: nobody is sent the
  * last letter on the day the bank says no. Seven questions to the database, whatever their number.
  */
 @ApplicationScoped
@@ -51,19 +51,19 @@ public class DueReminders {
         Map<UUID, LocalDate> bounced = bounced(day);
         Claims claims = claiming.on(day);
         Map<UUID, List<DueReminder.Asked>> asked = new LinkedHashMap<>();
-        for (OpenByAge.Item item : open.on(day, null)) {
+        for (Claims.Claim claim : claims.each(open.on(day, null))) {
+            OpenByAge.Item item = claim.item();
             LocalDate again = bounced.getOrDefault(item.id(), item.dueDay());
             long late = ChronoUnit.DAYS.between(again.isAfter(item.dueDay()) ? again : item.dueDay(), day);
             Last last = lasts.getOrDefault(item.id(), new Last(0, day));
-            if (late > 0 && !claims.keepsBack(item)) {
+            if (late > 0) {
                 ladder.due(late, last.daysLate(), ChronoUnit.DAYS.between(last.day(), day))
                         .ifPresent(step -> asked.computeIfAbsent(item.customerId(), _ -> new ArrayList<>())
-                                .add(new DueReminder.Asked(item, step)));
+                                .add(new DueReminder.Asked(item, claim.kept(), step)));
             }
         }
         return asked.entrySet().stream()
                 .map(one -> reminder(one.getKey(), one.getValue()))
-                .filter(one -> !claims.pays(one.customerId(), one.total()))
                 .toList();
     }
 

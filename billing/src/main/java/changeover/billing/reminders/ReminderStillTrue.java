@@ -2,10 +2,8 @@ package changeover.billing.reminders;
 
 import changeover.billing.fees.FeeDrafts;
 import changeover.billing.notices.StillTrue;
-import changeover.billing.payments.OpenItem;
+import changeover.billing.payments.OpenByAge;
 import changeover.billing.payments.Owed;
-import changeover.contracts.money.Money;
-import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.Today;
 import io.agroal.api.AgroalDataSource;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -17,12 +15,13 @@ import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 /**
- * A reminder leaves only while all that it asks for is still open as it says, nothing holds it back, and nothing that is kept
- * for the customer beyond deposits would pay it: whoever paid an hour ago is not reminded.
+ * A reminder leaves only while all that it asks for is still open as it says, nothing holds it back, and what is kept for the
+ * customer beyond deposits would pay as much of it as it says: whoever paid an hour ago is not reminded.
  */
 @ApplicationScoped
 class ReminderStillTrue implements StillTrue {
@@ -37,15 +36,12 @@ class ReminderStillTrue implements StillTrue {
     Claiming claiming;
 
     @Inject
-    Businesses businesses;
-
-    @Inject
     Today today;
 
     @Inject
     FeeDrafts fees;
 
-    private record Item(UUID customerId, UUID invoiceId, long openMinor) {}
+    private record Item(UUID customerId, UUID invoiceId, long openMinor, long keptMinor) {}
 
     @Override
     public String kind() {
@@ -60,17 +56,18 @@ class ReminderStillTrue implements StillTrue {
             return false;
         }
         UUID customer = items.getFirst().customerId();
-        Claims claims = claiming.of(List.of(customer), day);
-        long asked = 0;
-        for (Item item : items) {
-            Optional<OpenItem> now = owed.item(item.invoiceId(), day);
-            if (claims.keepsBack(customer, item.invoiceId())
-                    || now.map(OpenItem::open).map(Money::minor).orElse(0L) != item.openMinor()) {
-                return false;
-            }
-            asked += item.openMinor();
-        }
-        return !claims.pays(customer, new Money(asked, businesses.current().currency()));
+        List<OpenByAge.Item> open = owed.open(customer, day).stream()
+                .map(one -> new OpenByAge.Item(
+                        one.invoiceId(), one.label(), customer, "", one.day(), one.dueDay(), one.open()))
+                .toList();
+        Set<Item> now = claiming.of(List.of(customer), day).each(open).stream()
+                .map(claim -> new Item(
+                        customer,
+                        claim.item().id(),
+                        claim.item().open().minor(),
+                        claim.kept().minor()))
+                .collect(Collectors.toSet());
+        return now.containsAll(items);
     }
 
     /** What it asked for may be asked again, with the figures of that day. */
@@ -91,13 +88,14 @@ class ReminderStillTrue implements StillTrue {
         List<Item> items = new ArrayList<>();
         try (Connection connection = datasource.getConnection();
                 PreparedStatement select = connection.prepareStatement("""
-                        select r.customer_id, i.invoice_id, i.open_minor
+                        select r.customer_id, i.invoice_id, i.open_minor, i.kept_minor
                           from reminder_item i join reminder r on r.tenant_id = i.tenant_id and r.id = i.reminder_id
                          where i.reminder_id = ?""")) {
             select.setObject(1, reminder);
             ResultSet row = select.executeQuery();
             while (row.next()) {
-                items.add(new Item(row.getObject(1, UUID.class), row.getObject(2, UUID.class), row.getLong(3)));
+                items.add(new Item(
+                        row.getObject(1, UUID.class), row.getObject(2, UUID.class), row.getLong(3), row.getLong(4)));
             }
             return items;
         } catch (SQLException cause) {

@@ -17,6 +17,10 @@ final class ReminderText {
             "{label} of {day}, to be paid by {due}: {open}",
             "{label} du {day}, à payer au plus tard le {due}\u00a0: {open}");
 
+    private static final Wording LEFT = new Wording(
+            "{label} of {day}, to be paid by {due}: {open}, less {kept} that we keep for you: {left}",
+            "{label} du {day}, à payer au plus tard le {due}\u00a0: {open}, moins {kept} que nous gardons pour vous\u00a0: {left}");
+
     private ReminderText() {}
 
     static FreeLetter of(DueReminder reminder, LocalDate day, String language, String kind, UUID id) {
@@ -37,11 +41,14 @@ final class ReminderText {
     }
 
     private static String line(DueReminder.Asked asked, Locale locale) {
-        return LINE.in(locale)
+        return (asked.kept().isZero() ? LINE : LEFT)
+                .in(locale)
                 .replace("{label}", asked.item().label())
                 .replace("{day}", DayInPaper.of(asked.item().day(), locale))
                 .replace("{due}", DayInPaper.of(asked.item().dueDay(), locale))
-                .replace("{open}", asked.item().open().format(locale));
+                .replace("{open}", asked.item().open().format(locale))
+                .replace("{kept}", asked.kept().format(locale))
+                .replace("{left}", asked.left().format(locale));
     }
 
     private static String filled(String text, String documents, String total, long late) {

@@ -69,8 +69,9 @@ public class Reminders {
         }
         LocalDate day = today.day();
         ManyRows heads = ManyRows.into("reminder", "id uuid, customer_id uuid, day date, days_late int, tone text");
-        ManyRows items =
-                ManyRows.into("reminder_item", "reminder_id uuid, invoice_id uuid, days_late int, open_minor bigint");
+        ManyRows items = ManyRows.into(
+                "reminder_item",
+                "reminder_id uuid, invoice_id uuid, days_late int, open_minor bigint, kept_minor bigint");
         Map<Addressed, Function<String, FreeLetter>> words = new LinkedHashMap<>();
         Map<UUID, UUID> feesToAsk = new LinkedHashMap<>();
         for (DueReminder one : reminders) {
@@ -86,7 +87,8 @@ public class Reminders {
                             id,
                             asked.item().id(),
                             asked.step().daysLate(),
-                            asked.item().open().minor()));
+                            asked.item().open().minor(),
+                            asked.kept().minor()));
             List<Wanted> papers = one.items().stream()
                     .map(asked -> Wanted.of(PaperKind.INVOICE, asked.item().id()))
                     .toList();

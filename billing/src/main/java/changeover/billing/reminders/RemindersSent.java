@@ -58,7 +58,7 @@ public class RemindersSent {
         try (Connection connection = datasource.getConnection();
                 PreparedStatement select = connection.prepareStatement("""
                         select r.id, r.customer_id, c.name, r.day, r.days_late, r.tone,
-                               string_agg(s.label, ', ' order by s.series, s.number), sum(i.open_minor)::bigint,
+                               string_agg(s.label, ', ' order by s.series, s.number), sum(i.open_minor - i.kept_minor)::bigint,
                                coalesce(o.way, 'letter'), o.withdrawn_at, coalesce(o.sent_at, o.printed_at)
                           from reminder r
                           join customer c on c.tenant_id = r.tenant_id and c.id = r.customer_id

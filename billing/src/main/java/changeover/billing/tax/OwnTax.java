@@ -113,6 +113,12 @@ public class OwnTax extends Owned {
         if (facts.label().en().isBlank() || facts.label().fr().isBlank()) {
             refusals.add(Refusal.of("tax.label-missing").at("label"));
         }
+        if (QuebecFigures.namesNoRate(facts.region(), facts.label())) {
+            refusals.add(Refusal.of("tax.quebec-two").at("label"));
+        }
+        if (QuebecFigures.noRate(facts.region(), facts.percent())) {
+            refusals.add(Refusal.of("tax.quebec-two").at("percent"));
+        }
         TaxCategory category = TaxCategory.of(facts.category()).orElse(null);
         if (category == null) {
             refusals.add(Refusal.of("tax.category").at("category"));

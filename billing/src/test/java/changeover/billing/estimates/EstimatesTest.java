@@ -8,8 +8,10 @@ import changeover.billing.ABusiness;
 import changeover.billing.BooksHold;
 import changeover.billing.invoices.Invoices;
 import changeover.billing.payments.Deposits;
+import changeover.billing.payments.Owed;
 import changeover.billing.payments.Way;
 import changeover.contracts.PostgresForTests;
+import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.FilledOn;
 import changeover.contracts.words.Refused;
@@ -55,6 +57,9 @@ class EstimatesTest {
 
     @Inject
     Deposits deposits;
+
+    @Inject
+    Owed owed;
 
     @Inject
     BooksHold books;
@@ -230,10 +235,17 @@ class EstimatesTest {
             UUID visit = works.makeVisit(offered, today.day(), 60);
             some.close(visit, home, 60, "2");
             UUID invoice = some.draft(visit);
-            invoices.issue(invoice, today.day());
             assertEquals(
                     "100.00",
-                    deposits.apply(deposit, invoice, today.day(), null).decimal());
+                    invoices.preview(invoice, today.day()).paidBefore().decimal());
+            Money total = invoices.issue(invoice, today.day()).total();
+            assertEquals(
+                    "100.00", invoices.view(invoice).orElseThrow().paidBefore().decimal());
+            assertEquals(
+                    total.minus(cad("100.00")),
+                    owed.item(invoice, today.day()).orElseThrow().open());
+            assertEquals("100.00", deposits.of(deposit).orElseThrow().applied().decimal());
+            refused(() -> deposits.apply(deposit, invoice, today.day(), null), "payment.nothing");
             assertEquals("0.00", money.deposits(estimate).getFirst().left().decimal());
             books.check();
         });

@@ -123,7 +123,7 @@ public final class SomeDrafts {
                 work,
                 form,
                 words,
-                new Wording("Agreement no. 7.", "Contrat nº 7."),
+                new Wording("Agreement no. 7.", "Entente nº 7."),
                 BigDecimal.ONE,
                 "C62",
                 net,

@@ -33,7 +33,11 @@ public class ASoldPlan {
     /** Inside the business: a year from the first of April, with so many ready minutes and filters. */
     public Sold of(String name, int readyMinutes, int filters) {
         UUID customer = business.customer(name);
-        UUID home = business.home(customer, "QC");
+        return of(customer, business.home(customer, "QC"), FIRST, readyMinutes, filters);
+    }
+
+    /** The same for a customer and a home that are there, a year from the day. */
+    Sold of(UUID customer, UUID home, LocalDate from, int readyMinutes, int filters) {
         UUID plan = UUID.randomUUID();
         UUID id = UUID.randomUUID();
         int number = NUMBER.incrementAndGet();
@@ -43,10 +47,10 @@ public class ASoldPlan {
                 + " plan_name_en, plan_name_fr, term_from, term_until, price_minor, currency, instalments, visits,"
                 + " discount_percent, included_minutes, language, offered_on, valid_until) values ('" + id + "', "
                 + number + ", '" + home + "', '" + customer + "', '" + customer + "', '" + plan
-                + "', 'confort', 'Comfort', 'Confort', '" + FIRST + "', '" + FIRST.plusYears(1)
-                + "', 24900, 'CAD', 1, 2, 10, " + readyMinutes + ", 'fr', '" + FIRST + "', '" + FIRST + "')");
+                + "', 'confort', 'Comfort', 'Confort', '" + from + "', '" + from.plusYears(1)
+                + "', 24900, 'CAD', 1, 2, 10, " + readyMinutes + ", 'fr', '" + from + "', '" + from + "')");
         business.execute("insert into agreement_acceptance (agreement_id, day, by_name, channel) values ('" + id
-                + "', '" + FIRST + "', 'Ida Roe', 'counter')");
+                + "', '" + from + "', 'Ida Roe', 'counter')");
         if (filters > 0) {
             business.execute("insert into agreement_part (agreement_id, part_kind, quantity) values ('" + id
                     + "', 'filter', " + filters + ")");
@@ -56,10 +60,16 @@ public class ASoldPlan {
 
     /** A plan's visit with one task of so many minutes; its answer is another visit's, or null. */
     public UUID visit(Sold sold, String kind, int minutes, UUID answers) {
+        return visit(sold, kind, minutes, answers, FIRST);
+    }
+
+    /** The same with its window from a day on. */
+    UUID visit(Sold sold, String kind, int minutes, UUID answers, LocalDate from) {
         UUID visit = UUID.randomUUID();
         business.execute("insert into visit (id, home_id, agreement_id, kind, window_from, window_until, minutes,"
                 + " answers_id) values ('" + visit + "', '" + sold.home() + "', '" + sold.id() + "', '" + kind
-                + "', '2026-04-01', '2026-06-01', " + minutes + ", " + (answers == null ? "null" : "'" + answers + "'")
+                + "', '" + from + "', '" + from.plusMonths(2) + "', " + minutes + ", "
+                + (answers == null ? "null" : "'" + answers + "'")
                 + ")");
         business.execute("insert into visit_task (visit_id, task_code, wording_en, wording_fr, who, minutes, due_from,"
                 + " due_until, reason_en, reason_fr, basis) values ('" + visit

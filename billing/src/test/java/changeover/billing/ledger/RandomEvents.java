@@ -62,6 +62,9 @@ class RandomEvents {
     @Inject
     RandomDebts debts;
 
+    @Inject
+    RandomPlans plans;
+
     /** @param most how many events the year has; they spread evenly over its days, fifty or fewer for each customer */
     Year begin(long seed, int most) {
         return new Year(seed, most);
@@ -76,6 +79,7 @@ class RandomEvents {
     /** A year of one business: who the customers are, what happened so far, and the books by hand. */
     final class Year {
         final BooksByHand books = new BooksByHand();
+        final List<PlanByHand> sold = new ArrayList<>();
         final Random random;
         private final int most;
         private final List<UUID> customers = new ArrayList<>();
@@ -105,7 +109,7 @@ class RandomEvents {
         UUID next() {
             UUID customer = customers.get(random.nextInt(customers.size()));
             LocalDate day = day();
-            switch (random.nextInt(16)) {
+            switch (random.nextInt(20)) {
                 case 0, 1 -> credit(customer, day);
                 case 2, 3, 4 -> pay(customer, day);
                 case 5 -> undo(day);
@@ -114,6 +118,12 @@ class RandomEvents {
                 case 7 -> giveBack(customer, day);
                 case 8, 9, 10, 11 ->
                     debts.next(random, new RandomDebts.Case(customer, homes.get(customer), day, paid), books);
+                case 16, 17, 18, 19 ->
+                    plans.next(
+                            random,
+                            new RandomPlans.Case(customer, homes.get(customer), places.get(customer), day),
+                            books,
+                            sold);
                 default -> invoice(customer, day);
             }
             happened++;

@@ -51,7 +51,10 @@ class SoldPlanOutsideTest {
                 EarnedOn.Basis.PRICES,
                 SoldPlan.known(Map.of("spring", LocalDate.of(2026, 5, 12)), promised),
                 asked,
-                CANCELLED);
+                CANCELLED,
+                creditMinor > 0
+                        ? List.of(new Settlement.Settled(CANCELLED, Money.ofMinor(24_900 - creditMinor, "CAD")))
+                        : List.of());
         LocalDate later = CANCELLED.plusDays(30);
         assertEquals(earned, plan.earned(later, CAD).decimal());
         assertEquals(invoiced, plan.invoiced(later, CAD).decimal());
@@ -64,7 +67,7 @@ class SoldPlanOutsideTest {
     }
 
     @Test
-    void what_is_kept_is_earned_once_the_credit_note_stands() {
+    void what_is_kept_is_earned_once_it_is_settled() {
         check(DAYS, 15_622, "92.78", "92.78");
         check(WORK, 14_647, "102.53", "102.53");
         check(WORK, 15_622, "92.78", "92.78");

@@ -14,7 +14,10 @@ import jakarta.inject.Inject;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -58,6 +61,9 @@ class YearOfEventsTest {
 
     @Inject
     Journal journal;
+
+    @Inject
+    Earned earned;
 
     @Inject
     BooksHold books;
@@ -131,6 +137,18 @@ class YearOfEventsTest {
         OwedBy all = owed.all(day);
         assertEquals(all.open().minor(), sum(entries, "receivable"));
         assertEquals(all.beyond().minus(all.credit()).minor(), sum(entries, "deposits"));
+        Map<UUID, EarnedOn.Plan> plans = earned.on(day).plans().stream()
+                .collect(Collectors.toMap(EarnedOn.Plan::agreementId, Function.identity()));
+        for (PlanByHand plan : year.sold) {
+            EarnedOn.Plan said = plans.get(plan.sold.id());
+            assertEquals(
+                    plan.earned(day) + " of " + plan.invoiced(day),
+                    said == null
+                            ? "0 of 0"
+                            : said.earned().ever().minor() + " of "
+                                    + said.invoiced().minor());
+        }
+        assertEquals(-year.sold.stream().mapToLong(plan -> plan.earned(day)).sum(), sum(entries, "revenue-plan"));
         long givenUp = Long.parseLong(business.one("select coalesce(sum(amount_minor), 0) from write_off_tax"));
         assertEquals(givenUp - year.books.taxes, sum(entries, "tax "));
     }

@@ -192,7 +192,7 @@ class ChargesTest {
                         "Beyond the 2 a term that the plan gives; your plan takes 10% off."),
                 charges.stream().map(charge -> charge.why().en()).toList());
         assertEquals(
-                "Au-delà des 2 par contrat que donne la formule; votre formule accorde 10\u00a0% de rabais.",
+                "Au-delà des 2 par entente que donne la formule; votre formule accorde 10\u00a0% de rabais.",
                 charges.getLast().why().fr());
     }
 

@@ -7,6 +7,7 @@ import changeover.billing.ABusiness;
 import changeover.billing.documents.DocumentsToMake;
 import changeover.billing.fees.FeeKind;
 import changeover.billing.fees.Fees;
+import changeover.billing.invoices.Credits;
 import changeover.billing.invoices.Drafts;
 import changeover.billing.invoices.Invoices;
 import changeover.billing.invoices.SomeDrafts;
@@ -14,12 +15,15 @@ import changeover.billing.notices.LettersToPrint;
 import changeover.billing.notices.Outbox;
 import changeover.billing.notices.OutboxMessage;
 import changeover.billing.payments.NewPayment;
+import changeover.billing.payments.NewRefund;
 import changeover.billing.payments.Payments;
+import changeover.billing.payments.Refunds;
 import changeover.billing.payments.Way;
 import changeover.contracts.PostgresForTests;
 import changeover.contracts.calendar.DayPassed;
 import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Today;
+import changeover.contracts.words.Wording;
 import io.agroal.api.AgroalDataSource;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
@@ -28,6 +32,7 @@ import jakarta.inject.Inject;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 
@@ -46,7 +51,13 @@ class RemindersTest {
     Invoices invoices;
 
     @Inject
+    Credits credits;
+
+    @Inject
     Payments payments;
+
+    @Inject
+    Refunds refunds;
 
     @Inject
     Ladders ladders;
@@ -205,6 +216,83 @@ class RemindersTest {
                     null,
                     List.of(new NewPayment.Part(draft, Money.of("1.00", "CAD")))));
             assertEquals(List.of(), due.on(today.day()), "what is kept for them would pay it");
+        });
+    }
+
+    /** A plan of 286.29 paid, then 156.22 and its taxes, 179.62, taken back; a visit of 286.29 is late: 106.67 is asked for. */
+    @Test
+    void what_is_kept_is_taken_off_what_is_due_first_and_the_letter_says_so() {
+        UUID tenant = business.quebec();
+        UUID customer = business.in(tenant, () -> {
+            Step.usual().forEach(ladders::keep);
+            UUID one = business.customer("Ida Roe", "en", "each");
+            UUID plan = late(one, 10, "249.00");
+            pay(one, "286.29");
+            credit(plan, "156.22");
+            late(one, 9, "249.00");
+            late(one, 8, "20.00");
+            assertEquals("129.67", due.on(today.day()).getFirst().total().decimal());
+            assertEquals(1, reminders.write());
+            assertEquals("129.67", sent.newest(one, 5).getFirst().asked().decimal());
+            OutboxMessage letter = written(one).getFirst();
+            assertEquals("A reminder: $129.67 is still open", letter.subject());
+            assertTrue(
+                    letter.body().contains(": $286.29, less $179.62 that we keep for you: $106.67\n"), letter.body());
+            assertTrue(letter.body().contains(": $23.00\n"), letter.body());
+            return one;
+        });
+        papers.makePending(tenant, 10);
+        business.in(tenant, () -> letters.batch().ifPresent(batch -> outbox.printed(batch.messages())));
+        business.in(tenant, () -> {
+            assertEquals(
+                    RemindersSent.Came.LEFT, sent.newest(customer, 5).getFirst().came());
+            assertEquals(0, checked());
+            UUID jo = business.customer("Jo Poe");
+            UUID plan = late(jo, 8, "249.00");
+            pay(jo, "286.29");
+            credit(plan, "156.22");
+            late(jo, 8, "249.00");
+            reminders.write(List.of(jo));
+            String french = written(jo).getFirst().body();
+            assertTrue(
+                    french.contains(
+                            "\u00a0: 286,29\u00a0$, moins 179,62\u00a0$ que nous gardons pour vous\u00a0: 106,67\u00a0$\n"),
+                    french);
+        });
+    }
+
+    private void credit(UUID invoice, String amount) {
+        invoices.issue(
+                credits.inPart(
+                        invoice, today.day(), Map.of(1, Money.of(amount, "CAD")), new Wording("Moved.", "Déménagé.")),
+                today.day());
+    }
+
+    /** What is kept goes back to them meanwhile: the letter says too little, and is withdrawn. */
+    @Test
+    void a_letter_is_withdrawn_when_what_is_kept_is_another_amount() {
+        UUID tenant = business.quebec();
+        UUID customer = business.in(tenant, () -> {
+            Step.usual().forEach(ladders::keep);
+            UUID one = business.customer("Ida Roe", "en", "each");
+            UUID plan = late(one, 10, "249.00");
+            pay(one, "286.29");
+            credit(plan, "156.22");
+            late(one, 9, "249.00");
+            reminders.write();
+            return one;
+        });
+        papers.makePending(tenant, 10);
+        business.in(
+                tenant,
+                () -> refunds.give(
+                        new NewRefund(customer, today.day(), Way.CARD, Money.of("79.62", "CAD"), null, null)));
+        business.in(tenant, () -> letters.batch());
+        business.in(tenant, () -> {
+            assertEquals(
+                    RemindersSent.Came.WITHDRAWN,
+                    sent.newest(customer, 5).getFirst().came());
+            assertEquals("186.29", due.on(today.day()).getFirst().total().decimal());
         });
     }
 

@@ -10,6 +10,7 @@ import changeover.billing.invoices.Invoices;
 import changeover.billing.invoices.SomeDrafts;
 import changeover.contracts.PostgresForTests;
 import changeover.contracts.words.Constraints;
+import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Refused;
 import changeover.contracts.words.Wording;
 import io.quarkus.test.common.QuarkusTestResource;
@@ -19,6 +20,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
@@ -57,6 +59,49 @@ class OwnTaxesTest {
                 LocalDate.of(2020, 1, 1),
                 null,
                 source);
+    }
+
+    /** Quebec has two taxes, never one of 14.975; other places may have such a rate, and 9.975 is Quebec's own. */
+    @Test
+    void the_two_taxes_of_quebec_are_never_one() {
+        business.in(business.quebec(), () -> {
+            refusedFor("CA-QC", "hst", "14.975", "Taxes", "Taxes 14,975 %", "label percent");
+            refusedFor("ca-qc ", "hst", "14.9750", "Taxes", "Taxes", "percent");
+            refusedFor("CA-QC", "qst", "9.97", "QST 9.97%", "TVQ", "label percent");
+            refusedFor("CA-QC", "qst", "14.97", "QST", "TVQ", "percent");
+            refusedFor("CA-QC", "qst", "9.975", "GST and QST 14.97%", "TVQ 9,975 %", "label");
+            refusedFor("CA-QC", "qst", "9.975", "QST 9.975%", "TVQ 9,975 %", "");
+            refusedFor("US-OH", "oh_sales", "9.97", "Sales tax 9.97%", "Taxe 9,97 %", "");
+        });
+    }
+
+    private void refusedFor(
+            String region, String code, String percent, String english, String french, String expected) {
+        OwnTax.Facts some = facts(region, code, percent, "as the owner read it");
+        OwnTax.Facts typed = new OwnTax.Facts(
+                region,
+                null,
+                null,
+                null,
+                1,
+                code,
+                new Wording(english, french),
+                "S",
+                some.percent(),
+                null,
+                some.from(),
+                null,
+                some.source());
+        String fields = "";
+        try {
+            taxes.add(typed);
+        } catch (Refused refused) {
+            fields = refused.refusals().stream()
+                    .filter(one -> one.code().equals("tax.quebec-two"))
+                    .map(Refusal::field)
+                    .collect(Collectors.joining(" "));
+        }
+        assertEquals(expected, fields, english + " " + percent);
     }
 
     @Test

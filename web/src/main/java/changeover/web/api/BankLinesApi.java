@@ -5,6 +5,9 @@ import changeover.billing.bank.BankLine;
 import changeover.billing.bank.BankLines;
 import changeover.billing.bank.Proposal;
 import changeover.billing.bank.Proposals;
+import changeover.billing.payments.OpenByAge;
+import changeover.contracts.money.Money;
+import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Refusal;
 import changeover.web.session.Once;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -21,9 +24,14 @@ import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Response;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
@@ -33,11 +41,17 @@ import org.jspecify.annotations.Nullable;
 @RolesAllowed({"owner", "office"})
 public class BankLinesApi {
 
-    /** What a line may be. {@code shown} is sent back with the yes. */
+    /**
+     * What a line may be. {@code shown} is sent back with the yes.
+     *
+     * @param customer null where several payments of one way and day are the line
+     * @param payments those that were noted before, or came back
+     */
     public record ProposalDocument(
             String what,
-            UUID customer,
+            @Nullable UUID customer,
             String name,
+            List<UUID> payments,
             List<UUID> invoices,
             List<String> why,
             boolean sure,
@@ -62,6 +76,12 @@ public class BankLinesApi {
 
     @Inject
     BankBooking booking;
+
+    @Inject
+    OpenByAge open;
+
+    @Inject
+    Today today;
 
     @Inject
     Once once;
@@ -96,6 +116,51 @@ public class BankLinesApi {
     @Path("{id}/booking")
     public Response book(@PathParam("id") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
         return said(operation, "booking ", id, body, "shown", 10_000, shown -> booking.accept(id, shown));
+    }
+
+    /**
+     * Split over documents: {@code parts} ({@code invoice}, and {@code amount} where it is not all that is open of it). What they
+     * leave of the line is kept for the first one's customer.
+     */
+    @POST
+    @Path("{id}/split")
+    public Response split(@PathParam("id") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
+        return once.answer(operation, "split " + id + body, () -> {
+            BankLine line = lines.one(id).orElseThrow(NotFoundException::new);
+            Asked asked = Asked.of(body, json);
+            List<BankBooking.Share> shares = shares(asked, line);
+            asked.nothingElse().understood();
+            booking.split(id, BankBooking.withTheRest(line, shares));
+            return Once.Answer.done(one(id));
+        });
+    }
+
+    private List<BankBooking.Share> shares(Asked asked, BankLine line) {
+        Map<UUID, OpenByAge.Item> items = new HashMap<>();
+        open.on(today.day(), null).forEach(item -> items.put(item.id(), item));
+        List<BankBooking.Share> shares = new ArrayList<>();
+        Set<UUID> named = new HashSet<>();
+        for (Asked part : asked.each("parts")) {
+            UUID invoice = part.id("invoice");
+            Money amount = part.value("amount") == null
+                    ? null
+                    : part.money("amount", line.amount().currency());
+            part.nothingElse();
+            part.understood();
+            OpenByAge.Item item = items.get(invoice);
+            if (item == null) {
+                throw Refusal.of("bank.not-open").at("parts").thrown();
+            }
+            if (!named.add(invoice)) {
+                throw Refusal.of("bank.part-twice").at("parts").thrown();
+            }
+            shares.add(
+                    new BankBooking.Share(item.customerId(), List.of(invoice), amount == null ? item.open() : amount));
+        }
+        if (shares.isEmpty()) {
+            throw Refusal.of("bank.no-part").at("parts").thrown();
+        }
+        return shares;
     }
 
     /** No customer's money: {@code why}. */
@@ -147,6 +212,7 @@ public class BankLinesApi {
                 one.what().name().toLowerCase(Locale.ROOT),
                 one.customerId(),
                 one.customer(),
+                one.paymentId(),
                 one.invoices().stream().map(Proposal.Target::invoiceId).toList(),
                 one.why().stream()
                         .map(why -> why.name().toLowerCase(Locale.ROOT))

@@ -7,7 +7,11 @@ import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
-/** A document as the API says it; amounts of a draft are what issuing it today would give. */
+/**
+ * A document as the API says it; amounts of a draft are what issuing it today would give.
+ *
+ * @param paidBefore what was paid by the moment of issuing, as its paper says
+ */
 public record InvoiceDocument(
         UUID id,
         String kind,
@@ -25,6 +29,7 @@ public record InvoiceDocument(
         Amount subtotal,
         Amount tax,
         Amount total,
+        Amount paidBefore,
         @Nullable Amount open) {
 
     /**
@@ -73,6 +78,7 @@ public record InvoiceDocument(
                 Amount.of(view.subtotal()),
                 Amount.of(view.tax()),
                 Amount.of(view.total()),
+                Amount.of(view.paidBefore()),
                 open);
     }
 

@@ -115,7 +115,7 @@ public class RemindersApi {
                                 asked.item().id(),
                                 asked.item().label(),
                                 asked.item().dueDay(),
-                                Amount.of(asked.item().open()),
+                                Amount.of(asked.left()),
                                 asked.step().daysLate()))
                         .toList());
     }

@@ -59,7 +59,13 @@ public class SettlementApi {
     /** @param read whether the rule's source was read; false means from memory or at second hand */
     public record RuleDocument(String rule, String source, boolean read) {}
 
-    /** @param ended whether it has ended; before that the day is a question */
+    /** @param kept before tax, earned from the day on */
+    public record SettledOnDocument(LocalDate day, Amount kept) {}
+
+    /**
+     * @param ended whether it has ended; before that the day is a question
+     * @param settled how it was settled last, null while it was not
+     */
     public record SettlementDocument(
             UUID agreement,
             LocalDate day,
@@ -69,7 +75,8 @@ public class SettlementApi {
             Amount billed,
             Amount paid,
             List<WayDocument> ways,
-            List<WaitingDocument> waiting) {}
+            List<WaitingDocument> waiting,
+            @Nullable SettledOnDocument settled) {}
 
     /** The drafts of the credit notes; none where only instalments fell. */
     public record SettledDocument(List<UUID> creditNotes) {}
@@ -125,6 +132,7 @@ public class SettlementApi {
 
     private static SettlementDocument document(Settlement settlement) {
         RefundPolicy policy = settlement.policy();
+        Settlement.Settled settled = settlement.settled();
         return new SettlementDocument(
                 settlement.agreementId(),
                 settlement.day(),
@@ -136,7 +144,8 @@ public class SettlementApi {
                 settlement.ways().stream().map(SettlementApi::way).toList(),
                 settlement.waiting().stream()
                         .map(one -> new WaitingDocument(one.id(), one.instalment(), Amount.of(one.net())))
-                        .toList());
+                        .toList(),
+                settled == null ? null : new SettledOnDocument(settled.day(), Amount.of(settled.kept())));
     }
 
     private static WayDocument way(Settlement.Way way) {

@@ -116,12 +116,10 @@ public class BankLinePages {
                 refusals -> page(id, Said.again(typed, refusals, frames.locale())));
     }
 
-    /** What is left of the line is kept for the first one's customer. */
     private List<BankBooking.Share> shares(Typed typed, BankLine line) {
         List<OpenByAge.Item> items = open.on(frames.of(Tab.MONEY).today(), null);
         List<BankBooking.Share> shares = new ArrayList<>();
         Set<UUID> named = new HashSet<>();
-        Money left = line.amount();
         for (int at = 1; at <= PARTS; at++) {
             String number = typed.line("number-" + at, 60);
             if (number != null) {
@@ -142,15 +140,12 @@ public class BankLinePages {
                         : typed.money("amount-" + at, line.amount().currency());
                 shares.add(new BankBooking.Share(
                         item.get().customerId(), List.of(item.get().id()), amount));
-                left = left.minus(amount);
             }
         }
         if (shares.isEmpty()) {
             typed.refuse(Refusal.of("bank.no-part").at("number-1"));
-        } else if (left.isPositive()) {
-            shares.add(new BankBooking.Share(shares.getFirst().customerId(), List.of(), left));
         }
-        return shares;
+        return BankBooking.withTheRest(line, shares);
     }
 
     private TemplateInstance page(UUID id, Said form) {

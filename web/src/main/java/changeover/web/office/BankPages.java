@@ -58,9 +58,20 @@ public class BankPages {
             String amount,
             @Nullable May proposal) {}
 
-    /** @param shown what the person sees, so that a yes is to nothing else */
+    /**
+     * @param payments how many were noted, each of its customer
+     * @param together the way and the day of several
+     * @param shown what the person sees, so that a yes is to nothing else
+     */
     public record May(
-            String what, UUID customer, String name, String documents, List<String> why, boolean sure, String shown) {}
+            String what,
+            String name,
+            String documents,
+            int payments,
+            String together,
+            List<String> why,
+            boolean sure,
+            String shown) {}
 
     public record Done(
             UUID id,
@@ -71,7 +82,8 @@ public class BankPages {
             List<String> why,
             String said,
             @Nullable UUID customer,
-            String name) {}
+            String name,
+            int payments) {}
 
     /** @param more whether lines wait beyond those that are shown */
     public record View(
@@ -201,7 +213,7 @@ public class BankPages {
                     line.bank(),
                     line.said(),
                     line.amount().format(frame.locale()),
-                    one.getValue().map(BankPages::may).orElse(null)));
+                    one.getValue().map(proposal -> may(proposal, frame)).orElse(null)));
         }
         boolean more = waiting.size() > SHOWN;
         List<Waiting> shown = more ? waiting.subList(0, SHOWN) : waiting;
@@ -209,14 +221,16 @@ public class BankPages {
         return Pages.bank(frame, new View(shown, more, said, banks.all(), kept.newest(frame)), refused, named);
     }
 
-    static May may(Proposal proposal) {
+    private static May may(Proposal proposal, Frame frame) {
+        Proposal.Group group = proposal.group();
         return new May(
                 proposal.what().name().toLowerCase(Locale.ROOT),
-                proposal.customerId(),
                 proposal.customer(),
                 String.join(
                         ", ",
                         proposal.invoices().stream().map(Proposal.Target::label).toList()),
+                proposal.paymentId().size(),
+                group == null ? "" : group.way().wording().in(frame.locale()) + ", " + frame.brief(group.day()),
                 proposal.why().stream()
                         .map(why -> why.name().toLowerCase(Locale.ROOT))
                         .toList(),
@@ -237,7 +251,8 @@ public class BankPages {
                         : List.of(row.why().toLowerCase(Locale.ROOT).split(" ")),
                 dismissed ? row.why() : "",
                 row.customerId(),
-                row.customer());
+                row.customer(),
+                row.payments());
     }
 
     private static Stream<UUID> id(String text) {

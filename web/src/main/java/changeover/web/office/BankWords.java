@@ -58,6 +58,9 @@ public interface BankWords {
     @Message("Noted already")
     String noted();
 
+    @Message("{count} payments noted already")
+    String noted_together(int count);
+
     @Message("Came back")
     String returned();
 
@@ -87,6 +90,9 @@ public interface BankWords {
 
     @Message("less than is open")
     String why_less();
+
+    @Message("one way and one day")
+    String why_one_day();
 
     @Message("split by hand")
     String why_split();

@@ -42,6 +42,7 @@ enum Recorded {
             "number",
             told("agreement_acceptance", "agreement_id", "by_name"),
             told("agreement_ending", "agreement_id", "day"),
+            told("settlement", "agreement_id", "kept_minor"),
             told("agreement_promise", "agreement_id", "task_code"),
             told("agreement_part", "agreement_id", "part_kind"),
             kept("household_task", "agreement_id", "wording_*")),

@@ -68,6 +68,8 @@ public class SettlementPages {
             String day,
             boolean ended,
             String why,
+            String settledOn,
+            String kept,
             String price,
             String billed,
             String paid,
@@ -161,6 +163,7 @@ public class SettlementPages {
     }
 
     private static View view(Agreement agreement, Settlement settlement, String why, Frame frame) {
+        Settlement.Settled settled = settlement.settled();
         return new View(
                 agreement.id(),
                 agreement.number(),
@@ -168,6 +171,8 @@ public class SettlementPages {
                 frame.inWords(settlement.day()),
                 settlement.ended(),
                 why,
+                settled == null ? "" : frame.inWords(settled.day()),
+                settled == null ? "" : said(settled.kept(), frame),
                 said(settlement.price(), frame),
                 said(settlement.billed(), frame),
                 said(settlement.paid(), frame),

@@ -26,6 +26,9 @@ public interface SettlementWords {
     @Message("The reason: {why}.")
     String because(String why);
 
+    @Message("It was settled on {day}: {kept} is kept, and earned.")
+    String settled(String day, String kept);
+
     @Message("It holds. If it ended on {day}:")
     String would_end(String day);
 

@@ -45,6 +45,7 @@ class SettlementApiTest {
                 .statusCode(200)
                 .body("ended", is(false))
                 .body("day", is(from))
+                .body("settled", is((Object) null))
                 .body("rule.rule", is("own-terms"))
                 .body("ways.way", is(List.of("pro-rata", "work-done", "pro-rata-less-work")))
                 .body("ways[0].chosen", is(true))
@@ -82,6 +83,11 @@ class SettlementApiTest {
                 .body("creditNotes.size()", is(1))
                 .extract()
                 .path("creditNotes[0]");
+        as(shop.office())
+                .get(at)
+                .then()
+                .body("settled.kept.amount", is("0.00"))
+                .body("settled.day", org.hamcrest.CoreMatchers.notNullValue());
         as(shop.office())
                 .get(shop.api("invoices/" + note))
                 .then()

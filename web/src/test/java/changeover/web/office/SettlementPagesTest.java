@@ -57,6 +57,10 @@ class SettlementPagesTest {
                     .then()
                     .statusCode(200)
                     .body(containsString("Moved away"));
+            as(shop.office())
+                    .get(at)
+                    .then()
+                    .body(containsString(french ? "Elle a été réglée le" : "It was settled on"));
         }
     }
 }
