@@ -3,117 +3,25 @@ package changeover.billing.reminders;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import changeover.billing.ABusiness;
-import changeover.billing.documents.DocumentsToMake;
 import changeover.billing.fees.FeeKind;
-import changeover.billing.fees.Fees;
-import changeover.billing.invoices.Credits;
-import changeover.billing.invoices.Drafts;
-import changeover.billing.invoices.Invoices;
 import changeover.billing.invoices.SomeDrafts;
-import changeover.billing.notices.LettersToPrint;
-import changeover.billing.notices.Outbox;
 import changeover.billing.notices.OutboxMessage;
 import changeover.billing.payments.NewPayment;
-import changeover.billing.payments.NewRefund;
-import changeover.billing.payments.Payments;
-import changeover.billing.payments.Refunds;
 import changeover.billing.payments.Way;
 import changeover.contracts.PostgresForTests;
 import changeover.contracts.calendar.DayPassed;
 import changeover.contracts.money.Money;
-import changeover.contracts.tenants.Today;
-import changeover.contracts.words.Wording;
-import io.agroal.api.AgroalDataSource;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
-import jakarta.enterprise.event.Event;
-import jakarta.inject.Inject;
-import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 
 /** Who is reminded, once a step, and who is not: those who paid an hour ago, dispute it, or have a credit. */
 @QuarkusTest
 @QuarkusTestResource(PostgresForTests.class)
-class RemindersTest {
-
-    @Inject
-    ABusiness business;
-
-    @Inject
-    Drafts drafts;
-
-    @Inject
-    Invoices invoices;
-
-    @Inject
-    Credits credits;
-
-    @Inject
-    Payments payments;
-
-    @Inject
-    Refunds refunds;
-
-    @Inject
-    Ladders ladders;
-
-    @Inject
-    DueReminders due;
-
-    @Inject
-    Reminders reminders;
-
-    @Inject
-    RemindersSent sent;
-
-    @Inject
-    Holds holds;
-
-    @Inject
-    Fees fees;
-
-    @Inject
-    Outbox outbox;
-
-    @Inject
-    LettersToPrint letters;
-
-    @Inject
-    DocumentsToMake papers;
-
-    @Inject
-    Today today;
-
-    @Inject
-    Event<DayPassed> days;
-
-    @Inject
-    AgroalDataSource datasource;
-
-    /** Issued so long ago that it is so many days late today; its terms are thirty days. */
-    private UUID late(UUID customer, int days, String net) {
-        LocalDate issued = today.day().minusDays(30L + days);
-        UUID id = drafts.write(List.of(SomeDrafts.on(issued, customer, business.home(customer, "QC"), net)))
-                .getFirst();
-        invoices.issue(id, issued);
-        return id;
-    }
-
-    private void pay(UUID customer, String amount) {
-        payments.take(
-                new NewPayment(customer, today.day(), Way.TRANSFER, Money.of(amount, "CAD"), null, null, List.of()));
-    }
-
-    private List<OutboxMessage> written(UUID customer) {
-        return outbox.to(customer).stream()
-                .filter(one -> one.kind().equals("reminder"))
-                .toList();
-    }
+class RemindersTest extends LateBills {
 
     @Test
     void one_letter_a_customer_and_each_step_once() {
@@ -219,83 +127,6 @@ class RemindersTest {
         });
     }
 
-    /** A plan of 286.29 paid, then 156.22 and its taxes, 179.62, taken back; a visit of 286.29 is late: 106.67 is asked for. */
-    @Test
-    void what_is_kept_is_taken_off_what_is_due_first_and_the_letter_says_so() {
-        UUID tenant = business.quebec();
-        UUID customer = business.in(tenant, () -> {
-            Step.usual().forEach(ladders::keep);
-            UUID one = business.customer("Ida Roe", "en", "each");
-            UUID plan = late(one, 10, "249.00");
-            pay(one, "286.29");
-            credit(plan, "156.22");
-            late(one, 9, "249.00");
-            late(one, 8, "20.00");
-            assertEquals("129.67", due.on(today.day()).getFirst().total().decimal());
-            assertEquals(1, reminders.write());
-            assertEquals("129.67", sent.newest(one, 5).getFirst().asked().decimal());
-            OutboxMessage letter = written(one).getFirst();
-            assertEquals("A reminder: $129.67 is still open", letter.subject());
-            assertTrue(
-                    letter.body().contains(": $286.29, less $179.62 that we keep for you: $106.67\n"), letter.body());
-            assertTrue(letter.body().contains(": $23.00\n"), letter.body());
-            return one;
-        });
-        papers.makePending(tenant, 10);
-        business.in(tenant, () -> letters.batch().ifPresent(batch -> outbox.printed(batch.messages())));
-        business.in(tenant, () -> {
-            assertEquals(
-                    RemindersSent.Came.LEFT, sent.newest(customer, 5).getFirst().came());
-            assertEquals(0, checked());
-            UUID jo = business.customer("Jo Poe");
-            UUID plan = late(jo, 8, "249.00");
-            pay(jo, "286.29");
-            credit(plan, "156.22");
-            late(jo, 8, "249.00");
-            reminders.write(List.of(jo));
-            String french = written(jo).getFirst().body();
-            assertTrue(
-                    french.contains(
-                            "\u00a0: 286,29\u00a0$, moins 179,62\u00a0$ que nous gardons pour vous\u00a0: 106,67\u00a0$\n"),
-                    french);
-        });
-    }
-
-    private void credit(UUID invoice, String amount) {
-        invoices.issue(
-                credits.inPart(
-                        invoice, today.day(), Map.of(1, Money.of(amount, "CAD")), new Wording("Moved.", "Déménagé.")),
-                today.day());
-    }
-
-    /** What is kept goes back to them meanwhile: the letter says too little, and is withdrawn. */
-    @Test
-    void a_letter_is_withdrawn_when_what_is_kept_is_another_amount() {
-        UUID tenant = business.quebec();
-        UUID customer = business.in(tenant, () -> {
-            Step.usual().forEach(ladders::keep);
-            UUID one = business.customer("Ida Roe", "en", "each");
-            UUID plan = late(one, 10, "249.00");
-            pay(one, "286.29");
-            credit(plan, "156.22");
-            late(one, 9, "249.00");
-            reminders.write();
-            return one;
-        });
-        papers.makePending(tenant, 10);
-        business.in(
-                tenant,
-                () -> refunds.give(
-                        new NewRefund(customer, today.day(), Way.CARD, Money.of("79.62", "CAD"), null, null)));
-        business.in(tenant, () -> letters.batch());
-        business.in(tenant, () -> {
-            assertEquals(
-                    RemindersSent.Came.WITHDRAWN,
-                    sent.newest(customer, 5).getFirst().came());
-            assertEquals("186.29", due.on(today.day()).getFirst().total().decimal());
-        });
-    }
-
     @Test
     void by_themselves_only_where_the_business_says_so_and_never_for_days_gone_by() {
         UUID tenant = business.quebec();
@@ -312,13 +143,5 @@ class RemindersTest {
             days.fire(new DayPassed(tenant.toString(), today.day()));
             assertEquals(1, written(customer).size());
         });
-    }
-
-    private long checked() {
-        try (var connection = datasource.getConnection()) {
-            return ReminderChecks.of(connection).bad();
-        } catch (SQLException cause) {
-            throw new IllegalStateException(cause);
-        }
     }
 }

@@ -33,7 +33,6 @@ import jakarta.ws.rs.core.Response;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -213,46 +212,16 @@ public class BankPages {
                     line.bank(),
                     line.said(),
                     line.amount().format(frame.locale()),
-                    one.getValue().map(proposal -> may(proposal, frame)).orElse(null)));
+                    one.getValue()
+                            .map(proposal -> BankInWords.may(proposal, frame))
+                            .orElse(null)));
         }
         boolean more = waiting.size() > SHOWN;
         List<Waiting> shown = more ? waiting.subList(0, SHOWN) : waiting;
-        List<Done> said = lines.said(SAID).stream().map(row -> done(row, frame)).toList();
+        List<Done> said = lines.said(SAID).stream()
+                .map(row -> BankInWords.done(row, frame))
+                .toList();
         return Pages.bank(frame, new View(shown, more, said, banks.all(), kept.newest(frame)), refused, named);
-    }
-
-    private static May may(Proposal proposal, Frame frame) {
-        Proposal.Group group = proposal.group();
-        return new May(
-                proposal.what().name().toLowerCase(Locale.ROOT),
-                proposal.customer(),
-                String.join(
-                        ", ",
-                        proposal.invoices().stream().map(Proposal.Target::label).toList()),
-                proposal.paymentId().size(),
-                group == null ? "" : group.way().wording().in(frame.locale()) + ", " + frame.brief(group.day()),
-                proposal.why().stream()
-                        .map(why -> why.name().toLowerCase(Locale.ROOT))
-                        .toList(),
-                proposal.sure(),
-                proposal.shown());
-    }
-
-    private static Done done(BankLines.Said row, Frame frame) {
-        boolean dismissed = row.how().equals("dismissed");
-        return new Done(
-                row.line().id(),
-                frame.brief(row.line().day()),
-                row.line().said(),
-                row.line().amount().format(frame.locale()),
-                row.how(),
-                dismissed
-                        ? List.of()
-                        : List.of(row.why().toLowerCase(Locale.ROOT).split(" ")),
-                dismissed ? row.why() : "",
-                row.customerId(),
-                row.customer(),
-                row.payments());
     }
 
     private static Stream<UUID> id(String text) {

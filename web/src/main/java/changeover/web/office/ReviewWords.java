@@ -185,28 +185,6 @@ public interface ReviewWords {
     @Message("Take it back")
     String take_back();
 
-    @Message("They came on")
-    String came_on();
-
-    @Message(
-            "An hour of leaving before the hour of coming is one of the next day. Minutes that were told stay as they are told below.")
-    String came_hint();
-
-    @Message("A part that was forgotten")
-    String forgotten();
-
-    @Message("Part")
-    String part();
-
-    @Message("the van of whoever was there")
-    String their_van();
-
-    @Message("Why more than that place held")
-    String short_why();
-
-    @Message("Only where the place held less than is written here")
-    String short_hint();
-
     @Message("Something was found that is not written down")
     String found_too();
 

@@ -4,7 +4,6 @@ import static changeover.web.AShop.as;
 import static changeover.web.AShop.post;
 import static changeover.web.AShop.send;
 import static org.hamcrest.CoreMatchers.containsString;
-import static org.hamcrest.CoreMatchers.equalTo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import changeover.billing.pricing.ItemKind;
@@ -29,21 +28,15 @@ import jakarta.persistence.EntityManager;
 import java.math.BigDecimal;
 import java.time.LocalTime;
 import java.time.ZoneId;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /** A reading that was mistyped, parts that were counted wrong or forgotten, and hours are put right on a closed visit. */
 @QuarkusTest
 @QuarkusTestResource(PostgresForTests.class)
 class AmendedSheetTest extends AReviewedShop {
-
-    private static final Pattern FIELD = Pattern.compile("name=\"(reading\\.([0-9a-f-]{36})\\.([^\"]+))\"");
-    private static final Pattern QUANTITY = Pattern.compile("name=\"(quantity\\.[0-9a-f-]{36})\"");
 
     @Inject
     Parts parts;
@@ -68,7 +61,7 @@ class AmendedSheetTest extends AReviewedShop {
                 .extract()
                 .path("id");
         String visit = PlannedVisit.visit(shop, PlannedVisit.home(shop));
-        String[] asked = measured(shop, visit);
+        String[] asked = AnAmendmentForm.measured(shop, visit);
         String task = asked[0];
         String code = asked[1];
         send(
@@ -96,7 +89,7 @@ class AmendedSheetTest extends AReviewedShop {
                 .statusCode(200);
         as(shop.office()).get(shop.at("visits/" + visit)).then().body(containsString("Thermometer, T-7"));
         String form = shop.at("visits/" + visit + "/amendment");
-        Map<String, Object> typed = form(shop, form);
+        Map<String, Object> typed = AnAmendmentForm.of(shop, form);
         typed.put("reading." + task + "." + code, "20");
         typed.put("why", "Une virgule de trop");
         OrderPagesTest.location(post(shop.office(), form, typed));
@@ -129,7 +122,7 @@ class AmendedSheetTest extends AReviewedShop {
                     .statusCode(200);
             assertEquals(0, held(shop, van, "CAP-45").signum());
             String form = shop.at("visits/" + visit + "/amendment");
-            Map<String, Object> typed = form(shop, form);
+            Map<String, Object> typed = AnAmendmentForm.of(shop, form);
             String quantity = typed.keySet().stream()
                     .filter(field -> field.startsWith("quantity."))
                     .findFirst()
@@ -151,7 +144,7 @@ class AmendedSheetTest extends AReviewedShop {
                             containsString("value=\"" + lived.filter() + "\" selected"))
                     .extract()
                     .asString();
-            assertEquals("3", value(refused, quantity));
+            assertEquals("3", AnAmendmentForm.value(refused, quantity));
             typed.put(quantity, "x");
             post(shop.office(), form, typed).statusCode(422).body(containsString("id=\"" + quantity + "-wrong\""));
             typed.put(quantity, "1");
@@ -201,69 +194,6 @@ class AmendedSheetTest extends AReviewedShop {
         }
     }
 
-    @Test
-    void a_program_takes_an_hour_of_coming_back() {
-        Shop shop = shops.open("CA-ON", "en");
-        String visit = OrderPagesTest.visit(shop, priced(shop, "en").home());
-        close(shop, visit, List.of());
-        String arrived = shops.in(
-                shop,
-                () -> (String) rows.createNativeQuery("select cast(id as text) from operation where kind = 'arrive'")
-                        .getSingleResult());
-        send(
-                        shop.office(),
-                        shop.api("visits/" + visit + "/amendments"),
-                        Map.of(
-                                "why",
-                                "Nobody saw when",
-                                "operations",
-                                List.of(Map.of(
-                                        "id",
-                                        UUID.randomUUID().toString(),
-                                        "device",
-                                        "books",
-                                        "sequence",
-                                        1,
-                                        "at",
-                                        "2026-11-30T10:00:00Z",
-                                        "kind",
-                                        "take_back",
-                                        "body",
-                                        Map.of("operation", arrived)))))
-                .statusCode(200)
-                .body("version", equalTo(2));
-        assertEquals(
-                true,
-                shops.in(
-                        shop,
-                        () -> closures.of(UUID.fromString(visit))
-                                .orElseThrow()
-                                .arrivedAt()
-                                .isEmpty()));
-    }
-
-    /** The first task that asks for a number, and that number's code. */
-    private static String[] measured(Shop shop, String visit) {
-        String card = as(shop.technician())
-                .get(shop.at("field/visits/" + visit))
-                .then()
-                .extract()
-                .asString();
-        Matcher task = Pattern.compile("/tasks/([0-9a-f-]{36})").matcher(card);
-        while (task.find()) {
-            Matcher number = Pattern.compile("name=\"reading\\.([^\"]+)\" inputmode=\"decimal\"")
-                    .matcher(as(shop.technician())
-                            .get(shop.at("field/visits/" + visit + "/tasks/" + task.group(1)))
-                            .then()
-                            .extract()
-                            .asString());
-            if (number.find()) {
-                return new String[] {task.group(1), number.group(1)};
-            }
-        }
-        throw new AssertionError("no task of the visit asks for a number");
-    }
-
     private UUID stocked(Shop shop) {
         return shops.in(shop, () -> {
             parts.keep(new KnownPart("CAP-45", new Wording("Capacitor", "Condensateur"), "C62", null, null));
@@ -284,35 +214,5 @@ class AmendedSheetTest extends AReviewedShop {
 
     private BigDecimal held(Shop shop, UUID place, String part) {
         return shops.in(shop, () -> stock.onHand(place, part));
-    }
-
-    /** The form as the page shows it, to be sent back. */
-    private static Map<String, Object> form(Shop shop, String at) {
-        String page = as(shop.office()).get(at).then().statusCode(200).extract().asString();
-        var typed = new HashMap<String, Object>();
-        for (String field : List.of(
-                "made", "minutes", "extra", "extraWhy", "received", "note", "cameOn", "arrived", "left", "used")) {
-            typed.put(field, value(page, field));
-        }
-        for (Pattern each : List.of(FIELD, QUANTITY)) {
-            Matcher found = each.matcher(page);
-            while (found.find()) {
-                typed.put(found.group(1), value(page, found.group(1)));
-            }
-        }
-        Matcher outcome = Pattern.compile("name=\"(outcome\\.[^\"]+)\" value=\"([a-z_]+)\" checked")
-                .matcher(page);
-        while (outcome.find()) {
-            typed.put(outcome.group(1), outcome.group(2));
-        }
-        typed.put("level", "nothing");
-        typed.put("machine", "");
-        return typed;
-    }
-
-    private static String value(String page, String field) {
-        Matcher found = Pattern.compile("<input[^>]*name=\"" + Pattern.quote(field) + "\"[^>]*?value=\"([^\"]*)\"")
-                .matcher(page);
-        return found.find() ? found.group(1) : "";
     }
 }
