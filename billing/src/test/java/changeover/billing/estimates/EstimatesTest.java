@@ -239,7 +239,9 @@ class EstimatesTest {
             assertEquals(hundred, invoices.preview(invoice, today.day()).paidBefore());
             Money total = invoices.issue(invoice, today.day()).total();
             assertEquals(hundred, invoices.view(invoice).orElseThrow().paidBefore());
-            assertEquals(total.minus(hundred), owed.item(invoice, today.day()).orElseThrow().open());
+            assertEquals(
+                    total.minus(hundred),
+                    owed.item(invoice, today.day()).orElseThrow().open());
             assertEquals("100.00", deposits.of(deposit).orElseThrow().applied().decimal());
             assertEquals("0.00", money.deposits(estimate).getFirst().left().decimal());
             books.check();

@@ -1,6 +1,5 @@
 package changeover.web.office;
 
-import static changeover.web.AShop.as;
 import static changeover.web.AShop.send;
 import static org.hamcrest.CoreMatchers.equalTo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
