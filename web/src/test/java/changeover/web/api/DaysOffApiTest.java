@@ -120,7 +120,7 @@ class DaysOffApiTest {
         Sending.put(shop.office(), hours, edition, tuesday)
                 .statusCode(200)
                 .body("hours[0].weekday", equalTo("tuesday"));
-        Sending.put(shop.office(), hours, edition, tuesday).statusCode(412);
+        Sending.put(shop.office(), hours, edition, tuesday).statusCode(422);
         String off = shop.api("people/" + shop.technician() + "/days-off");
         LocalDate first = TODAY.plusDays(5);
         String id = send(
