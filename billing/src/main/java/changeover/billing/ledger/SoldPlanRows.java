@@ -18,7 +18,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
-/** Reads accepted agreements that something was asked for, all or one, with what was done for them: seven statements however many. */
+/** Reads accepted agreements that something was asked for, all or one, with what was done for them: by ten statements, however many. */
 final class SoldPlanRows {
 
     private static final String AGREEMENTS = """

@@ -34,12 +34,12 @@ class HundredsOfPlansTest {
     AgroalDataSource datasource;
 
     @Test
-    void four_hundred_agreements_take_nine_statements() {
+    void four_hundred_agreements_take_ten_statements() {
         business.in(business.quebec(), () -> {
             sold();
             AtomicInteger statements = new AtomicInteger();
             List<SoldPlan> plans = read(statements);
-            assertEquals(9, statements.get());
+            assertEquals(10, statements.get());
             assertEquals(MANY, plans.size());
             LocalDate day = LocalDate.of(2026, 12, 31);
             assertEquals(
