@@ -3,7 +3,7 @@ package changeover.web.office;
 import io.quarkus.qute.i18n.Message;
 import io.quarkus.qute.i18n.MessageBundle;
 
-/** The words of hours and parts that are put right on a closed visit. */
+/** The words of hours, readings and parts that are put right on a closed visit. */
 @MessageBundle("amendpart")
 public interface AmendedPartWords {
 
@@ -13,6 +13,9 @@ public interface AmendedPartWords {
     @Message(
             "An hour of leaving before the hour of coming is one of the next day. Minutes that were told stay as they are told below.")
     String came_hint();
+
+    @Message("not read")
+    String not_read();
 
     @Message("A part that was forgotten")
     String forgotten();

@@ -2,6 +2,7 @@ package changeover.web.office;
 
 import changeover.contracts.catalogue.Catalogue;
 import changeover.contracts.catalogue.OwnCatalogue;
+import changeover.contracts.catalogue.ReadingSpec;
 import changeover.contracts.catalogue.Sentence;
 import changeover.contracts.catalogue.UnitOfMeasure;
 import changeover.scheduling.closeout.DaySheet;
@@ -22,7 +23,8 @@ import java.util.UUID;
 @ApplicationScoped
 class AmendmentViews {
 
-    public record Reading(String field, String words, String unit) {}
+    /** @param yesOrNo whether it is answered by one of the two */
+    public record Reading(String field, String words, String unit, boolean yesOrNo) {}
 
     public record Task(UUID id, String outcome, String reason, String machine, String words, List<Reading> readings) {}
 
@@ -98,7 +100,8 @@ class AmendmentViews {
                                 Optional.ofNullable(line.spec().unit())
                                         .flatMap(UnitOfMeasure::find)
                                         .map(unit -> unit.symbol().in(locale))
-                                        .orElse("")))
+                                        .orElse(""),
+                                line.spec().form() == ReadingSpec.Form.YES_NO))
                         .toList());
     }
 

@@ -87,7 +87,7 @@ public class HolidayPages {
         return Templates.holidays(
                 frame,
                 coming(frame.today()).stream()
-                        .map(one -> new Offered(one.code(), one.name(frame.locale()) + ", " + frame.inWords(one.day())))
+                        .map(one -> new Offered(one.code(), frame.inWords(one.day()) + ", " + one.name(frame.locale())))
                         .toList(),
                 seen(frame.today()),
                 form);

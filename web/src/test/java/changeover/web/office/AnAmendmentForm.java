@@ -64,8 +64,13 @@ final class AnAmendmentForm {
     }
 
     static String value(String page, String field) {
-        Matcher found = Pattern.compile("<input[^>]*name=\"" + Pattern.quote(field) + "\"[^>]*?value=\"([^\"]*)\"")
+        String name = "name=\"" + Pattern.quote(field) + "\"";
+        Matcher chosen = Pattern.compile("<select[^>]*" + name + ".*?</select>", Pattern.DOTALL)
                 .matcher(page);
+        Matcher found = chosen.find()
+                ? Pattern.compile("value=\"([^\"]*)\" selected").matcher(chosen.group())
+                : Pattern.compile("<input[^>]*" + name + "[^>]*?value=\"([^\"]*)\"")
+                        .matcher(page);
         return found.find() ? found.group(1) : "";
     }
 }

@@ -37,7 +37,7 @@ class HolidayPagesTest {
         LocalDate friday = LocalDate.of(2027, 3, 26);
         LocalDate monday = LocalDate.of(2027, 3, 29);
         assertEquals(List.of(false, true), works(shop, friday, monday));
-        as(shop.office()).get(path).then().statusCode(200).body(containsString("lundi de Pâques, "));
+        as(shop.office()).get(path).then().statusCode(200).body(containsString(", lundi de Pâques"));
         post(shop.office(), path, Map.of("kept", List.of(Holidays.EASTER_MONDAY)))
                 .statusCode(303);
         assertEquals(List.of(true, false), works(shop, friday, monday));
