@@ -3,7 +3,6 @@ package changeover.billing.costs;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import changeover.billing.ABusiness;
 import changeover.billing.costs.PlanResults.Over;
 import changeover.billing.ledger.ASoldPlan;
 import changeover.billing.ledger.ASoldPlan.Sold;
@@ -14,15 +13,10 @@ import changeover.billing.pricing.Overhead;
 import changeover.billing.pricing.PlanCost;
 import changeover.billing.pricing.PriceBook;
 import changeover.billing.pricing.PriceEntry;
-import changeover.billing.pricing.Prices;
 import changeover.contracts.PostgresForTests;
 import changeover.contracts.money.Money;
-import changeover.contracts.words.Wording;
-import changeover.scheduling.stock.KnownPart;
-import changeover.scheduling.stock.Parts;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
-import jakarta.inject.Inject;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Currency;
@@ -41,44 +35,15 @@ import org.junit.jupiter.api.Test;
  */
 @QuarkusTest
 @QuarkusTestResource(PostgresForTests.class)
-class PlanResultsTest {
+class PlanResultsTest extends PricedBooks {
 
     private static final Currency CAD = Currency.getInstance("CAD");
-    private static final LocalDate JANUARY = LocalDate.of(2026, 1, 1);
     private static final LocalDate SPRING = LocalDate.of(2026, 5, 4);
     private static final LocalDate AUTUMN = LocalDate.of(2026, 10, 12);
     private static final LocalDate AGAIN = LocalDate.of(2026, 10, 20);
 
-    @Inject
-    ABusiness business;
-
-    @Inject
-    ASoldPlan plans;
-
-    @Inject
-    Prices prices;
-
-    @Inject
-    Parts parts;
-
-    @Inject
-    RunningCosts running;
-
-    @Inject
-    CostBooks books;
-
-    @Inject
-    KeptVisits kept;
-
-    @Inject
-    PlanResults results;
-
     private Sold lived() {
-        prices.set(new PriceEntry(ItemKind.LABOUR, PriceBook.HOUR, cad("112.00"), cad("57.00"), JANUARY));
-        prices.set(new PriceEntry(ItemKind.TRAVEL, PriceBook.VISIT, cad("45.00"), cad("21.00"), JANUARY));
-        prices.set(new PriceEntry(ItemKind.PART, "f-16", cad("38.00"), cad("15.75"), JANUARY));
-        parts.keep(new KnownPart("f-16", new Wording("Filter", "Filtre"), "C62", "filter", null));
-        running.set(new RunningCost.Facts(JANUARY, 15, new Overhead.Percent(BigDecimal.valueOf(20)), null, null));
+        priced();
         Sold sold = plans.of("Ida Roe", 0, 2);
         UUID spring = plans.visit(sold, "plan", 60, null);
         UUID autumn = plans.visit(sold, "plan", 60, null);
@@ -233,9 +198,5 @@ class PlanResultsTest {
                     new Overhead.AnHour(cad("18.00")), book.rates(AGAIN, null).overhead());
             assertEquals(2, running.all().size());
         });
-    }
-
-    private static Money cad(String amount) {
-        return Money.of(amount, "CAD");
     }
 }

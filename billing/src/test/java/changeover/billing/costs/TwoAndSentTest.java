@@ -2,25 +2,13 @@ package changeover.billing.costs;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import changeover.billing.ABusiness;
 import changeover.billing.costs.AgainstPlan.By;
 import changeover.billing.costs.PlanResults.Over;
-import changeover.billing.ledger.ASoldPlan;
 import changeover.billing.ledger.ASoldPlan.Sold;
 import changeover.billing.pricing.Cause;
-import changeover.billing.pricing.ItemKind;
-import changeover.billing.pricing.Overhead;
-import changeover.billing.pricing.PriceBook;
-import changeover.billing.pricing.PriceEntry;
-import changeover.billing.pricing.Prices;
 import changeover.contracts.PostgresForTests;
-import changeover.contracts.money.Money;
-import changeover.contracts.words.Wording;
-import changeover.scheduling.stock.KnownPart;
-import changeover.scheduling.stock.Parts;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
-import jakarta.inject.Inject;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
@@ -33,43 +21,10 @@ import org.junit.jupiter.api.Test;
  */
 @QuarkusTest
 @QuarkusTestResource(PostgresForTests.class)
-class TwoAndSentTest {
+class TwoAndSentTest extends PricedBooks {
 
-    private static final LocalDate JANUARY = LocalDate.of(2026, 1, 1);
     private static final LocalDate MAY = LocalDate.of(2026, 5, 4);
     private static final LocalDate JUNE = LocalDate.of(2026, 6, 10);
-
-    @Inject
-    ABusiness business;
-
-    @Inject
-    ASoldPlan plans;
-
-    @Inject
-    Prices prices;
-
-    @Inject
-    Parts parts;
-
-    @Inject
-    RunningCosts running;
-
-    @Inject
-    CostBooks books;
-
-    @Inject
-    KeptVisits kept;
-
-    @Inject
-    PlanResults results;
-
-    private void priced() {
-        prices.set(new PriceEntry(ItemKind.LABOUR, PriceBook.HOUR, cad("112.00"), cad("57.00"), JANUARY));
-        prices.set(new PriceEntry(ItemKind.TRAVEL, PriceBook.VISIT, cad("45.00"), cad("21.00"), JANUARY));
-        prices.set(new PriceEntry(ItemKind.PART, "f-16", cad("38.00"), cad("15.75"), JANUARY));
-        parts.keep(new KnownPart("f-16", new Wording("Filter", "Filtre"), "C62", "filter", null));
-        running.set(new RunningCost.Facts(JANUARY, 15, new Overhead.Percent(BigDecimal.valueOf(20)), null, null));
-    }
 
     private UUID person(String name) {
         UUID id = UUID.randomUUID();
@@ -180,9 +135,5 @@ class TwoAndSentTest {
     private static String said(AgainstPlan line) {
         return line.visits() + " " + line.planned() + " " + line.foreseen().decimal() + " " + line.actual() + " "
                 + line.cost().decimal();
-    }
-
-    private static Money cad(String amount) {
-        return Money.of(amount, "CAD");
     }
 }

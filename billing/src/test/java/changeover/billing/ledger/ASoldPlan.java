@@ -95,6 +95,18 @@ public class ASoldPlan {
                 .getFirst();
     }
 
+    /** Twelve instalments of 20.75, of which the first four were asked for. */
+    void instalments(Sold sold) {
+        for (int number = 1; number <= 12; number++) {
+            LocalDate day = FIRST.plusMonths(number - 1);
+            if (number <= 4) {
+                invoiced(sold, day, number, "20.75");
+            } else {
+                draft(sold, day, number, "20.75");
+            }
+        }
+    }
+
     public UUID invoiced(Sold sold, LocalDate day, int instalment, String net) {
         UUID draft = draft(sold, day, instalment, net);
         invoices.issue(draft, day);

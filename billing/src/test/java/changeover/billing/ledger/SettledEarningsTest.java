@@ -87,7 +87,7 @@ class SettledEarningsTest {
     void a_settlement_without_a_credit_note_earns_what_is_kept() {
         business.in(business.quebec(), () -> {
             Sold sold = twoVisits(1);
-            instalments(sold);
+            plans.instalments(sold);
             plans.ends(sold, END);
             check(SETTLED.minusDays(1), "124.50 of 83.00, prepaid 0.00, ahead 41.50");
             assertEquals(List.of(), settle(sold, RefundWay.PRO_RATA, SETTLED));
@@ -110,7 +110,7 @@ class SettledEarningsTest {
     void days_that_are_kept_are_earned_though_no_visit_was_done() {
         business.in(business.quebec(), () -> {
             Sold sold = twoVisits(0);
-            instalments(sold);
+            plans.instalments(sold);
             plans.ends(sold, END);
             check(SETTLED, "0.00 of 83.00, prepaid 83.00, ahead 0.00");
             settle(sold, RefundWay.PRO_RATA, SETTLED);
@@ -202,16 +202,5 @@ class SettledEarningsTest {
             plans.closed(sold, spring, LocalDate.of(2026, 5, 4), "done");
         }
         return sold;
-    }
-
-    private void instalments(Sold sold) {
-        for (int number = 1; number <= 12; number++) {
-            LocalDate day = FIRST.plusMonths(number - 1);
-            if (number <= 4) {
-                plans.invoiced(sold, day, number, "20.75");
-            } else {
-                plans.draft(sold, day, number, "20.75");
-            }
-        }
     }
 }

@@ -1,6 +1,5 @@
 package changeover.billing.ledger;
 
-import static changeover.billing.ledger.ASoldPlan.FIRST;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
@@ -45,18 +44,6 @@ class SettledInstalmentsTest {
     @Inject
     BooksHold books;
 
-    /** Twelve instalments of 20.75, of which the first four were asked for. */
-    private void instalments(Sold sold) {
-        for (int number = 1; number <= 12; number++) {
-            LocalDate day = FIRST.plusMonths(number - 1);
-            if (number <= 4) {
-                plans.invoiced(sold, day, number, "20.75");
-            } else {
-                plans.draft(sold, day, number, "20.75");
-            }
-        }
-    }
-
     private void check(Sold sold, String... expected) {
         assertEquals(
                 List.of(expected), ASoldPlan.ways(settlements.of(sold.id(), END).orElseThrow()));
@@ -68,7 +55,7 @@ class SettledInstalmentsTest {
             Sold sold = plans.of("Ida Roe", 0, 0);
             UUID spring = plans.visit(sold, "plan", 60, null);
             plans.visit(sold, "plan", 60, null);
-            instalments(sold);
+            plans.instalments(sold);
             plans.closed(sold, spring, LocalDate.of(2026, 5, 4), "done");
             plans.ends(sold, END);
             check(
@@ -115,7 +102,7 @@ class SettledInstalmentsTest {
             Sold sold = plans.of("Ida Roe", 0, 0);
             UUID spring = plans.visit(sold, "plan", 60, null);
             plans.visit(sold, "plan", 60, null);
-            instalments(sold);
+            plans.instalments(sold);
             plans.closed(sold, spring, LocalDate.of(2026, 5, 4), "done");
             plans.ends(sold, END);
             settlements.settle(sold.id(), RefundWay.WORK_DONE, END, "Moved away");
