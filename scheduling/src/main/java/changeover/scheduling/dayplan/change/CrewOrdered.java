@@ -51,7 +51,7 @@ public record CrewOrdered(List<Round> rounds, int road, boolean plain) {
 
     /** Empty where somebody's promised hours cannot all be driven to, or something would be left out. */
     public static Optional<CrewOrdered> of(List<HeldDay> crew, Roads roads, Routes routes) {
-        CrewAsked asked = CrewAsked.of(crew, roads);
+        DaysAsked asked = DaysAsked.of(crew, roads);
         DayRoutes answer = routes.of(asked.day());
         if (!answer.leftOut().isEmpty() || answer.drives().size() != crew.size()) {
             return Optional.empty();
@@ -63,10 +63,10 @@ public record CrewOrdered(List<Round> rounds, int road, boolean plain) {
                 new CrewOrdered(rounds, rounds.stream().mapToInt(Round::road).sum(), answer.fellBack() != null));
     }
 
-    private static Round round(Drive drive, Map<UUID, CrewAsked.Theirs> theirs) {
+    private static Round round(Drive drive, Map<UUID, DaysAsked.Theirs> theirs) {
         List<Arrival> arrivals = new ArrayList<>();
         for (Drive.Arrival one : drive.arrivals()) {
-            CrewAsked.Theirs now = theirs.get(one.visit());
+            DaysAsked.Theirs now = theirs.get(one.visit());
             if (now != null) {
                 int starts = (one.starts() + MINUTE - 1) / MINUTE;
                 arrivals.add(new Arrival(
