@@ -8,6 +8,8 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -15,6 +17,9 @@ import java.util.UUID;
 /** Who is on call on which days in the current business. One person a day: the database refuses the second. */
 @ApplicationScoped
 public class OnCalls {
+
+    /** The night of a turn's last day runs into the next morning. */
+    private static final LocalTime NIGHT_IS_OVER = LocalTime.NOON;
 
     @Inject
     EntityManager rows;
@@ -55,5 +60,13 @@ public class OnCalls {
     /** Who is on call on the day; empty while nobody was named. */
     public Optional<Membership> on(LocalDate day) {
         return in(Window.ofDay(day)).stream().findFirst().flatMap(turn -> people.of(turn.personId()));
+    }
+
+    /** Whether the person's telephone rings at that hour: on a day of a turn, or in the morning after its last. */
+    public boolean rings(UUID personId, LocalDateTime at) {
+        LocalDate first =
+                at.toLocalTime().isBefore(NIGHT_IS_OVER) ? at.toLocalDate().minusDays(1) : at.toLocalDate();
+        return in(Window.ofDays(first, at.toLocalDate())).stream()
+                .anyMatch(turn -> turn.personId().equals(personId));
     }
 }

@@ -15,6 +15,8 @@ import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 
@@ -52,5 +54,19 @@ class OnCallsTest {
                         .code());
         assertTrue(shop.in(tenant, () -> onCalls.takeAway(turn.id())));
         assertFalse(shop.in(tenant, () -> onCalls.takeAway(turn.id())));
+    }
+
+    /** A turn of one day rings from its first minute until noon after it, and nobody else's does. */
+    @Test
+    void the_night_of_the_last_day_runs_into_the_morning() {
+        UUID tenant = shop.open("CA-ON");
+        var _ = shop.in(tenant, () -> onCalls.give(Shop.TECHNICIAN, Window.ofDay(DAY)));
+        for (String at : List.of("2027-01-11T00:00", "2027-01-11T23:59", "2027-01-12T03:20", "2027-01-12T11:59")) {
+            assertTrue(shop.in(tenant, () -> onCalls.rings(Shop.TECHNICIAN, LocalDateTime.parse(at))), at);
+            assertFalse(shop.in(tenant, () -> onCalls.rings(UUID.randomUUID(), LocalDateTime.parse(at))), at);
+        }
+        for (String at : List.of("2027-01-10T23:59", "2027-01-12T12:00")) {
+            assertFalse(shop.in(tenant, () -> onCalls.rings(Shop.TECHNICIAN, LocalDateTime.parse(at))), at);
+        }
     }
 }

@@ -65,11 +65,16 @@ public class StopsPages {
     /** Somebody whose day the office may look at. */
     public record Other(UUID person, String name, int stops) {}
 
-    /** A day of somebody, and the days on both sides of it. */
+    /**
+     * A day of somebody, and the days on both sides of it.
+     *
+     * @param rings whether whoever looks is on call
+     */
     public record View(
             String technician,
             String day,
             boolean today,
+            boolean rings,
             String before,
             String after,
             List<Stop> stops,
@@ -100,6 +105,9 @@ public class StopsPages {
 
     @Inject
     FieldParts parts;
+
+    @Inject
+    TakesCalls calls;
 
     @Inject
     StopInWords stops;
@@ -135,6 +143,7 @@ public class StopsPages {
                         plan.technician(),
                         frame.inWords(day),
                         day.equals(frame.today()),
+                        calls.rings(),
                         day.minusDays(1).toString(),
                         day.plusDays(1).toString(),
                         plan.stops().stream()

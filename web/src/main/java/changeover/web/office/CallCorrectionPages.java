@@ -10,6 +10,8 @@ import changeover.scheduling.calls.CallVersions;
 import changeover.scheduling.calls.Calls;
 import changeover.scheduling.calls.EmergencyNumber;
 import changeover.scheduling.calls.Risk;
+import changeover.web.session.CallChoices;
+import changeover.web.session.CallForm;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
@@ -54,9 +56,9 @@ public class CallCorrectionPages {
             String home,
             String rang,
             String number,
-            List<NewCallPages.Choice> lives,
-            List<NewCallPages.Choice> others,
-            List<NewCallPages.Choice> troubles) {}
+            List<CallChoices.Choice> lives,
+            List<CallChoices.Choice> others,
+            List<CallChoices.Choice> troubles) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
@@ -156,9 +158,9 @@ public class CallCorrectionPages {
                                 .line(),
                         CallRows.inWords(call.facts().rangAt(), frame, business.zone()),
                         EmergencyNumber.in(business.country()).orElse(""),
-                        NewCallPages.risks(true, frame),
-                        NewCallPages.risks(false, frame),
-                        NewCallPages.troubles(frame)),
+                        CallChoices.risks(true, frame),
+                        CallChoices.risks(false, frame),
+                        CallChoices.troubles(frame)),
                 form);
     }
 }

@@ -1,6 +1,5 @@
 package changeover.web.office;
 
-import changeover.contracts.customers.FoundHome;
 import changeover.contracts.customers.Home;
 import changeover.contracts.customers.Homes;
 import changeover.contracts.tenants.Business;
@@ -11,9 +10,8 @@ import changeover.scheduling.calls.EmergencyNumber;
 import changeover.scheduling.calls.Heat;
 import changeover.scheduling.calls.NewCallers;
 import changeover.scheduling.calls.OnCalls;
-import changeover.scheduling.calls.Risk;
-import changeover.scheduling.calls.Trouble;
-import changeover.scheduling.closeout.Ids;
+import changeover.web.session.CallChoices;
+import changeover.web.session.CallForm;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
@@ -38,8 +36,6 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.UUID;
@@ -51,14 +47,6 @@ import org.jspecify.annotations.Nullable;
 @RolesAllowed({"owner", "office"})
 public class NewCallPages {
 
-    private static final int SHOWN = 8;
-
-    /** A word to choose. */
-    public record Choice(String code, String words) {}
-
-    /** A home to choose, and who lives there. */
-    public record Place(UUID id, String line, String customer, String phone) {}
-
     /**
      * What stands around the form.
      *
@@ -69,10 +57,10 @@ public class NewCallPages {
      */
     public record View(
             String number,
-            List<Choice> lives,
-            List<Choice> others,
-            List<Choice> troubles,
-            List<Place> places,
+            List<CallChoices.Choice> lives,
+            List<CallChoices.Choice> others,
+            List<CallChoices.Choice> troubles,
+            List<CallChoices.Place> places,
             boolean asked,
             String onCall) {}
 
@@ -100,6 +88,9 @@ public class NewCallPages {
 
     @Inject
     Homes homes;
+
+    @Inject
+    CallChoices choices;
 
     @Inject
     Businesses businesses;
@@ -131,7 +122,10 @@ public class NewCallPages {
         var typed = new Typed(fields);
         if ("find".equals(fields.getFirst("do"))) {
             return desk.look(
-                    () -> page(chosen(fields), looked(fields), Said.again(typed, List.of(), frames.locale())),
+                    () -> page(
+                            choices.chosen(fields),
+                            CallChoices.looked(fields),
+                            Said.again(typed, List.of(), frames.locale())),
                     refusals -> page(null, "", Said.again(typed, refusals, frames.locale())));
         }
         return desk.answer(
@@ -149,30 +143,11 @@ public class NewCallPages {
                     }
                     return SaidOnce.at("/" + slug + "/calls/" + form.made(), "call-kept");
                 },
-                refusals -> page(chosen(fields), "", Said.again(typed, refusals, frames.locale())));
+                refusals -> page(choices.chosen(fields), "", Said.again(typed, refusals, frames.locale())));
     }
 
     private Home known(UUID id) {
         return homes.get(id).orElseThrow(NotFoundException::new);
-    }
-
-    /** The home in hand; what is no id, or nobody's here, is not in hand. */
-    private @Nullable UUID chosen(MultivaluedMap<String, String> fields) {
-        String said = fields.getFirst("home");
-        return said == null
-                ? null
-                : Ids.read(said.strip()).filter(id -> homes.get(id).isPresent()).orElse(null);
-    }
-
-    /** What homes are looked for by: the words for it, else the telephone, else the name. */
-    private static String looked(MultivaluedMap<String, String> fields) {
-        for (String field : List.of("q", "phone", "caller")) {
-            String said = fields.getFirst(field);
-            if (said != null && !said.isBlank()) {
-                return said.strip().substring(0, Math.min(100, said.strip().length()));
-            }
-        }
-        return "";
     }
 
     private TemplateInstance page(@Nullable UUID home, String looked, Said form) {
@@ -181,10 +156,10 @@ public class NewCallPages {
                 frame,
                 new View(
                         EmergencyNumber.in(businesses.current().country()).orElse(""),
-                        risks(true, frame),
-                        risks(false, frame),
-                        troubles(frame),
-                        places(home, looked),
+                        CallChoices.risks(true, frame),
+                        CallChoices.risks(false, frame),
+                        CallChoices.troubles(frame),
+                        choices.places(home, looked),
                         !looked.isEmpty(),
                         onCalls.on(frame.today())
                                 .map(member -> member.name()
@@ -193,35 +168,5 @@ public class NewCallPages {
                                                 .orElse(""))
                                 .orElse("")),
                 form);
-    }
-
-    static List<Choice> troubles(Frame frame) {
-        return Arrays.stream(Trouble.values())
-                .map(one -> new Choice(one.code(), one.wording().in(frame.locale())))
-                .toList();
-    }
-
-    static List<Choice> risks(boolean life, Frame frame) {
-        return Arrays.stream(Risk.values())
-                .filter(risk -> risk.isLife() == life)
-                .map(risk -> new Choice(risk.code(), risk.wording().in(frame.locale())))
-                .toList();
-    }
-
-    private List<Place> places(@Nullable UUID home, String looked) {
-        var places = new ArrayList<Place>();
-        if (home != null) {
-            places.add(new Place(home, known(home).line(), "", ""));
-        }
-        List<FoundHome> found = looked.isEmpty() ? List.of() : homes.find(looked, SHOWN);
-        found.stream()
-                .filter(one -> !one.id().equals(home))
-                .map(one -> new Place(
-                        one.id(),
-                        one.street() + (one.unitLabel() == null ? "" : ", " + one.unitLabel()) + ", " + one.city(),
-                        one.customer() == null ? "" : one.customer(),
-                        one.phone() == null ? "" : one.phone()))
-                .forEach(places::add);
-        return places;
     }
 }

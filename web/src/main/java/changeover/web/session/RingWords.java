@@ -1,4 +1,4 @@
-package changeover.web.office;
+package changeover.web.session;
 
 import io.quarkus.qute.i18n.Message;
 import io.quarkus.qute.i18n.MessageBundle;
@@ -142,4 +142,25 @@ public interface RingWords {
 
     @Message("Name somebody")
     String name_somebody();
+
+    @Message("What happens now")
+    String now();
+
+    @Message("I go there")
+    String now_go();
+
+    @Message("What I said was enough")
+    String now_advice();
+
+    @Message("The office answers it")
+    String now_office();
+
+    @Message("Why, or what you advised")
+    String now_why();
+
+    @Message("Left empty only where the office answers it.")
+    String now_why_hint();
+
+    @Message("There at")
+    String now_starts();
 }

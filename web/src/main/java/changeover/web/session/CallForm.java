@@ -1,4 +1,4 @@
-package changeover.web.office;
+package changeover.web.session;
 
 import changeover.contracts.money.Money;
 import changeover.contracts.words.Refusal;
@@ -7,7 +7,6 @@ import changeover.scheduling.calls.Heat;
 import changeover.scheduling.calls.NewCallers.NewCaller;
 import changeover.scheduling.calls.Risk;
 import changeover.scheduling.calls.Trouble;
-import changeover.web.session.Typed;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -25,17 +24,17 @@ import org.jspecify.annotations.Nullable;
  * @param home the home that was chosen, or none for a new one
  * @param newcomer who rings from a home that is not here yet
  */
-record CallForm(UUID made, @Nullable UUID home, NewCaller newcomer, Call.Facts said) {
+public record CallForm(UUID made, @Nullable UUID home, NewCaller newcomer, Call.Facts said) {
 
-    static final Set<String> TROUBLES =
+    private static final Set<String> TROUBLES =
             Arrays.stream(Trouble.values()).map(Trouble::code).collect(Collectors.toUnmodifiableSet());
-    static final Set<String> HEATS =
+    private static final Set<String> HEATS =
             Arrays.stream(Heat.values()).map(Heat::code).collect(Collectors.toUnmodifiableSet());
 
     private static final UUID NOT_YET = new UUID(0, 0);
 
     /** Reads every field; what is wrong is kept in {@code typed}. */
-    static CallForm read(Typed typed, ZoneId zone, Currency currency) {
+    public static CallForm read(Typed typed, ZoneId zone, Currency currency) {
         Call.Facts said = facts(typed, at(typed.day("day"), typed.time("time"), zone), zone, currency);
         UUID home = typed.idOrNone("home");
         NewCaller newcomer = home == null
@@ -51,7 +50,7 @@ record CallForm(UUID made, @Nullable UUID home, NewCaller newcomer, Call.Facts s
     }
 
     /** What was said on the telephone, at that hour. */
-    static Call.Facts facts(Typed typed, Instant rang, ZoneId zone, Currency currency) {
+    public static Call.Facts facts(Typed typed, Instant rang, ZoneId zone, Currency currency) {
         Set<Risk> risks = typed.each("risks").stream()
                 .filter(Risk.codes()::contains)
                 .map(Risk::ofCode)
