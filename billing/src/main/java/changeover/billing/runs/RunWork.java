@@ -4,6 +4,7 @@ import changeover.billing.documents.DocumentsToMake;
 import changeover.billing.invoices.Invoices;
 import changeover.billing.invoices.Issuing;
 import changeover.billing.invoices.Rows;
+import changeover.contracts.tenants.AtTheCounter;
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.tenants.Locales;
 import changeover.contracts.words.Refusals;
@@ -52,11 +53,17 @@ public class RunWork {
     @Inject
     DocumentsToMake papers;
 
+    @Inject
+    AtTheCounter counter;
+
     private record Open(UUID id, UUID startedBy) {}
 
     private record Turn(LocalDate day, int number, boolean last) {}
 
-    /** Every business with an open run in turn, a batch each, until there is nothing left to do. */
+    /**
+     * Every business with an open run in turn, a batch each, until there is nothing left to do. While somebody waits for a page, a
+     * batch is issued and drawn by one hand, the next one after it, so that a processor stays free for them.
+     */
     public void goOn() {
         List<UUID> open = new ArrayList<>(open());
         try (ExecutorService drawing =
@@ -70,6 +77,9 @@ public class RunWork {
     /** A batch that failed is tried again at the next round; it does not hold up the others. */
     private boolean oneBatch(UUID tenant, ExecutorService drawing) {
         try {
+            if (counter.isSomebody()) {
+                return nextBatch(tenant);
+            }
             boolean worked = issueNext(tenant);
             if (worked) {
                 drawing.execute(() -> draw(tenant));

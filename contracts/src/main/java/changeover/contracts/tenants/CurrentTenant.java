@@ -18,12 +18,16 @@ public class CurrentTenant {
     @Inject
     TenantInForce inForce;
 
+    @Inject
+    AtTheCounter counter;
+
     /** Sets the business for the request that has just come through the door. */
     public void enter(UUID tenant, UUID person) {
         if (QuarkusTransaction.isActive() && inForce.isSet() && !tenant.equals(inForce.tenant())) {
             throw new IllegalStateException("a transaction of another business is open");
         }
         inForce.set(tenant, person);
+        counter.came();
     }
 
     /**
