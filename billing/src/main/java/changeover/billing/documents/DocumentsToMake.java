@@ -1,5 +1,6 @@
 package changeover.billing.documents;
 
+import changeover.contracts.tenants.AtTheCounter;
 import changeover.contracts.tenants.CurrentTenant;
 import io.agroal.api.AgroalDataSource;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -27,6 +28,9 @@ public class DocumentsToMake {
     private static final Logger LOG = Logger.getLogger(DocumentsToMake.class);
     private static final int AT_ONCE = 100;
 
+    /** While somebody waits: whoever else writes has that many papers before them on the way to the disk, and no more. */
+    private static final int A_FEW = 10;
+
     @Inject
     CurrentTenant current;
 
@@ -37,20 +41,24 @@ public class DocumentsToMake {
     Documents documents;
 
     @Inject
+    AtTheCounter counter;
+
+    @Inject
     @Any
     Instance<PaperSource> sources;
 
     private record Order(UUID id, Wanted wanted) {}
 
-    /** Makes up to so many papers of a business, a transaction for each hundred, and says how many were made. */
+    /** Makes up to so many papers of a business, a transaction for each hundred or for each few while somebody waits, and says how many were made. */
     public int makePending(UUID tenant, int limit) {
         int made = 0;
-        int batch;
-        do {
-            int most = Math.min(AT_ONCE, limit - made);
-            batch = current.run(tenant, CurrentTenant.NOBODY, () -> makeSome(most));
+        boolean more = true;
+        while (more && made < limit) {
+            int most = Math.min(counter.isSomebody() ? A_FEW : AT_ONCE, limit - made);
+            int batch = current.run(tenant, CurrentTenant.NOBODY, () -> makeSome(most));
             made += batch;
-        } while (batch == AT_ONCE && made < limit);
+            more = batch == most;
+        }
         return made;
     }
 
