@@ -28,6 +28,7 @@ class AcceptedLines implements PromisedLines {
               join estimate e on e.tenant_id = w.tenant_id and e.id = w.estimate_id
               join estimate_offer o on o.tenant_id = w.tenant_id and o.estimate_id = w.estimate_id
               join estimate_answer a on a.tenant_id = w.tenant_id and a.estimate_id = w.estimate_id and a.how = 'accepted'
+               and a.undone_at is null
               left join estimate_line l on l.tenant_id = w.tenant_id and l.estimate_id = w.estimate_id and l.kind = 'other'
                and not exists (
                  select 1 from estimate_work x

@@ -51,7 +51,7 @@ public final class EstimateChecks {
               left join lines l on l.tenant_id = o.tenant_id and l.estimate_id = o.estimate_id
               left join charged m on m.tenant_id = o.tenant_id and m.estimate_id = o.estimate_id
               left join taxes t on t.tenant_id = o.tenant_id and t.estimate_id = o.estimate_id
-              left join estimate_answer a on a.tenant_id = o.tenant_id and a.estimate_id = o.estimate_id""";
+              left join estimate_answer a on a.tenant_id = o.tenant_id and a.estimate_id = o.estimate_id and a.undone_at is null""";
 
     private EstimateChecks() {}
 

@@ -168,4 +168,13 @@ public class EstimateMoney {
             }
         });
     }
+
+    /** What was accepted with what its drafts ask beyond it; empty where nothing goes beyond. */
+    public Optional<Money> wholeAsked(Estimate estimate) {
+        return Optional.ofNullable(estimate.accepted())
+                .flatMap(before -> drafts(estimate).stream()
+                        .flatMap(draft -> draft.beyond().stream())
+                        .reduce(Money::plus)
+                        .map(before::plus));
+    }
 }

@@ -36,7 +36,7 @@ final class EstimateRows {
               left join customer c on c.tenant_id = e.tenant_id and c.id = e.customer_id
               left join visit v on v.tenant_id = e.tenant_id and v.id = e.visit_id
               left join estimate_offer o on o.tenant_id = e.tenant_id and o.estimate_id = e.id
-              left join estimate_answer a on a.tenant_id = e.tenant_id and a.estimate_id = e.id
+              left join estimate_answer a on a.tenant_id = e.tenant_id and a.estimate_id = e.id and a.undone_at is null
              where\s""";
 
     private EstimateRows() {}

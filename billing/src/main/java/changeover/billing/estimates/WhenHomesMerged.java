@@ -16,7 +16,7 @@ class WhenHomesMerged {
 
     /** It was neither refused nor taken back, and its work is not all done. */
     private static final String OPEN = "not exists (select from estimate_answer a where a.tenant_id = t.tenant_id"
-            + " and a.estimate_id = t.id and a.how <> 'accepted')"
+            + " and a.estimate_id = t.id and a.how <> 'accepted' and a.undone_at is null)"
             + " and (not exists (select from estimate_work w where w.tenant_id = t.tenant_id and w.estimate_id = t.id)"
             + " or exists (select from estimate_work w where w.tenant_id = t.tenant_id and w.estimate_id = t.id"
             + " and not exists (select from visit_ending e where e.tenant_id = w.tenant_id and e.visit_id = w.visit_id)))";

@@ -19,6 +19,7 @@ class WhenSecondVisitMade {
             union
             select e.id, :second from estimate e
               join estimate_answer a on a.tenant_id = e.tenant_id and a.estimate_id = e.id and a.how = 'accepted'
+               and a.undone_at is null
              where (e.visit_id = :first
                  or e.follow_up_id in (select f.id from follow_up f where f.visit_id = :first)
                  or e.call_id in (select o.call_id from call_outcome o where o.visit_id = :first))

@@ -15,6 +15,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /** Whose turn it is in the outbox: a message is lent to one sender for a while; afterwards it is anybody's again. */
 @ApplicationScoped
@@ -34,7 +35,9 @@ class MailTurns {
             String language,
             String subject,
             String body,
-            int attempts) {}
+            int attempts,
+            String kind,
+            @Nullable UUID customerId) {}
 
     /** Takes the oldest messages whose papers are all made; nobody else gets them for ten minutes. */
     List<Turn> take(int limit) throws SQLException {
@@ -48,7 +51,7 @@ class MailTurns {
                         where d.tenant_id = a.tenant_id and d.of_kind = a.of_kind and d.of_id = a.of_id
                           and d.version = a.version and d.media_type = 'application/pdf'))
                   order by next_try_at, id limit ? for update skip locked)
-                returning id, message_id, to_name, to_address, language, subject, body, attempts
+                returning id, message_id, to_name, to_address, language, subject, body, attempts, kind, customer_id
                 """;
         List<Turn> turns = new ArrayList<>();
         try (var connection = database.getConnection();
@@ -64,7 +67,9 @@ class MailTurns {
                             row.getString(5),
                             row.getString(6),
                             row.getString(7),
-                            row.getInt(8)));
+                            row.getInt(8),
+                            row.getString(9),
+                            row.getObject(10, UUID.class)));
                 }
             }
         }

@@ -46,7 +46,13 @@ public class OutboxMail {
     LastLook look;
 
     @Inject
+    AnsweredOnThePage page;
+
+    @Inject
     Vertx vertx;
+
+    /** What a message says as it leaves, and the papers that go with it. */
+    private record Leaving(String body, List<Document> papers) {}
 
     /** @param sender the business's name, and the address that answers go to */
     private record Sender(String name, @Nullable String address) {}
@@ -117,14 +123,16 @@ public class OutboxMail {
 
     private boolean send(UUID tenant, Line line, Sender sender, MailTurns.Turn turn) {
         try {
-            Optional<List<Document>> papers = current.run(
+            Optional<Leaving> leaving = current.run(
                     tenant,
                     CurrentTenant.NOBODY,
-                    () -> look.mayLeave(turn.id()) ? Optional.of(turns.papers(turn.id())) : Optional.empty());
-            if (papers.isEmpty()) {
+                    () -> look.mayLeave(turn.id())
+                            ? Optional.of(new Leaving(page.body(turn), turns.papers(turn.id())))
+                            : Optional.empty());
+            if (leaving.isEmpty()) {
                 return false;
             }
-            line.say(message(line.server, sender, turn, papers.get()));
+            line.say(message(line.server, sender, turn, leaving.get()));
             current.run(tenant, CurrentTenant.NOBODY, () -> turns.sent(turn));
             return true;
         } catch (InterruptedException stopped) {
@@ -138,7 +146,7 @@ public class OutboxMail {
         }
     }
 
-    private static MailMessage message(MailServer server, Sender sender, MailTurns.Turn turn, List<Document> papers) {
+    private static MailMessage message(MailServer server, Sender sender, MailTurns.Turn turn, Leaving leaving) {
         String from = server.from() != null ? server.from() : sender.address();
         if (from == null) {
             throw new IllegalArgumentException(
@@ -150,7 +158,7 @@ public class OutboxMail {
                 .addHeader("From", MailName.header(sender.name(), from))
                 .addHeader("To", MailName.header(turn.toName(), turn.toAddress()))
                 .setSubject(turn.subject())
-                .setText(turn.body())
+                .setText(leaving.body())
                 .addHeader("Message-ID", turn.messageId())
                 .addHeader("Content-Language", turn.language())
                 .addHeader("Auto-Submitted", "auto-generated");
@@ -158,7 +166,7 @@ public class OutboxMail {
             message.addHeader("Reply-To", sender.address());
         }
         List<MailAttachment> attached = new ArrayList<>();
-        for (Document paper : papers) {
+        for (Document paper : leaving.papers()) {
             attached.add(MailAttachment.create()
                     .setName(paper.fileName())
                     .setContentType(paper.mediaType())

@@ -23,7 +23,7 @@ import java.util.UUID;
 @ApplicationScoped
 class WhenEstimateOffered implements StillTrue {
 
-    private static final String KIND = "estimate";
+    private static final String KIND = AnsweredOnThePage.ESTIMATE;
 
     @Inject
     Estimates estimates;

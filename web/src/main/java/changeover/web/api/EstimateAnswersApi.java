@@ -1,6 +1,8 @@
 package changeover.web.api;
 
 import changeover.billing.estimates.Answering;
+import changeover.billing.estimates.AnswersPutRight;
+import changeover.billing.estimates.AskingForMore;
 import changeover.billing.estimates.ConsentChannel;
 import changeover.billing.estimates.EstimateMoney;
 import changeover.billing.estimates.EstimateWorks;
@@ -44,6 +46,12 @@ public class EstimateAnswersApi {
 
     @Inject
     EstimateMoney money;
+
+    @Inject
+    AskingForMore asking;
+
+    @Inject
+    AnswersPutRight putRight;
 
     @Inject
     Businesses businesses;
@@ -133,6 +141,40 @@ public class EstimateAnswersApi {
             asked.nothingElse().understood();
             works.more(id, whole, said);
             return Once.Answer.made("/api/v1/" + slug + "/estimates/" + id, estimates.document(id));
+        });
+    }
+
+    /** Asks the customer for a yes to more on their own page: {@code amount}, the whole before taxes, {@code words}. */
+    @POST
+    @Path("questions")
+    public Response ask(
+            @PathParam("slug") String slug,
+            @PathParam("id") UUID id,
+            @HeaderParam("Operation-Id") String operation,
+            String body) {
+        return once.answer(operation, "estimate questions " + id + body, () -> {
+            var _ = estimates.found(id);
+            Asked asked = Asked.of(body, json);
+            Money whole = asked.money("amount", businesses.current().currency());
+            String words = asked.text("words", 1000);
+            asked.nothingElse().understood();
+            var _ = asking.ask(id, whole, words);
+            return Once.Answer.made("/api/v1/" + slug + "/estimates/" + id, estimates.document(id));
+        });
+    }
+
+    /** An answer written on the wrong estimate is taken back while nothing hangs on it: {@code by, why}. */
+    @POST
+    @Path("answer-undoing")
+    public Response undo(@PathParam("id") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
+        return once.answer(operation, "estimate answer undoing " + id + body, () -> {
+            var _ = estimates.found(id);
+            Asked asked = Asked.of(body, json);
+            String by = asked.text("by", 200);
+            String why = asked.text("why", 500);
+            asked.nothingElse().understood();
+            var _ = putRight.takeBack(id, by, why);
+            return Once.Answer.done(estimates.document(id));
         });
     }
 

@@ -1,5 +1,7 @@
 package changeover.web.api;
 
+import changeover.billing.estimates.AnswersPutRight;
+import changeover.billing.estimates.AskedMore;
 import changeover.billing.estimates.ConsentChannel;
 import changeover.billing.estimates.Estimate;
 import changeover.billing.estimates.EstimateFacts;
@@ -13,6 +15,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -22,6 +25,8 @@ import org.jspecify.annotations.Nullable;
  * @param state draft, offered, expired, accepted, refused or withdrawn
  * @param validUntil its last day, in
  * @param accepted the amount before taxes that the customer said yes to, with every later yes
+ * @param question for a yes to more, while it waits
+ * @param undone answers that do not count any more
  * @param visits in which the accepted work is done
  * @param work what it is, with the {@code form} that its price was agreed in: both decide the taxes
  * @param parts and {@code others}: what was asked for; {@code lines} and {@code taxes} are what it costs
@@ -51,6 +56,8 @@ public record EstimateDocument(
         @Nullable Answer answer,
         @Nullable Amount accepted,
         List<More> more,
+        @Nullable Question question,
+        List<Undone> undone,
         List<UUID> visits) {
 
     /** @param total with taxes, as it was offered; null for a draft */
@@ -91,7 +98,16 @@ public record EstimateDocument(
             @Nullable String channel,
             @Nullable String words) {}
 
+    /** A question for more that waits for the customer's answer on their own page. */
+    public record Question(Amount whole, String words, LocalDate day) {}
+
+    /** An answer that was taken back. */
+    public record Undone(String how, String by, Instant at, String why, String undoneBy, Instant undoneAt) {}
+
     public record More(Amount whole, String by, Instant at, String channel, String words) {}
+
+    /** What was said after the offer, beside the answer that counts. */
+    record Answers(List<MoreRow> more, Optional<AskedMore> question, List<AnswersPutRight.Undone> undone) {}
 
     static Row row(Estimate one, LocalDate today) {
         Estimate.Offer offer = one.offer();
@@ -108,8 +124,7 @@ public record EstimateDocument(
                 offer == null ? null : Amount.of(offer.total()));
     }
 
-    static EstimateDocument of(
-            Estimate one, EstimateFacts facts, EstimateSum sum, List<MoreRow> more, LocalDate today) {
+    static EstimateDocument of(Estimate one, EstimateFacts facts, EstimateSum sum, Answers answers, LocalDate today) {
         Locale language = Locale.of(one.language());
         Estimate.Offer offer = one.offer();
         return new EstimateDocument(
@@ -138,13 +153,20 @@ public record EstimateDocument(
                 Amount.of(sum.total()),
                 answer(one.answer()),
                 amount(one.accepted()),
-                more.stream()
+                answers.more().stream()
                         .map(row -> new More(
                                 Amount.of(row.whole()),
                                 row.byName(),
                                 row.at(),
                                 row.channel().code(),
                                 row.words()))
+                        .toList(),
+                answers.question()
+                        .map(asked -> new Question(Amount.of(asked.whole()), asked.words(), asked.day()))
+                        .orElse(null),
+                answers.undone().stream()
+                        .map(was -> new Undone(
+                                was.how(), was.byName(), was.at(), was.why(), was.undoneBy(), was.undoneAt()))
                         .toList(),
                 one.visits());
     }

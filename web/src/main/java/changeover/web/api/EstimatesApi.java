@@ -4,6 +4,8 @@ import changeover.billing.documents.Documents;
 import changeover.billing.documents.DocumentsToMake;
 import changeover.billing.documents.PaperKind;
 import changeover.billing.documents.Wanted;
+import changeover.billing.estimates.AnswersPutRight;
+import changeover.billing.estimates.AskingForMore;
 import changeover.billing.estimates.Estimate;
 import changeover.billing.estimates.EstimateMoney;
 import changeover.billing.estimates.Estimates;
@@ -48,6 +50,12 @@ public class EstimatesApi {
 
     @Inject
     EstimateMoney money;
+
+    @Inject
+    AskingForMore asking;
+
+    @Inject
+    AnswersPutRight putRight;
 
     @Inject
     Homes homes;
@@ -171,6 +179,7 @@ public class EstimatesApi {
 
     EstimateDocument document(UUID id) {
         Estimate one = found(id);
-        return EstimateDocument.of(one, estimates.facts(one), estimates.sum(one), money.more(one), today.day());
+        var answers = new EstimateDocument.Answers(money.more(one), asking.open(one), putRight.of(id));
+        return EstimateDocument.of(one, estimates.facts(one), estimates.sum(one), answers, today.day());
     }
 }

@@ -114,6 +114,37 @@ public interface EstimateAnswerWords {
     @Message("Keep the new yes")
     String keep_more();
 
+    @Message("Ask for a yes to more")
+    String ask_more();
+
+    @Message("The question goes to the customer with their own page, where they say yes or no themselves.")
+    String ask_lead();
+
+    @Message("Send the question")
+    String ask_send();
+
+    @Message("Asked on {day} for {whole} in all, before taxes.")
+    String asked_for(String whole, String day);
+
+    @Message("waits for their answer")
+    String asked_waits();
+
+    @Message("No, said {who}.")
+    String said_no(String who);
+
+    @Message("Take this answer back")
+    String undo();
+
+    @Message(
+            "For an answer written on the wrong estimate. It stays to be read, and the estimate waits for its answer again.")
+    String undo_lead();
+
+    @Message("Why it was wrong")
+    String undo_why();
+
+    @Message("An answer of {who}, {when}, was taken back by {by}:")
+    String was_undone(String who, String when, String by);
+
     @Message("Deposits")
     String deposits();
 

@@ -121,12 +121,9 @@ public class EstimateWorkPages {
     @Transactional
     public TemplateInstance more(@PathParam("estimate") UUID id) {
         Estimate one = found(id);
-        Money asked = money.drafts(one).stream()
-                .flatMap(draft -> draft.beyond().stream())
-                .reduce(Money::plus)
-                .orElse(null);
-        Money before = one.accepted();
-        String amount = asked == null || before == null ? "" : Written.of(before.plus(asked), frames.locale());
+        String amount = money.wholeAsked(one)
+                .map(whole -> Written.of(whole, frames.locale()))
+                .orElse("");
         return morePage(one, saidAt.now(Map.of("amount", amount)));
     }
 

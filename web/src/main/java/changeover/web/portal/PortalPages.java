@@ -1,5 +1,6 @@
 package changeover.web.portal;
 
+import changeover.billing.estimates.AskingForMore;
 import changeover.billing.estimates.Estimate;
 import changeover.billing.estimates.EstimateState;
 import changeover.billing.estimates.Estimates;
@@ -40,6 +41,7 @@ import java.net.URI;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -60,8 +62,10 @@ public class PortalPages {
      * An estimate that was offered to the customer.
      *
      * @param until its last day while it waits, else empty
+     * @param asks whether it asks for a yes to more
      */
-    public record Estimated(UUID id, String label, String words, String until, String stands, String total) {}
+    public record Estimated(
+            UUID id, String label, String words, String until, boolean asks, String stands, String total) {}
 
     @CheckedTemplate(basePath = "portal")
     static class Pages {
@@ -110,6 +114,9 @@ public class PortalPages {
 
     @Inject
     Estimates estimates;
+
+    @Inject
+    AskingForMore asking;
 
     @Inject
     CurrentTenant current;
@@ -182,20 +189,28 @@ public class PortalPages {
                         seen,
                         asked,
                         owed.of(customer.id(), frame.today()),
-                        estimates.ofCustomer(customer.id()).stream()
-                                .filter(one -> one.offer() != null)
-                                .map(one -> estimated(one, frame))
-                                .toList()),
+                        estimated(customer.id(), frame)),
                 locale);
     }
 
-    private static Estimated estimated(Estimate one, Frame frame) {
+    private List<Estimated> estimated(UUID customer, Frame frame) {
+        List<Estimate> offered = estimates.ofCustomer(customer).stream()
+                .filter(one -> one.offer() != null)
+                .toList();
+        Set<UUID> asks = asking.open(offered).keySet();
+        return offered.stream()
+                .map(one -> estimated(one, asks.contains(one.id()), frame))
+                .toList();
+    }
+
+    private static Estimated estimated(Estimate one, boolean asks, Frame frame) {
         EstimateState state = one.state(frame.today());
         return new Estimated(
                 one.id(),
                 one.label().orElseThrow(),
                 one.words().lines().findFirst().orElse(""),
                 state == EstimateState.OFFERED ? frame.inWords(one.validUntil()) : "",
+                asks,
                 state.wording().in(frame.locale()),
                 Objects.requireNonNull(one.offer()).total().format(frame.locale()));
     }

@@ -5,6 +5,7 @@ import changeover.billing.documents.DocumentsToMake;
 import changeover.billing.documents.PaperKind;
 import changeover.billing.documents.Wanted;
 import changeover.billing.estimates.Answering;
+import changeover.billing.estimates.AskingForMore;
 import changeover.billing.estimates.ConsentChannel;
 import changeover.billing.estimates.Estimate;
 import changeover.billing.estimates.EstimateState;
@@ -39,6 +40,7 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -62,7 +64,11 @@ public class YoursEstimatePages {
             List<Line> taxes,
             String total,
             boolean waits,
-            String stands) {}
+            String stands,
+            @Nullable More more) {}
+
+    /** A question for a yes to more; amounts before taxes. */
+    public record More(UUID id, String whole, String accepted, String words) {}
 
     public record Line(String quantity, String words, String why, String amount) {}
 
@@ -90,6 +96,9 @@ public class YoursEstimatePages {
 
     @Inject
     Answering answering;
+
+    @Inject
+    AskingForMore asking;
 
     @Inject
     Documents documents;
@@ -129,6 +138,33 @@ public class YoursEstimatePages {
                     String words = typed.line("words", 1000);
                     typed.understood();
                     var _ = answering.answer(id, new NewAnswer(yes, name, today.now(), ConsentChannel.LINK, words));
+                    return "/" + slug + "/yours/estimates/" + id;
+                },
+                refusals -> {
+                    Locale locale = locale(secret);
+                    return page(theirs(id, secret), secret, Said.again(typed, refusals, locale));
+                });
+    }
+
+    /** Yes or no to more than was accepted; what was asked meanwhile is theirs to read first. */
+    @POST
+    @Path("more")
+    public Response more(
+            @PathParam("slug") String slug,
+            @PathParam("estimate") UUID id,
+            @CookieParam(PortalPages.COOKIE) @Nullable String secret,
+            MultivaluedMap<String, String> fields) {
+        var typed = new Typed(fields);
+        return desk.answer(
+                () -> {
+                    var _ = theirs(id, secret);
+                    UUID asked = typed.id("asked");
+                    boolean yes =
+                            typed.oneOf("how", Set.of("accepted", "refused")).equals("accepted");
+                    String name = typed.text("byName", 200);
+                    String words = typed.line("words", 1000);
+                    typed.understood();
+                    asking.answer(id, asked, yes, name, words);
                     return "/" + slug + "/yours/estimates/" + id;
                 },
                 refusals -> {
@@ -197,6 +233,13 @@ public class YoursEstimatePages {
                         .toList(),
                 sum.total().format(locale),
                 state == EstimateState.OFFERED,
-                state.wording().in(locale));
+                state.wording().in(locale),
+                asking.open(one)
+                        .map(asked -> new More(
+                                asked.id(),
+                                asked.whole().format(locale),
+                                Objects.requireNonNull(one.accepted()).format(locale),
+                                asked.words()))
+                        .orElse(null));
     }
 }

@@ -184,6 +184,18 @@ public interface YoursWords {
     @Message("Send my answer")
     String send_answer();
 
+    @Message("May we go on?")
+    String more_heading();
+
+    @Message("You said yes to {accepted} before taxes. With this it would be {whole} before taxes in all.")
+    String more_asked(String accepted, String whole);
+
+    @Message("Yes, go on")
+    String more_yes();
+
+    @Message("asks you for a yes to more")
+    String asks_more();
+
     @Message("waits for your answer until {day}")
     String waits_until(String day);
 
