@@ -108,7 +108,8 @@ public record PlanYear(List<Visit> visits, List<Part> parts, int readyMinutes) {
                         .forEach(use -> used.add(new Part(
                                 use.part(),
                                 size(use.part(), byId.get(promise.equipmentId()), catalogue),
-                                use.quantity().multiply(count(use.part(), byId.get(promise.equipmentId()), catalogue))))));
+                                use.quantity()
+                                        .multiply(count(use.part(), byId.get(promise.equipmentId()), catalogue))))));
         return used;
     }
 

@@ -24,7 +24,10 @@ final class Loads {
                                 part.code(),
                                 part.wording(),
                                 part.unit(),
-                                catalogue.sizeOf(part, fits).map(PartSize::words).orElse(null),
+                                catalogue
+                                        .sizeOf(part, fits)
+                                        .map(PartSize::words)
+                                        .orElse(null),
                                 use.quantity().multiply(BigDecimal.valueOf(catalogue.countOf(part.code(), fits))),
                                 use.eachTime(),
                                 machine)));

@@ -91,7 +91,8 @@ public class Supply {
                         unknown.add(new YearsSupply.Unknown(task.wording(), kind.wording()));
                     }
                     if (!uses.isEmpty()) {
-                        Heap heap = heaps.computeIfAbsent(sized(kind, one.fits(), own.catalogue(), carried), _ -> new Heap());
+                        Heap heap = heaps.computeIfAbsent(
+                                sized(kind, one.fits(), own.catalogue(), carried), _ -> new Heap());
                         heap.uses.addAll(uses);
                         heap.homes.add(one.home());
                     }
@@ -157,8 +158,7 @@ public class Supply {
     }
 
     /** What one part fits is counted together: it is bought against what lies there of it once. */
-    private static Sized sized(
-            PartKind kind, Map<String, String> fits, Catalogue catalogue, List<KnownPart> carried) {
+    private static Sized sized(PartKind kind, Map<String, String> fits, Catalogue catalogue, List<KnownPart> carried) {
         Optional<String> asked = catalogue.sizeOf(kind, fits).map(PartSize::words);
         Optional<KnownPart> part = Parts.fitting(carried, kind.code(), asked.orElse(null));
         return new Sized(

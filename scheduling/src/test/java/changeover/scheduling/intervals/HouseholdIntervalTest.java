@@ -72,7 +72,10 @@ class HouseholdIntervalTest {
 
     @Test
     void one_change_is_said_by_itself_and_many_by_the_first_and_the_last() {
-        begins(List.of(new Seen.GreyAt(63)), "Changed grey at 9_weeks: check at ", "Changé gris à 9_semaines_: vérifier à ");
+        begins(
+                List.of(new Seen.GreyAt(63)),
+                "Changed grey at 9_weeks: check at ",
+                "Changé gris à 9_semaines_: vérifier à ");
         begins(
                 List.of(
                         new Seen.GreyAt(56),
@@ -82,7 +85,10 @@ class HouseholdIntervalTest {
                         new Seen.GreyAt(77)),
                 "Changed grey 5 times between 8 and 11_weeks: check at ",
                 "Changé gris 5 fois entre 8 et 11_semaines_: vérifier à ");
-        begins(List.of(new Seen.CleanAt(42)), "Still clean at 6_weeks: check at ", "Encore propre à 6_semaines_: vérifier à ");
+        begins(
+                List.of(new Seen.CleanAt(42)),
+                "Still clean at 6_weeks: check at ",
+                "Encore propre à 6_semaines_: vérifier à ");
     }
 
     private static void begins(List<Seen> seen, String english, String french) {
