@@ -112,7 +112,7 @@ public record KeptVisit(
     /** What it cost at the costs of its day. */
     public PlanCost cost(CostBook book) {
         CostRates rates = book.rates(day, home).onSite();
-        int trips = how == How.BESIDE || how == How.SENT || partner != null ? 0 : people();
+        int trips = how == How.BESIDE || how == How.SENT || partner != null ? 0 : 1;
         Money sum = Money.zero(book.currency());
         List<PlanCost.Missing> missing = new ArrayList<>();
         for (Given part : parts) {
@@ -123,7 +123,7 @@ public record KeptVisit(
             sum = sum.plus(one.map(cost -> cost.times(part.quantity())).orElse(Money.zero(book.currency())));
         }
         PlanCost ours = PlanCost.of(
-                new PlanCost.Minutes(actual, 0, PlanCost.travel(rates.trip(), trips), given),
+                new PlanCost.Minutes(actual, 0, PlanCost.travel(rates.trip(), trips * people()), given),
                 trips,
                 sum,
                 rates,

@@ -82,6 +82,7 @@ final class LivedYear {
         int tasks = 0;
         int setUp = 0;
         int trips = 0;
+        int goings = 0;
         for (Planned visit : visits) {
             Past leads = drawn(visit.kinds().isEmpty() ? "" : visit.kinds().getFirst());
             setUp += leads.took(each == null ? 0 : visit.people() * each);
@@ -91,10 +92,11 @@ final class LivedYear {
             }
             @Nullable Integer again = leads.returnMinutes();
             tasks += again == null ? 0 : again;
-            trips += visit.people() + (again == null ? 0 : 1);
+            trips += again == null ? 1 : 2;
+            goings += visit.people() + (again == null ? 0 : 1);
         }
         return PlanCost.of(
-                new PlanCost.Minutes(tasks, setUp, PlanCost.travel(rates.trip(), trips), year.readyMinutes()),
+                new PlanCost.Minutes(tasks, setUp, PlanCost.travel(rates.trip(), goings), year.readyMinutes()),
                 trips,
                 parts(),
                 rates,

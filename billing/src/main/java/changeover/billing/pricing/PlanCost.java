@@ -16,7 +16,8 @@ import org.jspecify.annotations.Nullable;
  * What a year of a plan costs the business to keep in one home, cause by cause. A cost that nobody wrote down is named as
  * missing and never counts as nought: then the sum is what is known, and there is no price to ask.
  *
- * <p>Two at a visit cost twice the minutes and twice the road.
+ * <p>Two at a visit cost twice the minutes, those of the road too. A trip that the price book prices is one, however many sit in the
+ * van.
  *
  * <p>Each cause is rounded half-up to the cent once, and the cost is their sum.
  */
@@ -62,14 +63,14 @@ public record PlanCost(Map<Cause, Money> causes, List<Missing> missing, Minutes 
         }
         Integer setUp = rates.setUpMinutes();
         int atEach = setUp == null ? 0 : setUp;
-        int trips = year.trips();
+        int goings = year.goings();
         return of(
                 new Minutes(
                         year.taskMinutes(),
-                        Math.multiplyExact(trips, atEach),
-                        travel(rates.trip(), trips),
+                        Math.multiplyExact(goings, atEach),
+                        travel(rates.trip(), goings),
                         year.readyMinutes()),
-                trips,
+                year.trips(),
                 parts,
                 rates,
                 missing);
@@ -78,6 +79,7 @@ public record PlanCost(Map<Cause, Money> causes, List<Missing> missing, Minutes 
     /**
      * The same for minutes and trips that are known already.
      *
+     * @param trips however many went on each
      * @param known what is missing of the parts
      */
     public static PlanCost of(Minutes minutes, int trips, Money parts, CostRates rates, List<Missing> known) {
@@ -125,9 +127,13 @@ public record PlanCost(Map<Cause, Money> causes, List<Missing> missing, Minutes 
         };
     }
 
-    /** So many trips in minutes; null where they are not reckoned by minutes. */
-    public static @Nullable Integer travel(Trip trip, int trips) {
-        return trip instanceof Trip.Driven(int minutes) ? Math.multiplyExact(minutes, trips) : null;
+    /**
+     * What is driven in minutes; null where trips are not reckoned by minutes.
+     *
+     * @param goings trips of each person, two where two go
+     */
+    public static @Nullable Integer travel(Trip trip, int goings) {
+        return trip instanceof Trip.Driven(int minutes) ? Math.multiplyExact(minutes, goings) : null;
     }
 
     public Money of(Cause cause) {

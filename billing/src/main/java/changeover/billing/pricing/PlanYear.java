@@ -14,7 +14,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
@@ -109,7 +108,8 @@ public record PlanYear(List<Visit> visits, List<Part> parts, int readyMinutes) {
                         .forEach(use -> used.add(new Part(
                                 use.part(),
                                 size(use.part(), byId.get(promise.equipmentId()), catalogue),
-                                use.quantity()))));
+                                use.quantity()
+                                        .multiply(count(use.part(), byId.get(promise.equipmentId()), catalogue))))));
         return used;
     }
 
@@ -118,10 +118,13 @@ public record PlanYear(List<Visit> visits, List<Part> parts, int readyMinutes) {
                 ? null
                 : catalogue
                         .findPart(kind)
-                        .flatMap(part -> Optional.ofNullable(part.fits()))
-                        .flatMap(fact -> PartSize.ofMachine(fact, machine.fits()))
+                        .flatMap(part -> catalogue.sizeOf(part, machine.fits()))
                         .map(PartSize::dims)
                         .orElse(null);
+    }
+
+    private static BigDecimal count(String kind, @Nullable Machine machine, Catalogue catalogue) {
+        return BigDecimal.valueOf(machine == null ? 1 : catalogue.countOf(kind, machine.fits()));
     }
 
     private static List<Part> given(List<Part> used, Map<String, BigDecimal> given) {
@@ -139,8 +142,13 @@ public record PlanYear(List<Visit> visits, List<Part> parts, int readyMinutes) {
                 .toList();
     }
 
-    /** How often somebody goes to the home and back: twice at a visit for two. */
+    /** How often the home is gone to, however many go. */
     public int trips() {
+        return visits.size();
+    }
+
+    /** How often somebody goes to the home and back: twice at a visit for two. */
+    public int goings() {
         return visits.stream().mapToInt(Visit::people).sum();
     }
 

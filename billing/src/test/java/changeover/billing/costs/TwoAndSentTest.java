@@ -45,7 +45,7 @@ class TwoAndSentTest extends PricedBooks {
         return visit;
     }
 
-    /** Two hours are 114.00, two trips 42.00, a fifth of 156.00 is 31.20. Planned 60 and 15 of set-up for each: 150 minutes, 142.50. */
+    /** Two hours are 114.00, one priced trip 21.00, a fifth of 135.00 is 27.00. Planned 60 and 15 of set-up for each: 150 minutes, 142.50. */
     @Test
     void a_visit_by_two_costs_both_hours_and_each_has_a_line() {
         business.in(business.quebec(), () -> {
@@ -55,8 +55,8 @@ class TwoAndSentTest extends PricedBooks {
             forTwo(plans.of("Anselm Birk", 0, 0), ida, ben);
             Results on = results.on(MAY, Over.TERM);
             assertEquals(cad("114.00"), on.causes().get(Cause.TASKS));
-            assertEquals(cad("42.00"), on.causes().get(Cause.TRAVEL));
-            assertEquals(cad("187.20"), on.cost());
+            assertEquals(cad("21.00"), on.causes().get(Cause.TRAVEL));
+            assertEquals(cad("162.00"), on.cost());
             assertEquals(1, on.deals().getFirst().visits());
             List<KeptVisit> visits = kept.until(MAY).visits();
             AgainstPlan all = AgainstPlan.of(visits, By.PLAN, books.read()).getFirst();

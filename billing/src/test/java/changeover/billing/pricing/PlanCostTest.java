@@ -65,6 +65,24 @@ class PlanCostTest {
                 "131.10");
     }
 
+    /** An hour for two 114.00, two times 15 28.50, one trip 21.00: 163.50; a fifth 32.70; together 196.20. Two such visits: twice that. */
+    @Test
+    void a_priced_trip_counts_once_where_two_go() {
+        var priced = new CostRates(
+                cad("57.00"), 15, new Trip.Priced(cad("21.00")), new Overhead.Percent(new BigDecimal("20")));
+        var visit = new PlanYear.Visit(Map.of("hrv", 120), 2);
+        check(
+                new PlanYear(List.of(visit), List.of(), 0),
+                priced,
+                "tasks 114.00, set-up 28.50, travel 21.00, parts 0.00, ready 0.00, overhead 32.70",
+                "196.20");
+        check(
+                new PlanYear(List.of(visit, visit), List.of(), 0),
+                priced,
+                "tasks 228.00, set-up 57.00, travel 42.00, parts 0.00, ready 0.00, overhead 65.40",
+                "392.40");
+    }
+
     /** 165 + 30 + 80 = 275 minutes of 18.00 an hour: 82.50; with 292.75 together 375.25. */
     @Test
     void overhead_may_be_an_amount_for_each_hour_of_work_and_road() {

@@ -34,6 +34,7 @@ public final class Catalogue {
     private final Map<String, Caution> cautions;
     private final Map<String, Sentence> sentences;
     private final Set<String> withdrawn;
+    private final PartFacts partFacts;
 
     private Catalogue(
             Map<String, Kind> kinds,
@@ -48,6 +49,7 @@ public final class Catalogue {
         this.cautions = cautions;
         this.sentences = sentences;
         this.withdrawn = withdrawn;
+        partFacts = new PartFacts(kinds.values());
     }
 
     /** What every business begins with. */
@@ -124,6 +126,20 @@ public final class Catalogue {
 
     public Optional<PartKind> findPart(String code) {
         return Optional.ofNullable(parts.get(code));
+    }
+
+    /**
+     * Which one of a kind of part a machine takes; empty where nobody wrote it down.
+     *
+     * @param fits what fits the machine, as its card says
+     */
+    public Optional<PartSize> sizeOf(PartKind part, Map<String, String> fits) {
+        return partFacts.size(part, fits);
+    }
+
+    /** How many of a kind of part a machine holds, as its card says; one where it says nothing. */
+    public int countOf(String part, Map<String, String> fits) {
+        return partFacts.count(part, fits);
     }
 
     public Optional<Sentence> findSentence(String code) {

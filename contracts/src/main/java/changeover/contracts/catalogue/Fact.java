@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param name as the homes file writes it, {@code size=16x25x4}
  * @param unit of the number, as {@link UnitOfMeasure} codes it; null for text and choices
  * @param part the kind of part this fact picks, if it picks one
+ * @param counts the kind of part that this fact says how many of there are, if it says so
  */
 public record Fact(
         String name,
@@ -20,7 +21,19 @@ public record Fact(
         Form form,
         @Nullable String unit,
         List<Choice> choices,
-        @Nullable String part) {
+        @Nullable String part,
+        @Nullable String counts) {
+
+    /** One that counts no parts. */
+    public Fact(
+            String name,
+            Wording wording,
+            Form form,
+            @Nullable String unit,
+            List<Choice> choices,
+            @Nullable String part) {
+        this(name, wording, form, unit, choices, part, null);
+    }
 
     /** What may be written. */
     public enum Form {

@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -196,11 +197,9 @@ final class LineReader {
 
     private String clean(Column column) {
         String said = line.cell(column).strip();
-        if (said.codePoints().anyMatch(Checks::unprintable)) {
-            fault(column, Refusal.of("text.unprintable"));
-            return "";
-        }
-        return said;
+        Optional<Refusal> unfit = Checks.unfit(said);
+        unfit.ifPresent(refusal -> fault(column, refusal));
+        return unfit.isPresent() ? "" : said;
     }
 
     private void fault(Column column, Refusal why) {

@@ -4,12 +4,13 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Everything that is wrong with a form is said at once, each sentence beside its field. Texts come back without outer
- * blanks; what cannot be printed (NUL and its kind) is refused.
+ * blanks; what cannot be printed (NUL and its kind) is refused, and so is what turns the direction of writing.
  */
 public final class Checks {
 
@@ -56,8 +57,8 @@ public final class Checks {
         String text = said.strip();
         if (text.length() > max) {
             refuse(field, Refusal.of("text.too-long", Map.of("max", max)));
-        } else if (text.codePoints().anyMatch(Checks::unprintable)) {
-            refuse(field, Refusal.of("text.unprintable"));
+        } else {
+            unfit(text).ifPresent(refusal -> refuse(field, refusal));
         }
         return text;
     }
@@ -111,8 +112,28 @@ public final class Checks {
         }
     }
 
+    /** What no typed text may hold: a character that cannot be printed, or one that turns the reading of what stands around it. */
+    public static Optional<Refusal> unfit(String text) {
+        if (text.codePoints().anyMatch(Checks::unprintable)) {
+            return Optional.of(Refusal.of("text.unprintable"));
+        }
+        return text.codePoints().anyMatch(Checks::turns) ? Optional.of(Refusal.of("text.turns")) : Optional.empty();
+    }
+
+    /**
+     * Marks, embeddings, overrides and isolates of the direction of writing: unseen, they make two references look alike, or one
+     * read as another. Source: Unicode Standard Annex 9, explicit and implicit directional formatting characters.
+     */
+    private static boolean turns(int point) {
+        return point >= 0x202A && point <= 0x202E
+                || point >= 0x2066 && point <= 0x2069
+                || point == 0x200E
+                || point == 0x200F
+                || point == 0x061C;
+    }
+
     /** Controls, half a surrogate pair, and what Unicode says is no character; tabs and line ends are printable. */
-    public static boolean unprintable(int point) {
+    private static boolean unprintable(int point) {
         return point < ' ' && point != '\n' && point != '\r' && point != '\t'
                 || point == 0x7F
                 || point >= 0xD800 && point <= 0xDFFF

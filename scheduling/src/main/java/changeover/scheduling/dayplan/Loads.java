@@ -1,9 +1,9 @@
 package changeover.scheduling.dayplan;
 
 import changeover.contracts.catalogue.Catalogue;
-import changeover.contracts.catalogue.PartKind;
 import changeover.contracts.catalogue.PartSize;
 import changeover.contracts.catalogue.Task;
+import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/** What a task uses up on a machine, in the size that fits it. */
+/** What a task uses up on a machine, in the size that fits it, as many as it holds. */
 final class Loads {
 
     private Loads() {}
@@ -24,14 +24,13 @@ final class Loads {
                                 part.code(),
                                 part.wording(),
                                 part.unit(),
-                                size(part, fits),
-                                use.quantity(),
+                                catalogue
+                                        .sizeOf(part, fits)
+                                        .map(PartSize::words)
+                                        .orElse(null),
+                                use.quantity().multiply(BigDecimal.valueOf(catalogue.countOf(part.code(), fits))),
                                 use.eachTime(),
                                 machine)));
-    }
-
-    private static @Nullable String size(PartKind part, Map<String, String> fits) {
-        return PartSize.ofMachine(part.fits(), fits).map(PartSize::words).orElse(null);
     }
 
     private record Same(

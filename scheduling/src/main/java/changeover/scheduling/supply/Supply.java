@@ -3,6 +3,7 @@ package changeover.scheduling.supply;
 import changeover.contracts.calendar.Term;
 import changeover.contracts.calendar.Window;
 import changeover.contracts.catalogue.Cadence;
+import changeover.contracts.catalogue.Catalogue;
 import changeover.contracts.catalogue.Due;
 import changeover.contracts.catalogue.History;
 import changeover.contracts.catalogue.OwnCatalogue;
@@ -90,7 +91,8 @@ public class Supply {
                         unknown.add(new YearsSupply.Unknown(task.wording(), kind.wording()));
                     }
                     if (!uses.isEmpty()) {
-                        Heap heap = heaps.computeIfAbsent(sized(kind, one.fits(), carried), _ -> new Heap());
+                        Heap heap = heaps.computeIfAbsent(
+                                sized(kind, one.fits(), own.catalogue(), carried), _ -> new Heap());
                         heap.uses.addAll(uses);
                         heap.homes.add(one.home());
                     }
@@ -136,6 +138,7 @@ public class Supply {
                 return List.of(rounds.get());
             }
         }
+        long each = thousandths * own.catalogue().countOf(kind.code(), one.fits());
         Long done = shares.done().get(task.code());
         if (!use.eachTime() && (done == null || filter != null)) {
             return List.of();
@@ -148,15 +151,15 @@ public class Supply {
                 .stream()
                 .filter(due -> due.act() != Due.Act.CHECK && due.window().from().isBefore(year.until()))
                 .map(due -> use.eachTime()
-                        ? new Use.Sure(due.window(), thousandths)
+                        ? new Use.Sure(due.window(), each)
                         : new Use.Perhaps(due.window(), thousandths, took, done == null ? 1 : done))
                 .map(Use.class::cast)
                 .toList();
     }
 
     /** What one part fits is counted together: it is bought against what lies there of it once. */
-    private static Sized sized(PartKind kind, Map<String, String> fits, List<KnownPart> carried) {
-        Optional<String> asked = PartSize.ofMachine(kind.fits(), fits).map(PartSize::words);
+    private static Sized sized(PartKind kind, Map<String, String> fits, Catalogue catalogue, List<KnownPart> carried) {
+        Optional<String> asked = catalogue.sizeOf(kind, fits).map(PartSize::words);
         Optional<KnownPart> part = Parts.fitting(carried, kind.code(), asked.orElse(null));
         return new Sized(
                 kind.code(),

@@ -70,6 +70,27 @@ class HouseholdIntervalTest {
                 "Propre à 2, gris à 280_jours_: ");
     }
 
+    @Test
+    void one_change_is_said_by_itself_and_many_by_the_first_and_the_last() {
+        begins(
+                List.of(new Seen.GreyAt(63)),
+                "Changed grey at 9_weeks: check at ",
+                "Changé gris à 9_semaines_: vérifier à ");
+        begins(
+                List.of(
+                        new Seen.GreyAt(56),
+                        new Seen.GreyAt(63),
+                        new Seen.GreyAt(63),
+                        new Seen.GreyAt(70),
+                        new Seen.GreyAt(77)),
+                "Changed grey 5 times between 8 and 11_weeks: check at ",
+                "Changé gris 5 fois entre 8 et 11_semaines_: vérifier à ");
+        begins(
+                List.of(new Seen.CleanAt(42)),
+                "Still clean at 6_weeks: check at ",
+                "Encore propre à 6_semaines_: vérifier à ");
+    }
+
     private static void begins(List<Seen> seen, String english, String french) {
         HouseholdInterval interval = HouseholdInterval.of(seen, Prior.ofTheTrade(ONE_INCH), ONE_INCH, 0.15);
         String en = interval.sentence().en();

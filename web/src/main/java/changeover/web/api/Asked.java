@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.UUID;
@@ -70,8 +71,9 @@ public final class Asked {
             return null;
         }
         String text = value.textValue().strip();
-        if (text.codePoints().anyMatch(Checks::unprintable)) {
-            refuse("typed.control", member);
+        Optional<Refusal> unfit = Checks.unfit(text);
+        if (unfit.isPresent()) {
+            refusals.add(unfit.get().at(path + member));
             return null;
         }
         if (text.length() > most) {

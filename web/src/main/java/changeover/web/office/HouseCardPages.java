@@ -10,8 +10,8 @@ import changeover.contracts.customers.Home;
 import changeover.contracts.customers.Homes;
 import changeover.contracts.merging.HomeMerges;
 import changeover.contracts.tenants.Today;
-import changeover.scheduling.households.FilterSlot;
-import changeover.scheduling.households.FilterSlots;
+import changeover.scheduling.households.SlotRhythm;
+import changeover.scheduling.households.SlotRhythms;
 import changeover.scheduling.stopped.StopLists;
 import changeover.scheduling.visits.HouseholdTasks;
 import changeover.web.session.Desk;
@@ -38,6 +38,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Stream;
@@ -50,6 +51,18 @@ public class HouseCardPages {
 
     /** How many calls a card shows, the newest. */
     private static final int CALLS = 10;
+
+    /** @param sentence what was seen of the home's filters there, and when to look and change by it */
+    public record Slot(UUID id, String name, String size, String sentence) {
+
+        static Slot of(SlotRhythm rhythm, Locale locale) {
+            return new Slot(
+                    rhythm.slot().id(),
+                    rhythm.slot().name(),
+                    rhythm.slot().size(),
+                    rhythm.learned().sentence().in(locale));
+        }
+    }
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
@@ -66,7 +79,7 @@ public class HouseCardPages {
                 List<StopInWords.View> stops,
                 Said form,
                 HouseholdList own,
-                List<FilterSlot> slots,
+                List<Slot> slots,
                 List<HomeMerges.Merge> merges,
                 Said doing);
 
@@ -115,7 +128,7 @@ public class HouseCardPages {
     HouseholdTasks household;
 
     @Inject
-    FilterSlots slots;
+    SlotRhythms rhythms;
 
     @Inject
     HomeMerges merges;
@@ -187,7 +200,9 @@ public class HouseCardPages {
                 stopWords.of(stops.ofHome(home), frame),
                 form,
                 HouseholdList.of(household.ofHome(home, year), frame),
-                slots.ofHomes(List.of(home)),
+                rhythms.ofHome(home).stream()
+                        .map(one -> Slot.of(one, frame.locale()))
+                        .toList(),
                 merges.of(home),
                 doing);
     }

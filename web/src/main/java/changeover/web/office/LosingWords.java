@@ -58,7 +58,7 @@ public interface LosingWords {
     String percent(String part);
 
     @Message(
-            "Earned as the plan’s price is split over its promises; cost of closed visits, returns and trips for nothing at the costs of their day, of both where two went, with the parts and minutes that the plan gave and the parts left or posted between visits. What a customer paid for besides is in neither.")
+            "Earned as the plan’s price is split over its promises; cost of closed visits, returns and trips for nothing at the costs of their day, of both where two went (a trip that is priced counts once), with the parts and minutes that the plan gave and the parts left or posted between visits. What a customer paid for besides is in neither.")
     String how();
 
     @Message("Cost by cause")

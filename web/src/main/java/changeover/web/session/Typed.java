@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
@@ -55,8 +56,9 @@ public final class Typed {
     /** A text that may be left out; blanks at both ends do not count. */
     public @Nullable String line(String field, int most) {
         String text = raw(field);
-        if (text.codePoints().anyMatch(Checks::unprintable)) {
-            refuse("typed.control", field);
+        Optional<Refusal> unfit = Checks.unfit(text);
+        if (unfit.isPresent()) {
+            refusals.add(unfit.get().at(field));
             return null;
         }
         if (text.length() > most) {

@@ -65,6 +65,14 @@ class RhythmPagesTest {
                     .extract()
                     .asString();
             Shown.keep("rhythm-" + language, learned);
+            Matcher said = Pattern.compile((french ? "Gris au premier regard" : "Grey at the first look") + "[^<]*\\.")
+                    .matcher(learned);
+            assertTrue(said.find());
+            as(shop.office())
+                    .get(shop.at("homes/" + lived.home()))
+                    .then()
+                    .body(containsString(said.group()))
+                    .body(containsString(french ? "érifier" : "check at"));
             post(shop.office(), path + "/word", Map.of("look", "5", "change", "6", "why", "Two dogs & a cat"))
                     .statusCode(303);
             page(shop, path)

@@ -47,6 +47,14 @@ class TypedTest {
         assertEquals(new BigDecimal("1.375"), typed.number("a", BigDecimal.ZERO, BigDecimal.TEN));
     }
 
+    @Test
+    void a_reference_holds_no_mark_that_turns_the_writing() {
+        var typed = typed("INV-\u202E0012");
+        assertEquals(null, typed.line("a", 140));
+        assertEquals("text.turns", typed.refusals().getFirst().code());
+        assertEquals("INV-0012", typed("INV-0012").line("a", 140));
+    }
+
     private static void money(String written, String expected) {
         Typed typed = typed(written);
         String read = typed.money("a", CAD).decimal();
