@@ -147,8 +147,9 @@ insert into estimate_work (estimate_id, visit_id) select a.estimate_id, v.id fro
 insert into estimate_more (estimate_id, accepted_minor, currency, by_name, at, channel, words)
   select estimate_id, 9000000, 'CAD', 'Anselm Birk', '2026-01-08 15:00Z', 'call', 'A third sensor' from estimate_answer;
 insert into estimate_asked_more (estimate_id, asked_minor, currency, words, day)
-  select estimate_id, 9500000, 'CAD', 'A fourth sensor', '2026-01-09' from estimate_answer;
-insert into estimate_more_refused (asked_id, by_name, at) select id, 'Anselm Birk', '2026-01-10 15:00Z' from estimate_asked_more;
+  select estimate_id, 9500000 + n, 'CAD', 'A fourth sensor', '2026-01-09' from estimate_answer, generate_series(1, 2) n;
+insert into estimate_more_refused (asked_id, by_name, at)
+  select id, 'Anselm Birk', '2026-01-10 15:00Z' from estimate_asked_more order by id limit 1;
 insert into estimate_deposit (estimate_id, deposit_id) select a.estimate_id, d.id from estimate_answer a, deposit d limit 1;
 insert into site_consent (region, from_day, allowed, source) values ('CA-QC', '2099-01-01', true, 'A letter of our lawyer');
 insert into sent_form (person_id, id, request_digest, location)
