@@ -148,17 +148,17 @@ public class YoursEstimatePages {
 
     /** Yes or no to more than was accepted; what was asked meanwhile is theirs to read first. */
     @POST
-    @Path("more")
+    @Path("questions/{question}")
     public Response more(
             @PathParam("slug") String slug,
             @PathParam("estimate") UUID id,
+            @PathParam("question") UUID asked,
             @CookieParam(PortalPages.COOKIE) @Nullable String secret,
             MultivaluedMap<String, String> fields) {
         var typed = new Typed(fields);
         return desk.answer(
                 () -> {
                     var _ = theirs(id, secret);
-                    UUID asked = typed.id("asked");
                     boolean yes =
                             typed.oneOf("how", Set.of("accepted", "refused")).equals("accepted");
                     String name = typed.text("byName", 200);

@@ -64,6 +64,7 @@ class Reached {
             Map.entry("codes", "access_code.id"),
             Map.entry("calls", "call.id"),
             Map.entry("estimates", "estimate.id"),
+            Map.entry("questions", "estimate_asked_more.id"),
             Map.entry("orders", "part_order.id"),
             Map.entry("part-orders", "part_order.id"),
             Map.entry("claims/claim", "part_claim.id"),
