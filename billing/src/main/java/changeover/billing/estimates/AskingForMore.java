@@ -92,15 +92,22 @@ public class AskingForMore {
     /** The question of each that waits for its answer, by estimate. */
     public Map<UUID, AskedMore> open(Collection<Estimate> many) {
         Map<UUID, Money> accepted = new HashMap<>();
-        many.stream().filter(one -> one.accepted() != null).forEach(one -> accepted.put(one.id(), one.accepted()));
+        for (Estimate one : many) {
+            Money whole = one.accepted();
+            if (whole != null) {
+                accepted.put(one.id(), whole);
+            }
+        }
         if (accepted.isEmpty()) {
             return Map.of();
         }
         Map<UUID, AskedMore> newest = new HashMap<>();
         read("q.estimate_id = any (?) order by q.id", accepted.keySet().toArray(UUID[]::new))
                 .forEach(one -> newest.put(one.estimateId(), one));
-        newest.values()
-                .removeIf(one -> one.refused() != null || one.whole().compareTo(accepted.get(one.estimateId())) <= 0);
+        newest.values().removeIf(one -> {
+            Money before = accepted.get(one.estimateId());
+            return one.refused() != null || before == null || one.whole().compareTo(before) <= 0;
+        });
         return newest;
     }
 
