@@ -49,7 +49,10 @@ public class DocumentsToMake {
 
     private record Order(UUID id, Wanted wanted) {}
 
-    /** Makes up to so many papers of a business, a transaction for each hundred or for each few while somebody waits, and says how many were made. */
+    /**
+     * Makes up to so many papers of a business, a transaction for each hundred or, while somebody waits, for each few; says how many
+     * were made.
+     */
     public int makePending(UUID tenant, int limit) {
         int made = 0;
         boolean more = true;

@@ -18,8 +18,8 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /**
- * An answer that was written on the wrong estimate is taken back with its reason, while nothing hangs on it; it stays to be read, and the
- * estimate waits for its answer again.
+ * An answer that was written on the wrong estimate is taken back with its reason, while nothing hangs on it; it stays to be
+ * read, and the estimate waits for its answer again.
  */
 @ApplicationScoped
 public class AnswersPutRight {
@@ -27,6 +27,7 @@ public class AnswersPutRight {
     private static final String HANGS = """
             select exists (select 1 from estimate_work where estimate_id = ?)
                 or exists (select 1 from estimate_more where estimate_id = ?)
+                or exists (select 1 from estimate_asked_more where estimate_id = ?)
                 or exists (select 1 from estimate_deposit where estimate_id = ?)""";
 
     @Inject
@@ -85,7 +86,7 @@ public class AnswersPutRight {
 
     private static boolean hangsOnIt(Connection connection, UUID id) throws SQLException {
         try (PreparedStatement select = connection.prepareStatement(HANGS)) {
-            for (int at = 1; at <= 3; at++) {
+            for (int at = 1; at <= 4; at++) {
                 select.setObject(at, id);
             }
             ResultSet row = select.executeQuery();

@@ -22,6 +22,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -76,12 +77,12 @@ public class AskingForMore {
     }
 
     public Optional<AskedMore> find(UUID askedId) {
-        return read("q.id = ?", askedId).stream().findFirst();
+        return read("q.id = any (?)", askedId).stream().findFirst();
     }
 
     /** Every question, the oldest first. */
     public List<AskedMore> all(UUID estimateId) {
-        return read("q.estimate_id = ? order by q.id", estimateId);
+        return read("q.estimate_id = any (?) order by q.id", estimateId);
     }
 
     /** The question that waits for its answer. */
@@ -101,14 +102,20 @@ public class AskingForMore {
         if (accepted.isEmpty()) {
             return Map.of();
         }
-        Map<UUID, AskedMore> newest = new HashMap<>();
-        read("q.estimate_id = any (?) order by q.id", accepted.keySet().toArray(UUID[]::new))
-                .forEach(one -> newest.put(one.estimateId(), one));
-        newest.values().removeIf(one -> {
-            Money before = accepted.get(one.estimateId());
-            return one.refused() != null || before == null || one.whole().compareTo(before) <= 0;
-        });
-        return newest;
+        Map<UUID, AskedMore> waiting = new HashMap<>();
+        read("q.estimate_id = any (?) order by q.id", accepted.keySet().toArray(UUID[]::new)).stream()
+                .collect(Collectors.groupingBy(AskedMore::estimateId))
+                .forEach((estimate, all) ->
+                        waiting(all, accepted.get(estimate)).ifPresent(one -> waiting.put(estimate, one)));
+        return waiting;
+    }
+
+    /** @param all the questions of one estimate, the oldest first */
+    public static Optional<AskedMore> waiting(List<AskedMore> all, @Nullable Money accepted) {
+        return accepted == null || all.isEmpty()
+                ? Optional.empty()
+                : Optional.of(all.getLast())
+                        .filter(one -> one.refused() == null && one.whole().compareTo(accepted) > 0);
     }
 
     /**
@@ -166,15 +173,11 @@ public class AskingForMore {
         }
     }
 
-    private List<AskedMore> read(String where, Object asked) {
+    private List<AskedMore> read(String where, UUID... asked) {
         return estimates.inRows(connection -> {
             List<AskedMore> found = new ArrayList<>();
             try (PreparedStatement select = connection.prepareStatement(ROWS + where)) {
-                if (asked instanceof UUID[] many) {
-                    select.setArray(1, connection.createArrayOf("uuid", many));
-                } else {
-                    select.setObject(1, asked);
-                }
+                select.setArray(1, connection.createArrayOf("uuid", asked));
                 ResultSet row = select.executeQuery();
                 while (row.next()) {
                     String refusedBy = row.getString(7);

@@ -1,16 +1,15 @@
 package changeover.scheduling.households;
 
 import changeover.scheduling.intervals.Limits;
-import changeover.scheduling.intervals.OtherHomes;
 import changeover.scheduling.intervals.Prior;
 import changeover.scheduling.intervals.Seen;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What other homes with filters alike let one believe of a home's own, weakly: the slots seen last count, the home's own
@@ -28,12 +27,14 @@ final class Beliefs {
 
     private record From(List<UUID> slots, Limits limits) {}
 
+    private final KnownBeliefs reckoned;
     private final Map<String, List<FilterSlot>> watched;
     private final Map<UUID, List<Seen>> seen = new HashMap<>();
     private final Map<From, Belief> known = new HashMap<>();
 
     /** @param watched of each sort the latest seen first */
-    Beliefs(List<FilterSlot> watched, Map<UUID, List<FilterLooks.Told>> told) {
+    Beliefs(KnownBeliefs reckoned, List<FilterSlot> watched, Map<UUID, List<FilterLooks.Told>> told) {
+        this.reckoned = reckoned;
         this.watched = watched.stream().collect(Collectors.groupingBy(FilterSlot::sort));
         told.forEach((slot, looks) -> seen.put(slot, SlotRhythms.seen(looks)));
     }
@@ -52,10 +53,13 @@ final class Beliefs {
         for (FilterSlot other : others) {
             List<Seen> there = seen.getOrDefault(other.id(), List.of());
             if (!there.isEmpty()) {
-                homes.computeIfAbsent(other.homeId(), _ -> new ArrayList<>()).addAll(there);
+                homes.merge(other.homeId(), there, Beliefs::both);
             }
         }
-        return new Belief(
-                OtherHomes.belief(List.copyOf(homes.values()), Prior.ofTheTrade(slot.limits())), homes.size());
+        return new Belief(reckoned.of(List.copyOf(homes.values()), Prior.ofTheTrade(slot.limits())), homes.size());
+    }
+
+    private static List<Seen> both(List<Seen> one, List<Seen> other) {
+        return Stream.concat(one.stream(), other.stream()).toList();
     }
 }

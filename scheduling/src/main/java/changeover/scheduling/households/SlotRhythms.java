@@ -32,6 +32,9 @@ public class SlotRhythms {
     FilterLooks looks;
 
     @Inject
+    KnownBeliefs reckoned;
+
+    @Inject
     AcceptedChance chance;
 
     @Inject
@@ -102,7 +105,7 @@ public class SlotRhythms {
     private Beliefs beliefs(Collection<FilterSlot> some) {
         List<FilterSlot> watched = slots.watched(
                 some.stream().map(FilterSlot::sort).collect(Collectors.toUnmodifiableSet()), Beliefs.ASKED);
-        return new Beliefs(watched, looks.of(watched));
+        return new Beliefs(reckoned, watched, looks.of(watched));
     }
 
     /** What was seen of the filters of one slot; a change that two told counts once. */

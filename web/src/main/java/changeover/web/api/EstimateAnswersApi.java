@@ -4,6 +4,7 @@ import changeover.billing.estimates.Answering;
 import changeover.billing.estimates.AnswersPutRight;
 import changeover.billing.estimates.AskingForMore;
 import changeover.billing.estimates.ConsentChannel;
+import changeover.billing.estimates.Estimate;
 import changeover.billing.estimates.EstimateMoney;
 import changeover.billing.estimates.EstimateWorks;
 import changeover.billing.estimates.NewAnswer;
@@ -26,6 +27,7 @@ import java.time.LocalDate;
 import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
 
 /** What follows the offer of an estimate: its answer, the visit that does it, its deposit, a yes to more. */
@@ -87,15 +89,7 @@ public class EstimateAnswersApi {
     @POST
     @Path("withdrawal")
     public Response withdraw(@PathParam("id") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
-        return once.answer(operation, "estimate withdrawal " + id + body, () -> {
-            var _ = estimates.found(id);
-            Asked asked = Asked.of(body, json);
-            String by = asked.text("by", 200);
-            String why = asked.text("why", 500);
-            asked.nothingElse().understood();
-            var _ = answering.withdraw(id, by, why);
-            return Once.Answer.done(estimates.document(id));
-        });
+        return because(operation, "estimate withdrawal ", id, body, (by, why) -> answering.withdraw(id, by, why));
     }
 
     /** The accepted work is done in {@code visit}, or in a new one until {@code last} with {@code minutes} (60). */
@@ -167,15 +161,7 @@ public class EstimateAnswersApi {
     @POST
     @Path("answer-undoing")
     public Response undo(@PathParam("id") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
-        return once.answer(operation, "estimate answer undoing " + id + body, () -> {
-            var _ = estimates.found(id);
-            Asked asked = Asked.of(body, json);
-            String by = asked.text("by", 200);
-            String why = asked.text("why", 500);
-            asked.nothingElse().understood();
-            var _ = putRight.takeBack(id, by, why);
-            return Once.Answer.done(estimates.document(id));
-        });
+        return because(operation, "estimate answer undoing ", id, body, (by, why) -> putRight.takeBack(id, by, why));
     }
 
     /** Takes its deposit: {@code amount, way}, optionally {@code day} (today) and {@code reference}. */
@@ -201,6 +187,20 @@ public class EstimateAnswersApi {
 
     /** @param deposit as the deposits say it */
     public record Taken(UUID deposit) {}
+
+    /** What somebody does with an estimate for a reason: {@code by, why}. */
+    private Response because(
+            String operation, String what, UUID id, String body, BiFunction<String, String, Estimate> verb) {
+        return once.answer(operation, what + id + body, () -> {
+            var _ = estimates.found(id);
+            Asked asked = Asked.of(body, json);
+            String by = asked.text("by", 200);
+            String why = asked.text("why", 500);
+            asked.nothingElse().understood();
+            var _ = verb.apply(by, why);
+            return Once.Answer.done(estimates.document(id));
+        });
+    }
 
     private NewAnswer said(Asked asked, boolean yes, @Nullable String words) {
         String channel = asked.oneOf("channel", ConsentChannel.writtenDown());

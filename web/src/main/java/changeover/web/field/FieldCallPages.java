@@ -1,19 +1,14 @@
 package changeover.web.field;
 
-import changeover.contracts.customers.Homes;
-import changeover.contracts.tenants.Business;
-import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.tenants.Today;
 import changeover.scheduling.calls.Became;
 import changeover.scheduling.calls.CallOutcome;
 import changeover.scheduling.calls.Calls;
-import changeover.scheduling.calls.EmergencyNumber;
-import changeover.scheduling.calls.Heat;
-import changeover.scheduling.calls.NewCallers;
 import changeover.scheduling.dayplan.Appointments;
 import changeover.web.session.CallChoices;
 import changeover.web.session.CallForm;
+import changeover.web.session.CallTaking;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
@@ -26,7 +21,6 @@ import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
-import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
@@ -37,8 +31,8 @@ import jakarta.ws.rs.core.Response;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
-import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -58,24 +52,9 @@ public class FieldCallPages {
 
     private static final Set<String> NOW = Set.of(Became.VISIT.code(), Became.ADVICE.code(), LEFT);
 
-    /**
-     * What stands around the form.
-     *
-     * @param number the emergency number where one is known
-     * @param places the home in hand, and those that were found
-     * @param asked whether homes were looked for
-     */
-    public record View(
-            String number,
-            List<CallChoices.Choice> lives,
-            List<CallChoices.Choice> others,
-            List<CallChoices.Choice> troubles,
-            List<CallChoices.Place> places,
-            boolean asked) {}
-
     @CheckedTemplate(basePath = "field")
     static class Pages {
-        static native TemplateInstance newcall(Frame frame, View view, Said form);
+        static native TemplateInstance newcall(Frame frame, CallChoices.Around view, Said form);
 
         private Pages() {}
     }
@@ -90,7 +69,7 @@ public class FieldCallPages {
     Calls calls;
 
     @Inject
-    NewCallers newcomers;
+    CallTaking taking;
 
     @Inject
     TakesCalls takes;
@@ -99,13 +78,7 @@ public class FieldCallPages {
     Appointments appointments;
 
     @Inject
-    Homes homes;
-
-    @Inject
     CallChoices choices;
-
-    @Inject
-    Businesses businesses;
 
     @Inject
     CurrentTenant current;
@@ -117,17 +90,12 @@ public class FieldCallPages {
     @Path("new")
     @Transactional
     public TemplateInstance write() {
-        LocalDateTime now = today.time().truncatedTo(ChronoUnit.MINUTES);
-        var fields = new LinkedHashMap<String, String>();
-        fields.put("made", UUID.randomUUID().toString());
-        fields.put("day", now.toLocalDate().toString());
-        fields.put("time", now.toLocalTime().toString());
-        fields.put("heat", Heat.UNKNOWN.code());
-        fields.put("language", businesses.current().language());
-        fields.put("home", "");
+        Map<String, String> fields = taking.fresh(null);
         fields.put("how", Became.VISIT.code());
         fields.put("minutes", String.valueOf(USUAL_MINUTES));
-        fields.put("starts", now.toLocalTime().toString());
+        fields.put(
+                "starts",
+                today.time().truncatedTo(ChronoUnit.MINUTES).toLocalTime().toString());
         return page(null, "", Said.filled(fields));
     }
 
@@ -146,17 +114,10 @@ public class FieldCallPages {
         return desk.answer(
                 () -> {
                     takes.must();
-                    Business business = businesses.current();
-                    CallForm form = CallForm.read(typed, business.zone(), business.currency());
-                    UUID home = form.home();
-                    if (home != null) {
-                        var _ = homes.get(home).orElseThrow(NotFoundException::new);
-                    }
+                    CallForm form = taking.read(typed);
                     var answer = Answer.read(typed);
                     typed.understood();
-                    if (calls.find(form.made()).isEmpty()) {
-                        UUID where = home == null ? newcomers.enter(form.newcomer()) : home;
-                        var _ = calls.take(form.made(), form.said().at(where), today.now());
+                    if (taking.take(form)) {
                         answer(form.made(), answer);
                     }
                     return next(slug, form.made());
@@ -215,15 +176,6 @@ public class FieldCallPages {
     private TemplateInstance page(@Nullable UUID home, String looked, Said form) {
         takes.must();
         Frame frame = frames.of(null);
-        return Pages.newcall(
-                frame,
-                new View(
-                        EmergencyNumber.in(businesses.current().country()).orElse(""),
-                        CallChoices.risks(true, frame),
-                        CallChoices.risks(false, frame),
-                        CallChoices.troubles(frame),
-                        choices.places(home, looked),
-                        !looked.isEmpty()),
-                form);
+        return Pages.newcall(frame, choices.around(home, looked, frame), form);
     }
 }

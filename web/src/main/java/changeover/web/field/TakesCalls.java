@@ -24,10 +24,6 @@ class TakesCalls {
     @Inject
     Today today;
 
-    boolean may() {
-        return !visits.onlyOwn() || rings();
-    }
-
     /** Whether the telephone of whoever looks rings now. */
     boolean rings() {
         return onCalls.rings(current.person(), today.time());
@@ -35,7 +31,7 @@ class TakesCalls {
 
     /** Not found where they may not. */
     void must() {
-        if (!may()) {
+        if (visits.onlyOwn() && !rings()) {
             throw new NotFoundException();
         }
     }

@@ -142,6 +142,9 @@ public interface EstimateAnswerWords {
     @Message("Why it was wrong")
     String undo_why();
 
+    @Message("Answers taken back")
+    String undone();
+
     @Message("An answer of {who}, {when}, was taken back by {by}:")
     String was_undone(String who, String when, String by);
 

@@ -1,8 +1,5 @@
 package changeover.web.office;
 
-import changeover.billing.estimates.AnswersPutRight;
-import changeover.billing.estimates.AskedMore;
-import changeover.billing.estimates.AskingForMore;
 import changeover.billing.estimates.ConsentChannel;
 import changeover.billing.estimates.Estimate;
 import changeover.billing.estimates.EstimateLine;
@@ -60,9 +57,9 @@ class EstimateInWords {
             String accepted,
             List<Trip> trips,
             List<Charged> charged,
-            List<More> more,
-            List<Question> questions,
-            List<Undone> undone,
+            List<AfterOfferInWords.More> more,
+            List<AfterOfferInWords.Question> questions,
+            List<AfterOfferInWords.Undone> undone,
             List<Kept> deposits) {}
 
     public record Line(String quantity, String words, String why, String price, String discount, String net) {}
@@ -77,14 +74,6 @@ class EstimateInWords {
     /** @param beyond by how much the draft goes beyond what was accepted, or empty */
     public record Charged(UUID invoiceId, String asked, String left, String beyond) {}
 
-    public record More(String whole, String who, String when, String how, String words) {}
-
-    /** A question for more that no yes has reached yet. @param no who said no and when; empty while it waits */
-    public record Question(String whole, String words, String day, String no) {}
-
-    /** An answer that does not count any more, and why. */
-    public record Undone(String who, String when, String by, String why) {}
-
     /** @param left empty when nothing is kept any more */
     public record Kept(UUID id, long number, String day, String amount, String left) {}
 
@@ -95,10 +84,7 @@ class EstimateInWords {
     EstimateMoney money;
 
     @Inject
-    AskingForMore asking;
-
-    @Inject
-    AnswersPutRight putRight;
+    AfterOfferInWords afterOffer;
 
     @Inject
     VisitLists visits;
@@ -145,9 +131,9 @@ class EstimateInWords {
                         .map(row -> new Trip(row.id(), trip(row, frame)))
                         .toList(),
                 charged(one, frame),
-                more(one, frame),
-                questions(one, frame),
-                undone(one, frame),
+                afterOffer.more(one, frame),
+                afterOffer.questions(one, frame),
+                afterOffer.undone(one, frame),
                 kept(one, frame));
     }
 
@@ -185,42 +171,6 @@ class EstimateInWords {
                         format(draft.asked(), frame),
                         format(draft.left(), frame),
                         format(draft.beyond().orElse(null), frame)))
-                .toList();
-    }
-
-    private List<More> more(Estimate one, Frame frame) {
-        return money.more(one).stream()
-                .map(row -> new More(
-                        format(row.whole(), frame),
-                        row.byName(),
-                        at(row.at(), frame),
-                        how(row.channel(), frame),
-                        row.words()))
-                .toList();
-    }
-
-    private List<Question> questions(Estimate one, Frame frame) {
-        Money accepted = one.accepted();
-        return accepted == null
-                ? List.of()
-                : asking.all(one.id()).stream()
-                        .filter(asked -> asked.whole().compareTo(accepted) > 0)
-                        .map(asked -> new Question(
-                                format(asked.whole(), frame),
-                                asked.words(),
-                                frame.brief(asked.day()),
-                                no(asked, frame)))
-                        .toList();
-    }
-
-    private String no(AskedMore asked, Frame frame) {
-        AskedMore.Refused refused = asked.refused();
-        return refused == null ? "" : refused.byName() + ", " + at(refused.at(), frame);
-    }
-
-    private List<Undone> undone(Estimate one, Frame frame) {
-        return putRight.of(one.id()).stream()
-                .map(was -> new Undone(was.byName(), at(was.at(), frame), was.undoneBy(), was.why()))
                 .toList();
     }
 

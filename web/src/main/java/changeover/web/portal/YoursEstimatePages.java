@@ -8,7 +8,6 @@ import changeover.billing.estimates.Answering;
 import changeover.billing.estimates.AskingForMore;
 import changeover.billing.estimates.ConsentChannel;
 import changeover.billing.estimates.Estimate;
-import changeover.billing.estimates.EstimateState;
 import changeover.billing.estimates.Estimates;
 import changeover.billing.estimates.NewAnswer;
 import changeover.contracts.customers.Customers;
@@ -22,7 +21,6 @@ import changeover.web.session.Frames;
 import changeover.web.session.PaperAnswer;
 import changeover.web.session.Said;
 import changeover.web.session.Typed;
-import changeover.web.session.Written;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -40,10 +38,10 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /** A customer reads an estimate on their own page and says yes or no to it themselves. */
@@ -52,29 +50,9 @@ import org.jspecify.annotations.Nullable;
 @RolesAllowed("customer")
 public class YoursEstimatePages {
 
-    /** @param waits whether it may still be answered */
-    public record Sheet(
-            UUID id,
-            String label,
-            String home,
-            String words,
-            String until,
-            String deposit,
-            List<Line> lines,
-            List<Line> taxes,
-            String total,
-            boolean waits,
-            String stands,
-            @Nullable More more) {}
-
-    /** A question for a yes to more; amounts before taxes. */
-    public record More(UUID id, String whole, String accepted, String words) {}
-
-    public record Line(String quantity, String words, String why, String amount) {}
-
     @CheckedTemplate(basePath = "portal")
     static class Pages {
-        static native TemplateInstance yoursestimate(Frame frame, Sheet sheet, Said form);
+        static native TemplateInstance yoursestimate(Frame frame, YoursEstimate.Sheet sheet, Said form);
 
         private Pages() {}
     }
@@ -93,6 +71,9 @@ public class YoursEstimatePages {
 
     @Inject
     Estimates estimates;
+
+    @Inject
+    YoursEstimate inWords;
 
     @Inject
     Answering answering;
@@ -128,22 +109,10 @@ public class YoursEstimatePages {
             @PathParam("estimate") UUID id,
             @CookieParam(PortalPages.COOKIE) @Nullable String secret,
             MultivaluedMap<String, String> fields) {
-        var typed = new Typed(fields);
-        return desk.answer(
-                () -> {
-                    var _ = theirs(id, secret);
-                    boolean yes =
-                            typed.oneOf("how", Set.of("accepted", "refused")).equals("accepted");
-                    String name = typed.text("byName", 200);
-                    String words = typed.line("words", 1000);
-                    typed.understood();
-                    var _ = answering.answer(id, new NewAnswer(yes, name, today.now(), ConsentChannel.LINK, words));
-                    return "/" + slug + "/yours/estimates/" + id;
-                },
-                refusals -> {
-                    Locale locale = locale(secret);
-                    return page(theirs(id, secret), secret, Said.again(typed, refusals, locale));
-                });
+        return said(slug, id, secret, fields, said -> {
+            var _ = answering.answer(
+                    id, new NewAnswer(said.yes(), said.name(), today.now(), ConsentChannel.LINK, said.words()));
+        });
     }
 
     /** Yes or no to more than was accepted; what was asked meanwhile is theirs to read first. */
@@ -155,16 +124,28 @@ public class YoursEstimatePages {
             @PathParam("question") UUID asked,
             @CookieParam(PortalPages.COOKIE) @Nullable String secret,
             MultivaluedMap<String, String> fields) {
+        return said(slug, id, secret, fields, said -> asking.answer(id, asked, said.yes(), said.name(), said.words()));
+    }
+
+    /** A yes or a no as the customer typed it. */
+    private record Typing(
+            boolean yes, String name, @Nullable String words) {}
+
+    private Response said(
+            String slug,
+            UUID id,
+            @Nullable String secret,
+            MultivaluedMap<String, String> fields,
+            Consumer<Typing> verb) {
         var typed = new Typed(fields);
         return desk.answer(
                 () -> {
                     var _ = theirs(id, secret);
                     boolean yes =
                             typed.oneOf("how", Set.of("accepted", "refused")).equals("accepted");
-                    String name = typed.text("byName", 200);
-                    String words = typed.line("words", 1000);
+                    var said = new Typing(yes, typed.text("byName", 200), typed.line("words", 1000));
                     typed.understood();
-                    asking.answer(id, asked, yes, name, words);
+                    verb.accept(said);
                     return "/" + slug + "/yours/estimates/" + id;
                 },
                 refusals -> {
@@ -206,40 +187,6 @@ public class YoursEstimatePages {
     private TemplateInstance page(Estimate one, @Nullable String secret, Said form) {
         Locale locale = locale(secret);
         Frame frame = frames.forCustomer(locale);
-        return Pages.yoursestimate(frame, sheet(one, frame), form).setLocale(locale);
-    }
-
-    private Sheet sheet(Estimate one, Frame frame) {
-        Locale locale = frame.locale();
-        var sum = estimates.sum(one);
-        var state = one.state(frame.today());
-        return new Sheet(
-                one.id(),
-                one.label().orElseThrow(),
-                one.home(),
-                one.words(),
-                frame.inWords(one.validUntil()),
-                one.deposit() == null ? "" : one.deposit().format(locale),
-                sum.lines().stream()
-                        .map(line -> new Line(
-                                Written.of(line.quantity(), locale),
-                                line.words().in(locale),
-                                line.why().in(locale),
-                                line.net().format(locale)))
-                        .toList(),
-                sum.taxes().stream()
-                        .map(tax -> new Line(
-                                "", tax.label().in(locale), "", tax.amount().format(locale)))
-                        .toList(),
-                sum.total().format(locale),
-                state == EstimateState.OFFERED,
-                state.wording().in(locale),
-                asking.open(one)
-                        .map(asked -> new More(
-                                asked.id(),
-                                asked.whole().format(locale),
-                                Objects.requireNonNull(one.accepted()).format(locale),
-                                asked.words()))
-                        .orElse(null));
+        return Pages.yoursestimate(frame, inWords.of(one, frame), form).setLocale(locale);
     }
 }

@@ -184,6 +184,9 @@ public interface YoursWords {
     @Message("Send my answer")
     String send_answer();
 
+    @Message("You have said yes to {whole} before taxes in all.")
+    String accepted(String whole);
+
     @Message("May we go on?")
     String more_heading();
 

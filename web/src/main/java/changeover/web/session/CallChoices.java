@@ -3,6 +3,8 @@ package changeover.web.session;
 import changeover.contracts.customers.FoundHome;
 import changeover.contracts.customers.Home;
 import changeover.contracts.customers.Homes;
+import changeover.contracts.tenants.Businesses;
+import changeover.scheduling.calls.EmergencyNumber;
 import changeover.scheduling.calls.Risk;
 import changeover.scheduling.calls.Trouble;
 import changeover.scheduling.closeout.Ids;
@@ -29,8 +31,36 @@ public class CallChoices {
     /** A home to choose, and who lives there. */
     public record Place(UUID id, String line, String customer, String phone) {}
 
+    /**
+     * What stands around the form.
+     *
+     * @param number the emergency number where one is known
+     * @param places the home in hand, and those that were found
+     * @param asked whether homes were looked for
+     */
+    public record Around(
+            String number,
+            List<Choice> lives,
+            List<Choice> others,
+            List<Choice> troubles,
+            List<Place> places,
+            boolean asked) {}
+
     @Inject
     Homes homes;
+
+    @Inject
+    Businesses businesses;
+
+    public Around around(@Nullable UUID home, String looked, Frame frame) {
+        return new Around(
+                EmergencyNumber.in(businesses.current().country()).orElse(""),
+                risks(true, frame),
+                risks(false, frame),
+                troubles(frame),
+                places(home, looked),
+                !looked.isEmpty());
+    }
 
     public static List<Choice> troubles(Frame frame) {
         return Arrays.stream(Trouble.values())
@@ -66,7 +96,7 @@ public class CallChoices {
     }
 
     /** The home in hand first, then those that were found. */
-    public List<Place> places(@Nullable UUID home, String looked) {
+    private List<Place> places(@Nullable UUID home, String looked) {
         var places = new ArrayList<Place>();
         if (home != null) {
             Home known = homes.get(home).orElseThrow(NotFoundException::new);

@@ -13,6 +13,7 @@ import changeover.billing.notices.OutboxMessage;
 import changeover.contracts.PostgresForTests;
 import changeover.web.ALivedInHome;
 import changeover.web.AShop.Shop;
+import changeover.web.OnTheirPage;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import java.util.Comparator;
@@ -84,7 +85,7 @@ class AmendedFindingsTest extends AReviewedShop {
                     .body(containsString(WORN));
             OrderPagesTest.location(post(shop.office(), form, correction("Seen on the photo", "urgent", WORN)));
             assertEquals(1, reports(shop, visit).size());
-            String secret = ReviewPagesTest.secret(shop, lived.customer());
+            String secret = OnTheirPage.secret(shop, lived.customer());
             assertTrue(!ReviewPagesTest.yours(shop, secret).contains(WORN));
             String draft =
                     as(shop.owner()).get(shop.api("invoices")).then().extract().path("find { it.number == null }.id");
@@ -135,7 +136,7 @@ class AmendedFindingsTest extends AReviewedShop {
                 shop.at("visits/" + visit + "/amendment"),
                 correction("Forgotten", "do_not_use", "Soot behind the panel")));
         as(shop.office()).get(shop.at("stopped")).then().body(containsString("Soot behind the panel"));
-        assertTrue(ReviewPagesTest.yours(shop, ReviewPagesTest.secret(shop, lived.customer()))
+        assertTrue(ReviewPagesTest.yours(shop, OnTheirPage.secret(shop, lived.customer()))
                 .contains("Soot behind the panel"));
     }
 }

@@ -11,9 +11,9 @@ import changeover.web.ALivedInHome;
 import changeover.web.AQuebecHome;
 import changeover.web.AShop;
 import changeover.web.AShop.Shop;
+import changeover.web.OnTheirPage;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
-import io.restassured.RestAssured;
 import io.restassured.response.ValidatableResponse;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
@@ -175,52 +175,25 @@ class EstimatePagesTest {
         ALivedInHome.Lived lived = homes.sold(shop, "en");
         String at = offered(shop, lived.home());
         String id = at.substring(at.lastIndexOf('/') + 1);
-        String page = post(shop.office(), shop.at("customers/" + lived.customer() + "/link"), Map.of())
-                .statusCode(200)
-                .extract()
-                .asString();
-        String secret = page.replaceAll("(?s).*/yours/([A-Za-z0-9_-]{43}).*", "$1");
-        RestAssured.given()
-                .cookie("yours", secret)
-                .get(shop.at("yours"))
-                .then()
-                .statusCode(200)
-                .body(containsString("yours/estimates/" + id));
+        String secret = OnTheirPage.secret(shop, lived.customer());
+        OnTheirPage.read(secret, shop.at("yours")).statusCode(200).body(containsString("yours/estimates/" + id));
         String theirs = shop.at("yours/estimates/" + id);
-        String form = RestAssured.given()
-                .cookie("yours", secret)
-                .get(theirs)
-                .then()
+        String form = OnTheirPage.read(secret, theirs)
                 .statusCode(200)
                 .body(containsString("115.55"), containsString("Yes, do it"))
                 .extract()
                 .asString();
         assertTrue(form.contains("name=\"byName\""));
-        RestAssured.given()
-                .cookie("yours", "A".repeat(43))
-                .get(theirs)
-                .then()
-                .statusCode(not(org.hamcrest.CoreMatchers.is(200)));
+        OnTheirPage.read("A".repeat(43), theirs).statusCode(not(org.hamcrest.CoreMatchers.is(200)));
         as(shop.office()).get(at).then().body(containsString("Keep their answer"));
-        said(secret, theirs, Map.of("how", "accepted", "byName", "")).statusCode(422);
-        said(secret, theirs, Map.of("how", "accepted", "byName", "Anselm Birk")).statusCode(303);
-        said(secret, theirs, Map.of("how", "refused", "byName", "Anselm Birk")).statusCode(422);
+        OnTheirPage.say(secret, theirs + "/answer", Map.of("how", "accepted", "byName", ""))
+                .statusCode(422);
+        OnTheirPage.say(secret, theirs + "/answer", Map.of("how", "accepted", "byName", "Anselm Birk"))
+                .statusCode(303);
+        OnTheirPage.say(secret, theirs + "/answer", Map.of("how", "refused", "byName", "Anselm Birk"))
+                .statusCode(422);
         as(shop.office()).get(at).then().body(containsString("by their own link"), containsString("Anselm Birk"));
-        RestAssured.given().cookie("yours", secret).get(theirs + "/pdf").then().statusCode(200);
-    }
-
-    private static ValidatableResponse said(String secret, String theirs, Map<String, String> fields) {
-        String token = "AAAAAAAAAAAAAAAAAAAAAA";
-        return RestAssured.given()
-                .redirects()
-                .follow(false)
-                .cookie("yours", secret)
-                .cookie("csrf-token", token)
-                .contentType("application/x-www-form-urlencoded; charset=UTF-8")
-                .formParam("csrf", token)
-                .formParams(fields)
-                .post(theirs + "/answer")
-                .then();
+        OnTheirPage.read(secret, theirs + "/pdf").statusCode(200);
     }
 
     @Test

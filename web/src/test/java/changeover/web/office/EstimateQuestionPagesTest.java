@@ -6,6 +6,8 @@ import static org.hamcrest.CoreMatchers.containsString;
 import static org.hamcrest.CoreMatchers.equalTo;
 import static org.hamcrest.CoreMatchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import changeover.billing.notices.Outbox;
 import changeover.contracts.PostgresForTests;
@@ -14,9 +16,9 @@ import changeover.web.ALivedInHome;
 import changeover.web.AQuebecHome;
 import changeover.web.AShop;
 import changeover.web.AShop.Shop;
+import changeover.web.OnTheirPage;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
-import io.restassured.RestAssured;
 import io.restassured.response.ValidatableResponse;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
@@ -86,32 +88,6 @@ class EstimateQuestionPagesTest {
                         "call")));
     }
 
-    private static String secret(Shop shop, ALivedInHome.Lived lived) {
-        return post(shop.office(), shop.at("customers/" + lived.customer() + "/link"), Map.of())
-                .statusCode(200)
-                .extract()
-                .asString()
-                .replaceAll("(?s).*/yours/([A-Za-z0-9_-]{43}).*", "$1");
-    }
-
-    private static ValidatableResponse read(String secret, String path) {
-        return RestAssured.given().cookie("yours", secret).get(path).then();
-    }
-
-    private static ValidatableResponse said(String secret, String path, Map<String, String> fields) {
-        String token = "AAAAAAAAAAAAAAAAAAAAAA";
-        return RestAssured.given()
-                .redirects()
-                .follow(false)
-                .cookie("yours", secret)
-                .cookie("csrf-token", token)
-                .contentType("application/x-www-form-urlencoded; charset=UTF-8")
-                .formParam("csrf", token)
-                .formParams(fields)
-                .post(path)
-                .then();
-    }
-
     @Test
     void the_customer_says_yes_or_no_to_more_on_their_own_page() {
         for (boolean french : List.of(false, true)) {
@@ -139,22 +115,27 @@ class EstimateQuestionPagesTest {
                             .orElse(""));
             assertEquals(french, mail.startsWith("Pouvons-nous continuer?"), mail);
 
-            String secret = secret(shop, lived);
+            String secret = OnTheirPage.secret(shop, lived.customer());
             String theirs = shop.at("yours/" + at.substring(at.indexOf("estimates/")));
-            read(secret, shop.at("yours"))
+            OnTheirPage.read(secret, shop.at("yours"))
                     .body(containsString(french ? "vous demande un oui" : "asks you for a yes to more"));
-            String page = read(secret, theirs)
+            String page = OnTheirPage.read(secret, theirs)
                     .statusCode(200)
                     .body(containsString("A third sensor"), containsString(french ? "140,00" : "140.00"))
                     .extract()
                     .asString();
             String question = page.replaceAll("(?s).*action=\"([^\"]*/questions/[0-9a-f-]{36})\".*", "$1");
-            said(secret, question, Map.of("how", "accepted", "byName", "")).statusCode(422);
-            String how = french ? "refused" : "accepted";
-            said(secret, question, Map.of("how", how, "byName", "Anselm Birk")).statusCode(303);
-            said(secret, question, Map.of("how", "accepted", "byName", "Anselm Birk"))
+            OnTheirPage.say(secret, question, Map.of("how", "accepted", "byName", ""))
                     .statusCode(422);
-            read(secret, theirs).body(not(containsString("/questions/")));
+            String how = french ? "refused" : "accepted";
+            OnTheirPage.say(secret, question, Map.of("how", how, "byName", "Anselm Birk"))
+                    .statusCode(303);
+            OnTheirPage.say(secret, question, Map.of("how", "accepted", "byName", "Anselm Birk"))
+                    .statusCode(422);
+            OnTheirPage.read(secret, theirs).body(not(containsString("/questions/")));
+            if (!french) {
+                OnTheirPage.read(secret, theirs).body(containsString("said yes to $140.00 before taxes in all"));
+            }
             as(shop.office())
                     .get(at)
                     .then()
@@ -193,6 +174,13 @@ class EstimateQuestionPagesTest {
                 .body("state", equalTo("offered"))
                 .body("undone.size()", equalTo(2));
         answer(shop, at, "accepted");
+        location(post(shop.office(), at + "/questions", Map.of("amount", "140", "words", "A third sensor")));
+        post(shop.office(), at + "/answer/undoing", Map.of("why", "Asked already"))
+                .statusCode(422);
+        location(post(shop.office(), at + "/questions", Map.of("amount", "150", "words", "A dearer one")));
+        String waits = as(shop.office()).get(at).then().extract().asString();
+        assertFalse(waits.contains("A third sensor"), "only the newest question waits");
+        assertTrue(waits.contains("A dearer one"));
         location(post(
                 shop.office(),
                 at + "/visits",

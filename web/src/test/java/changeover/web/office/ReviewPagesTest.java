@@ -13,6 +13,7 @@ import changeover.billing.notices.OutboxMessage;
 import changeover.contracts.PostgresForTests;
 import changeover.web.ALivedInHome;
 import changeover.web.AShop.Shop;
+import changeover.web.OnTheirPage;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import java.util.HashMap;
@@ -27,7 +28,7 @@ import org.junit.jupiter.api.Test;
 class ReviewPagesTest extends AReviewedShop {
 
     private static String reportsOfCustomer(Shop shop, UUID customer, String visit) {
-        String secret = secret(shop, customer);
+        String secret = OnTheirPage.secret(shop, customer);
         int paper = given().cookie("yours", secret)
                 .get(shop.at("yours/reports/" + visit))
                 .then()
@@ -37,19 +38,8 @@ class ReviewPagesTest extends AReviewedShop {
         return paper + " " + listed + " " + yours(shop, secret).contains("Light rust");
     }
 
-    static String secret(Shop shop, UUID customer) {
-        return post(shop.office(), shop.at("customers/" + customer + "/link"), Map.of())
-                .extract()
-                .asString()
-                .replaceAll("(?s).*/yours/([A-Za-z0-9_-]{43}).*", "$1");
-    }
-
     static String yours(Shop shop, String secret) {
-        return given().cookie("yours", secret)
-                .get(shop.at("yours"))
-                .then()
-                .extract()
-                .asString();
+        return OnTheirPage.read(secret, shop.at("yours")).extract().asString();
     }
 
     @Test

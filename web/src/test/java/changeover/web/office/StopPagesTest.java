@@ -2,7 +2,6 @@ package changeover.web.office;
 
 import static changeover.web.AShop.as;
 import static changeover.web.AShop.post;
-import static io.restassured.RestAssured.given;
 import static org.hamcrest.CoreMatchers.containsString;
 import static org.hamcrest.CoreMatchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -15,6 +14,7 @@ import changeover.contracts.tenants.People;
 import changeover.web.ALivedInHome;
 import changeover.web.AShop;
 import changeover.web.AShop.Shop;
+import changeover.web.OnTheirPage;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
@@ -60,13 +60,7 @@ class StopPagesTest {
     }
 
     private static String customers(Shop shop, UUID customer) {
-        String page = post(shop.office(), shop.at("customers/" + customer + "/link"), Map.of())
-                .extract()
-                .asString();
-        String secret = page.replaceAll("(?s).*/yours/([A-Za-z0-9_-]{43}).*", "$1");
-        return given().cookie("yours", secret)
-                .get(shop.at("yours"))
-                .then()
+        return OnTheirPage.read(OnTheirPage.secret(shop, customer), shop.at("yours"))
                 .statusCode(200)
                 .extract()
                 .asString();

@@ -15,6 +15,7 @@ import changeover.contracts.customers.Customers;
 import changeover.contracts.customers.HomeParts;
 import changeover.contracts.customers.PartInHome;
 import changeover.web.AShop;
+import changeover.web.OnTheirPage;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.http.ContentType;
@@ -57,7 +58,7 @@ class PortalPagesTest {
 
     private void reads(String language, String button, String... words) throws IOException {
         Sold sold = sold(language);
-        String secret = link(sold.shop(), sold.payer());
+        String secret = OnTheirPage.secret(sold.shop(), sold.payer());
         String door = sold.shop().at("yours/" + secret);
         given().get(door).then().statusCode(200).body(containsString(button)).body(not(containsString("<script")));
         given().redirects().follow(false).post(door).then().statusCode(400);
@@ -68,8 +69,10 @@ class PortalPagesTest {
         assertTrue(all.contains("Path=" + sold.shop().at("yours")), all);
         assertTrue(exchanged.extract().header("Location").endsWith(sold.shop().at("yours")));
 
-        String page =
-                with(secret, sold.shop().at("yours")).statusCode(200).extract().asString();
+        String page = OnTheirPage.read(secret, sold.shop().at("yours"))
+                .statusCode(200)
+                .extract()
+                .asString();
         for (String word : words) {
             assertTrue(page.contains(word), word);
         }
@@ -77,7 +80,9 @@ class PortalPagesTest {
         assertTrue(page.contains("286") && !page.contains(secret), "the price, and no secret");
         Files.writeString(Path.of("target", "yours-" + language + ".html"), page);
         for (String paper : List.of("invoices/" + sold.invoice(), "reports/" + sold.visit())) {
-            with(secret, sold.shop().at("yours/" + paper)).statusCode(200).contentType("application/pdf");
+            OnTheirPage.read(secret, sold.shop().at("yours/" + paper))
+                    .statusCode(200)
+                    .contentType("application/pdf");
             given().get(sold.shop().at("yours/" + paper)).then().statusCode(404);
         }
     }
@@ -92,27 +97,29 @@ class PortalPagesTest {
             parts.begin(sold.home(), id, PartInHome.LIVES, TODAY, null);
             return id;
         });
-        String secret = link(sold.shop(), occupant);
-        with(secret, sold.shop().at("yours"))
+        String secret = OnTheirPage.secret(sold.shop(), occupant);
+        OnTheirPage.read(secret, sold.shop().at("yours"))
                 .statusCode(200)
                 .body(containsString("9 Tannery Row"))
                 .body(containsString("Report of"))
                 .body(not(containsString("286")))
                 .body(not(containsString("249")))
                 .body(not(containsString("Left to pay")));
-        with(secret, sold.shop().at("yours/reports/" + sold.visit())).statusCode(200);
-        with(secret, sold.shop().at("yours/invoices/" + sold.invoice())).statusCode(404);
+        OnTheirPage.read(secret, sold.shop().at("yours/reports/" + sold.visit()))
+                .statusCode(200);
+        OnTheirPage.read(secret, sold.shop().at("yours/invoices/" + sold.invoice()))
+                .statusCode(404);
     }
 
     @Test
     void a_secret_that_is_wrong_or_taken_back_or_of_another_shop_opens_nothing() {
         Sold sold = sold("en");
-        String secret = link(sold.shop(), sold.payer());
+        String secret = OnTheirPage.secret(sold.shop(), sold.payer());
         AShop.Shop other = shops.open("CA-ON", "en");
         String wrong = "A".repeat(43);
         String expected = nothing(sold.shop(), wrong);
         assertEquals(expected, nothing(other, secret));
-        with(secret, sold.shop().at("yours")).statusCode(200);
+        OnTheirPage.read(secret, sold.shop().at("yours")).statusCode(200);
         String page = sold.shop().at("customers/" + sold.payer() + "/link");
         as(sold.shop().office()).get(page).then().statusCode(200).body(not(containsString(secret)));
         as(sold.shop().technician()).get(page).then().statusCode(404);
@@ -126,7 +133,7 @@ class PortalPagesTest {
     }
 
     private static String nothing(AShop.Shop shop, String secret) {
-        with(secret, shop.at("yours")).statusCode(404);
+        OnTheirPage.read(secret, shop.at("yours")).statusCode(404);
         press(shop.at("yours/" + secret)).statusCode(404);
         return given().get(shop.at("yours/" + secret))
                 .then()
@@ -143,19 +150,6 @@ class PortalPagesTest {
                 .formParam("csrf", TOKEN)
                 .post(door)
                 .then();
-    }
-
-    private static ValidatableResponse with(String secret, String path) {
-        return given().cookie(PortalPages.COOKIE, secret).get(path).then();
-    }
-
-    /** As the office makes it: the address is on the page once. */
-    private static String link(AShop.Shop shop, UUID customer) {
-        String page = post(shop.office(), shop.at("customers/" + customer + "/link"), Map.of())
-                .statusCode(200)
-                .extract()
-                .asString();
-        return page.replaceAll("(?s).*/yours/([A-Za-z0-9_-]{43}).*", "$1");
     }
 
     private Sold sold(String language) {
