@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.UUID;
 import java.util.stream.Stream;
 
 /** The year of an offer as it would be planned, for whoever is about to say yes. */
@@ -21,8 +22,17 @@ final class Forecast {
 
     private Forecast() {}
 
-    /** @param shut when the home is */
-    static OfferForecast of(Term term, int visits, List<PromisedTask> tasks, ShutTimes shut, OwnCatalogue.Own own) {
+    /**
+     * @param shut when the home is
+     * @param fits what fits each machine, as its card says
+     */
+    static OfferForecast of(
+            Term term,
+            int visits,
+            List<PromisedTask> tasks,
+            ShutTimes shut,
+            Map<UUID, Map<String, String>> fits,
+            OwnCatalogue.Own own) {
         List<Promise> promises = Promises.in(term, tasks, own.seasons());
         VisitPlan plan = VisitPlan.of(promises, shut, visits, term, own.seasons(), own.longestVisit());
         return new OfferForecast(
@@ -36,7 +46,7 @@ final class Forecast {
                         .map(unkept -> notKept(unkept, own.catalogue()))
                         .toList(),
                 gone(term, tasks, own),
-                parts(plan, own.catalogue()));
+                parts(plan, fits, own.catalogue()));
     }
 
     private static OfferForecast.NotKept notKept(Unkept unkept, Catalogue catalogue) {
@@ -63,16 +73,32 @@ final class Forecast {
         return List.copyOf(gone.values());
     }
 
-    /** Looking uses nothing up: only doing and replacing do. */
-    private static List<OfferForecast.Part> parts(VisitPlan plan, Catalogue catalogue) {
+    /** Looking uses nothing up: only doing and replacing do. Of each part as many as the machine holds. */
+    private static List<OfferForecast.Part> parts(
+            VisitPlan plan, Map<UUID, Map<String, String>> fits, Catalogue catalogue) {
         Map<String, BigDecimal> parts = new TreeMap<>();
-        Stream.concat(plan.visits().stream().flatMap(visit -> visit.tasks().stream()), plan.household().stream())
-                .filter(promise -> promise.due().act() != Due.Act.CHECK)
-                .flatMap(promise -> catalogue.task(promise.taskCode()).parts().stream())
-                .filter(Task.PartUse::eachTime)
-                .forEach(use -> parts.merge(use.part(), use.quantity(), BigDecimal::add));
+        for (Promise promise : all(plan)) {
+            if (promise.due().act() != Due.Act.CHECK) {
+                catalogue.task(promise.taskCode()).parts().stream()
+                        .filter(Task.PartUse::eachTime)
+                        .forEach(use -> parts.merge(
+                                use.part(),
+                                use.quantity().multiply(count(use.part(), promise, fits, catalogue)),
+                                BigDecimal::add));
+            }
+        }
         return parts.entrySet().stream()
                 .map(part -> new OfferForecast.Part(part.getKey(), part.getValue()))
                 .toList();
+    }
+
+    private static List<Promise> all(VisitPlan plan) {
+        return Stream.concat(plan.visits().stream().flatMap(visit -> visit.tasks().stream()), plan.household().stream())
+                .toList();
+    }
+
+    private static BigDecimal count(
+            String part, Promise promise, Map<UUID, Map<String, String>> fits, Catalogue catalogue) {
+        return BigDecimal.valueOf(catalogue.countOf(part, fits.getOrDefault(promise.equipmentId(), Map.of())));
     }
 }

@@ -163,7 +163,9 @@ public class Years implements CanItBeKept {
             ShutTimes shut = homeId == null
                     ? ShutTimes.NEVER
                     : new ShutInYears(connection).ofHomes(List.of(homeId)).getOrDefault(homeId, ShutTimes.NEVER);
-            return Forecast.of(term, visits, tasks, shut, own);
+            Map<UUID, Map<String, String>> fits = FitsOfMachines.of(
+                    connection, tasks.stream().map(PromisedTask::equipmentId).toList());
+            return Forecast.of(term, visits, tasks, shut, fits, own);
         } catch (SQLException cause) {
             throw new IllegalStateException("the past of the home could not be read", cause);
         }
