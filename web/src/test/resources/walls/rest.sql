@@ -253,3 +253,4 @@ insert into call_correction (call_id, caller, trouble, words, heat, risks, told_
   select c.id, 'Mara Quill', c.trouble, 'The pump hums', c.heat, c.risks, c.told_to_leave, c.promised_by, 'Misheard', m.person_id, now()
     from call c, membership m limit 1;
 insert into plan_answer (plan_id, day, hours, nights) select id, '2026-03-01', 24, false from plan limit 1;
+insert into road_pace (detour_percent, km_an_hour) values (140, 50);

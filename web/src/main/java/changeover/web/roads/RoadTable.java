@@ -65,8 +65,17 @@ public class RoadTable implements Travel {
 
     @Override
     public Drives between(List<Place> places) {
+        return between(places, CROW);
+    }
+
+    @Override
+    public Travel elseBy(AsTheCrowFlies crow) {
+        return places -> between(places, crow);
+    }
+
+    private Drives between(List<Place> places, AsTheCrowFlies crow) {
         if (service.isEmpty()) {
-            return CROW.between(places);
+            return crow.between(places);
         }
         Instant now = clock.instant();
         Optional<int[][]> table = known.of(places, now);
@@ -83,7 +92,7 @@ public class RoadTable implements Travel {
                 }
             });
         }
-        return CROW.between(places).by(Drives.By.CROW_FOR_TABLE);
+        return crow.between(places).by(Drives.By.CROW_FOR_TABLE);
     }
 
     @Override

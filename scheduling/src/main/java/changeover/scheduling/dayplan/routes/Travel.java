@@ -16,6 +16,11 @@ public interface Travel {
     /** Asks outside for what is not known yet, for some seconds at most; never called inside a transaction. */
     default void prepare(List<Place> places) {}
 
+    /** The same roads, and those that are not known here reckoned at this pace. */
+    default Travel elseBy(AsTheCrowFlies crow) {
+        return this;
+    }
+
     /**
      * A point of the earth, in degrees.
      *

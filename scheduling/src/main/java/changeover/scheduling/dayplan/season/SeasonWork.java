@@ -80,7 +80,7 @@ public class SeasonWork {
         SeasonRun run = open.get();
         if (!searches.has(tenant, run.id())) {
             List<Travel.Place> places = current.run(tenant, run.startedBy(), () -> cases.places(run.question()));
-            travel.travel().prepare(places);
+            travel.prepare(places);
         }
         Search search = searches.of(tenant, run.id(), () -> current.run(tenant, run.startedBy(), () -> begun(run)));
         int few = Math.clamp(A_LOOK / Math.max(1, run.visits()), 5, 500);
