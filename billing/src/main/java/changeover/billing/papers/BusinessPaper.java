@@ -8,7 +8,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * A paper of the business holds until its last day, and is spoken of so many days before it.
  *
- * @param kind licence, insurance, bond or other
+ * @param kind licence, insurance, bond, ticket or other
+ * @param person whose ticket it is; null for the business's own papers
  * @param remindDays how many days before its last day somebody is told
  * @param file whether a file is kept with it
  */
@@ -17,11 +18,15 @@ public record BusinessPaper(
         String kind,
         String name,
         @Nullable String number,
+        @Nullable String person,
         @Nullable LocalDate expiresOn,
         int remindDays,
         boolean file) {
 
-    public static final List<String> KINDS = List.of("licence", "insurance", "bond", "other");
+    /** The only kind that is somebody's. */
+    static final String TICKET = "ticket";
+
+    public static final List<String> KINDS = List.of("licence", "insurance", "bond", TICKET, "other");
 
     /** Whether it holds no more. */
     public boolean isOver(LocalDate day) {

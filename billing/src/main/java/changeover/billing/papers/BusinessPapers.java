@@ -7,6 +7,7 @@ import changeover.billing.notices.FreeLetter;
 import changeover.billing.notices.LettersToCustomers;
 import changeover.contracts.tenants.Businesses;
 import changeover.contracts.tenants.Ids;
+import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.Checks;
 import changeover.contracts.words.Refusal;
@@ -23,7 +24,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
-/** The papers of the current business: kept with their file, told of in time, sent to customers. */
+/** The papers of the current business and its people's tickets: kept with their file, told of in time, sent to customers. */
 @ApplicationScoped
 public class BusinessPapers {
 
@@ -33,18 +34,23 @@ public class BusinessPapers {
     private static final byte[] PDF = "%PDF-".getBytes(StandardCharsets.US_ASCII);
 
     private static final String IN_FORCE = """
-            select p.id, p.kind, p.name, p.number, p.expires_on, p.remind_days, exists (select 1 from document d
+            select p.id, p.kind, p.name, p.number, p.expires_on, p.remind_days, m.name as person, exists (select 1 from document d
                 where d.tenant_id = p.tenant_id and d.of_kind = 'paper' and d.of_id = p.id) as file
               from business_paper p
+              left join membership m on m.tenant_id = p.tenant_id and m.person_id = p.person_id
              where not exists (select 1 from business_paper_end e where e.tenant_id = p.tenant_id and e.paper_id = p.id)
              order by p.expires_on nulls last, p.name, p.id
             """;
 
-    /** @param expiresOn its last day; null where it has none */
+    /**
+     * @param person whose ticket it is; null for the business's own papers
+     * @param expiresOn its last day; null where it has none
+     */
     public record Facts(
             String kind,
             String name,
             @Nullable String number,
+            @Nullable UUID person,
             @Nullable LocalDate expiresOn,
             int remindDays) {}
 
@@ -64,6 +70,9 @@ public class BusinessPapers {
     Businesses businesses;
 
     @Inject
+    People people;
+
+    @Inject
     Today today;
 
     /** Those that were not put away, the first to end first. */
@@ -76,6 +85,7 @@ public class BusinessPapers {
                         row.get("kind", String.class),
                         row.get("name", String.class),
                         row.get("number", String.class),
+                        row.get("person", String.class),
                         row.get("expires_on", LocalDate.class),
                         row.get("remind_days", Integer.class),
                         row.get("file", Boolean.class)))
@@ -97,18 +107,26 @@ public class BusinessPapers {
         String kind = checks.oneOf("kind", facts.kind(), BusinessPaper.KINDS);
         String name = checks.line("name", facts.name());
         String number = checks.optionalLine("number", facts.number());
+        UUID person = kind.equals(BusinessPaper.TICKET) ? facts.person() : null;
+        checks.refuseIf(
+                kind.equals(BusinessPaper.TICKET)
+                        && (person == null || people.of(person).isEmpty()),
+                "person",
+                "paper.whose-ticket");
         checks.refuseIf(facts.remindDays() < 1 || facts.remindDays() > 365, "remindDays", "paper.remind-days");
         checks.refuseIf(file.length > 0 && !isPdf(file), "file", "paper.not-a-pdf");
         checks.refuseIf(file.length > LARGEST, "file", "paper.too-large");
         checks.orRefuse();
         UUID id = Ids.next();
         LocalDate expires = facts.expiresOn();
-        rows.createNativeQuery("insert into business_paper (id, kind, name, number, expires_on, remind_days)"
-                        + " values (:id, :kind, :name, cast(:number as text), cast(:expires as date), :days)")
+        rows.createNativeQuery("insert into business_paper (id, kind, name, number, person_id, expires_on, remind_days)"
+                        + " values (:id, :kind, :name, cast(:number as text), cast(:person as uuid),"
+                        + " cast(:expires as date), :days)")
                 .setParameter("id", id)
                 .setParameter("kind", kind)
                 .setParameter("name", name)
                 .setParameter("number", number)
+                .setParameter("person", person == null ? null : person.toString())
                 .setParameter("expires", expires == null ? null : expires.toString())
                 .setParameter("days", facts.remindDays())
                 .executeUpdate();

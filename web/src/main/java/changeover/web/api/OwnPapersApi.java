@@ -55,8 +55,8 @@ public class OwnPapersApi {
     }
 
     /**
-     * A paper: {@code kind} (licence, insurance, bond, other) and {@code name}, optionally {@code number, expires}, the days
-     * before it to be told of it ({@code remindDays}) and {@code pdf}, its file in Base64.
+     * A paper: {@code kind} (licence, insurance, bond, ticket, other) and {@code name}, for a ticket the {@code person} whose it
+     * is, optionally {@code number, expires}, the days before it to be told of it ({@code remindDays}) and {@code pdf}, its file in Base64.
      */
     @POST
     public Response add(@PathParam("slug") String slug, @HeaderParam("Operation-Id") String operation, String body) {
@@ -66,6 +66,7 @@ public class OwnPapersApi {
                     asked.oneOf("kind", Set.copyOf(BusinessPaper.KINDS)),
                     asked.text("name", 120),
                     asked.line("number", 60),
+                    asked.idOrNone("person"),
                     asked.dayOrNone("expires"),
                     asked.wholeOr("remindDays", 1, 365, SIXTY));
             byte[] pdf = pdf(asked);

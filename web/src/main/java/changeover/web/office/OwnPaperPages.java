@@ -5,6 +5,7 @@ import changeover.billing.documents.PaperKind;
 import changeover.billing.papers.BusinessPaper;
 import changeover.billing.papers.BusinessPapers;
 import changeover.contracts.customers.Customer;
+import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Today;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
@@ -51,13 +52,16 @@ public class OwnPaperPages {
     private static final int SIXTY = 60;
 
     /** @param state over, soon, or empty */
-    public record Line(UUID id, String kind, String name, String number, String last, String state, boolean file) {}
+    public record Line(
+            UUID id, String kind, String name, String number, String person, String last, String state, boolean file) {}
+
+    public record Whose(UUID id, String name) {}
 
     public record Sent(String day, String customer) {}
 
     @CheckedTemplate(basePath = "office")
     static class Pages {
-        static native TemplateInstance ownpapers(Frame frame, List<Line> papers, Said form);
+        static native TemplateInstance ownpapers(Frame frame, List<Line> papers, List<Whose> people, Said form);
 
         static native TemplateInstance ownpaper(
                 Frame frame, Line paper, List<Sent> sent, Said form, String asked, List<Customer> found);
@@ -81,6 +85,9 @@ public class OwnPaperPages {
     ChosenCustomer chosen;
 
     @Inject
+    People people;
+
+    @Inject
     Today today;
 
     @GET
@@ -98,6 +105,7 @@ public class OwnPaperPages {
             @RestForm("kind") @Nullable String kind,
             @RestForm("name") @Nullable String name,
             @RestForm("number") @Nullable String number,
+            @RestForm("person") @Nullable String person,
             @RestForm("expires") @Nullable String expires,
             @RestForm("remindDays") @Nullable String remind,
             @RestForm("file") @Nullable FileUpload file) {
@@ -105,6 +113,7 @@ public class OwnPaperPages {
         put(fields, "kind", kind);
         put(fields, "name", name);
         put(fields, "number", number);
+        put(fields, "person", person);
         put(fields, "expires", expires);
         put(fields, "remindDays", remind);
         var typed = new Typed(fields);
@@ -115,6 +124,7 @@ public class OwnPaperPages {
                             typed.oneOf("kind", Set.copyOf(BusinessPaper.KINDS)),
                             typed.text("name", 120),
                             typed.line("number", 60),
+                            typed.idOrNone("person"),
                             typed.dayOrNone("expires"),
                             typed.whole("remindDays", 1, 365));
                     typed.understood();
@@ -180,7 +190,13 @@ public class OwnPaperPages {
     private TemplateInstance page(Said form) {
         Frame frame = frames.of(Tab.SHOP);
         return Pages.ownpapers(
-                frame, papers.all().stream().map(one -> line(one, frame)).toList(), form);
+                frame,
+                papers.all().stream().map(one -> line(one, frame)).toList(),
+                people.all().stream()
+                        .filter(one -> one.worksOn(frame.today()))
+                        .map(one -> new Whose(one.personId(), one.name()))
+                        .toList(),
+                form);
     }
 
     private TemplateInstance page(UUID id, Said form, String asked) {
@@ -206,6 +222,7 @@ public class OwnPaperPages {
                 one.kind(),
                 one.name(),
                 number == null ? "" : number,
+                one.person() == null ? "" : one.person(),
                 last == null ? "" : frame.brief(last),
                 state,
                 one.file());

@@ -6,10 +6,11 @@ import io.quarkus.qute.i18n.MessageBundle;
 /** The words of the business's own papers. */
 @MessageBundle("ownpaper")
 public interface OwnPaperWords {
-    @Message("Papers of the business")
+    @Message("Papers of the business and tickets of its people")
     String heading();
 
-    @Message("Your licence, your insurance: told of in time on Today, and sent to a customer who asks for them.")
+    @Message(
+            "Your licence, your insurance, your people’s tickets: told of in time on Today, and sent to a customer who asks for them.")
     String lead();
 
     @Message("No paper is kept yet. Add your licence and your insurance below.")
@@ -24,8 +25,17 @@ public interface OwnPaperWords {
     @Message("bond")
     String bond();
 
+    @Message("ticket")
+    String ticket();
+
     @Message("other")
     String other();
+
+    @Message("Whose ticket")
+    String person();
+
+    @Message("the business’s own paper")
+    String nobodys();
 
     @Message("no last day")
     String no_day();

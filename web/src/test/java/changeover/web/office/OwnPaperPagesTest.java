@@ -14,6 +14,7 @@ import changeover.billing.notices.OutboxMessage;
 import changeover.contracts.PostgresForTests;
 import changeover.contracts.customers.Customer;
 import changeover.contracts.customers.Customers;
+import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Today;
 import changeover.web.AShop;
 import io.quarkus.test.common.QuarkusTestResource;
@@ -46,6 +47,9 @@ class OwnPaperPagesTest {
     Outbox outbox;
 
     @Inject
+    People people;
+
+    @Inject
     Today today;
 
     private ValidatableResponse bring(AShop.Shop shop, String name, LocalDate last, byte[] file) {
@@ -70,6 +74,37 @@ class OwnPaperPagesTest {
                 () -> customers
                         .add(Customer.Facts.of("Mara Quill", "fr", "555-0142", "mara@example.com"))
                         .id());
+    }
+
+    @Test
+    void a_ticket_is_kept_with_whose_it_is_and_sent() {
+        var shop = shops.open("CA-ON", "en");
+        UUID customer = customer(shop);
+        byte[] ticket = "%PDF-1.7 gas".getBytes(StandardCharsets.US_ASCII);
+        Map<String, Object> asked = new HashMap<>(Map.of(
+                "kind",
+                "ticket",
+                "name",
+                "Gas, first class",
+                "pdf",
+                Base64.getEncoder().encodeToString(ticket)));
+        send(shop.office(), shop.api("papers"), asked).statusCode(422);
+        asked.put("person", UUID.randomUUID().toString());
+        send(shop.office(), shop.api("papers"), asked).statusCode(422);
+        asked.put("person", shop.technician().toString());
+        String id = send(shop.office(), shop.api("papers"), asked)
+                .statusCode(201)
+                .extract()
+                .path("id");
+        String name =
+                shops.in(shop, () -> people.of(shop.technician()).orElseThrow().name());
+        as(shop.office())
+                .get(shop.at("shop/papers"))
+                .then()
+                .body(containsString("ticket, " + name), containsString("Gas, first class"));
+        post(shop.office(), shop.at("shop/papers/" + id + "/sending"), Map.of("known", customer.toString()))
+                .statusCode(303);
+        assertEquals(1, shops.in(shop, () -> outbox.to(customer)).size());
     }
 
     @Test
