@@ -79,4 +79,82 @@ public interface ListFileWords {
 
     @Message("Prices")
     String prices();
+
+    @Message("What to beware of in homes")
+    String hazards();
+
+    @Message("When homes are shut")
+    String shut_times();
+
+    @Message("What households do themselves")
+    String household_tasks();
+
+    @Message("What was to follow a visit")
+    String follow_ups();
+
+    @Message("Corrected visits")
+    String amendments();
+
+    @Message("Machines not to be used")
+    String stops();
+
+    @Message("What a stopped machine asks of us")
+    String duties();
+
+    @Message("Free return visits")
+    String return_visits();
+
+    @Message("Lines of estimates")
+    String estimate_lines();
+
+    @Message("Parts fitted")
+    String parts_used();
+
+    @Message("Parts left or posted")
+    String parts_given();
+
+    @Message("Parts sent back")
+    String part_returns();
+
+    @Message("Claims to makers")
+    String claims();
+
+    @Message("Every movement of parts")
+    String stock_movements();
+
+    @Message("People and their tickets")
+    String people();
+
+    @Message("Instruments and their calibrations")
+    String instruments();
+
+    @Message("Partners and their papers")
+    String partners();
+
+    @Message("Visits given to partners")
+    String partner_visits();
+
+    @Message("The business’s own papers")
+    String papers();
+
+    @Message("Lines of invoices")
+    String invoice_lines();
+
+    @Message("Taxes of invoices")
+    String invoice_taxes();
+
+    @Message("Deposits and what is left of them")
+    String deposits();
+
+    @Message("What was written off")
+    String write_offs();
+
+    @Message("Lists as files")
+    String money_heading();
+
+    @Message("Documents and money, each list as a CSV file with a line of titles.")
+    String money_words();
+
+    @Message("The journal, the tax report and what is earned have files of their own on their pages.")
+    String money_more();
 }

@@ -47,6 +47,10 @@ final class AccountantsReach {
         boolean ofACustomer = parts.size() == 6
                 && parts.get(3).equals("customers")
                 && parts.get(5).equals("statements");
-        return ofACustomer || MONEY.contains(parts.get(3));
+        boolean aList = parts.size() == 6
+                && parts.get(3).equals("exports")
+                && parts.get(4).equals("lists")
+                && ListFile.of(parts.get(5)).filter(ListFile::isMoney).isPresent();
+        return ofACustomer || aList || MONEY.contains(parts.get(3));
     }
 }

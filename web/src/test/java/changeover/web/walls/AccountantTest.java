@@ -8,6 +8,7 @@ import changeover.contracts.tenants.Membership;
 import changeover.contracts.tenants.People;
 import changeover.contracts.tenants.Role;
 import changeover.web.AShop;
+import changeover.web.session.ListFile;
 import changeover.web.walls.ALivedInShop.Lived;
 import changeover.web.walls.Caller.Answer;
 import changeover.web.walls.Caller.Sent;
@@ -101,6 +102,26 @@ class AccountantTest {
         assertEquals(List.of(), wrong);
         assertEquals(before, written(ours), "an accountant wrote");
         assertTrue(read > 40 && refused > 300, "read: " + read + ", refused: " + refused);
+    }
+
+    @Test
+    void the_lists_of_money_are_theirs_and_no_other() {
+        Lived ours = shops.ours();
+        UUID accountant = UUID.randomUUID();
+        shop.in(
+                ours.shop(),
+                () -> people.add(
+                        Membership.begin(accountant, "Rosa Fane", accountant + "@example.com", "en", Role.ACCOUNTANT)));
+        Who who = Who.member("accountant", accountant);
+        String page = Caller.get(who, ours.shop().at("money/lists")).body();
+        for (ListFile list : ListFile.values()) {
+            String expected = list.isMoney() ? "200 200" : "404 404";
+            Answer file = Caller.get(who, ours.shop().at("money/lists/" + list.code()));
+            Answer api = Caller.get(who, ours.shop().api("exports/lists/" + list.code()));
+            assertEquals(expected, file.status() + " " + api.status(), list.code());
+            assertEquals(list.isMoney(), page.contains("money/lists/" + list.code() + "\""), list.code());
+            assertTrue(!file.body().contains(CODE) && !api.body().contains(CODE));
+        }
     }
 
     @Test

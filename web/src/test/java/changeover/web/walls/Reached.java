@@ -160,7 +160,7 @@ class Reached {
             case "slug" -> lived.shop().slug();
             case "where" -> "homes";
             case "day" -> "2026-11-25";
-            case "list" -> "agreements";
+            case "list" -> route.path().contains("/money/") ? "invoices" : "agreements";
             default -> of(lived, route, name).orElse("filter-check");
         };
     }
