@@ -26,14 +26,16 @@ public class OrderLists {
                    coalesce(p.name_fr, o.part_code) as name_fr, o.quantity, o.supplier, o.ordered_on, o.expected_on, o.words,
                    coalesce(m.name, '') as ordered_by, o.version, coalesce(a.quantity, 0) as arrived, a.day as arrived_on,
                    coalesce(r.quantity, 0) as returned, t.at as told_at, t.how as told_how, t.who as told_who, t.here,
-                   s.visit_id as second_id, s.day as second_day, s.technician, s.ended, g.day as given_up_on, g.why
+                   s.visit_id as second_id, s.day as second_day, s.technician, s.ended, g.day as given_up_on, g.why,
+                   f.visit_id as own_id, f.day as own_day, f.technician as own_technician, f.ended as own_ended, l.name as lies_at
               from part_order o
               join home h on (h.tenant_id, h.id) = (o.tenant_id, o.home_id)
               left join equipment q on (q.tenant_id, q.id) = (o.tenant_id, o.equipment_id)
               left join part p on (p.tenant_id, p.code) = (o.tenant_id, o.part_code)
               left join membership m on (m.tenant_id, m.person_id) = (o.tenant_id, o.made_by)
               left join part_order_ending g on (g.tenant_id, g.order_id) = (o.tenant_id, o.id)
-              left join lateral (select sum(x.quantity) as quantity, max(x.day) as day from part_arrival x
+              left join lateral (select sum(x.quantity) as quantity, max(x.day) as day, max(x.made_at) as at
+                                   from part_arrival x
                                   where (x.tenant_id, x.order_id) = (o.tenant_id, o.id)) a on true
               left join lateral (select sum(x.quantity) as quantity from part_return x
                                   where (x.tenant_id, x.order_id) = (o.tenant_id, o.id)) r on true
@@ -47,13 +49,29 @@ public class OrderLists {
                                    left join visit_ending e on (e.tenant_id, e.visit_id) = (w.tenant_id, w.visit_id)
                                   where (w.tenant_id, w.order_id) = (o.tenant_id, o.id)
                                   order by w.id desc limit 1) s on true
+              left join lateral (select v.id as visit_id, d.day, n.name as technician, e.how as ended
+                                   from visit v
+                                   left join appointment d on (d.tenant_id, d.visit_id) = (v.tenant_id, v.id)
+                                   left join membership n on (n.tenant_id, n.person_id) = (d.tenant_id, d.technician_id)
+                                   left join visit_ending e on (e.tenant_id, e.visit_id) = (v.tenant_id, v.id)
+                                   left join closure c on (c.tenant_id, c.visit_id) = (v.tenant_id, v.id)
+                                  where (v.tenant_id, v.id) = (o.tenant_id, o.visit_id)
+                                    and (e.id is null and (d.day is null or d.day >= a.day)
+                                      or e.how = 'closed' and a.at < c.closed_at and exists (
+                                        select from part_used u
+                                         where (u.tenant_id, u.visit_id, u.part_code) = (v.tenant_id, v.id, o.part_code)))) f on true
+              left join lateral (select y.name from part_arrival x
+                                   join stock_place y on (y.tenant_id, y.id) = (x.tenant_id, x.place_id)
+                                  where (x.tenant_id, x.order_id) = (o.tenant_id, o.id)
+                                  order by x.day desc, x.id desc limit 1) l on true
              where o.tenant_id = current_tenant()
             """;
 
     /** As {@link OrderStanding} has it, for the database. */
     private static final String OPEN = """
             (g.id is null and o.quantity > coalesce(a.quantity, 0)
-             or coalesce(a.quantity, 0) > coalesce(r.quantity, 0) and s.ended is distinct from 'closed')
+             or coalesce(a.quantity, 0) > coalesce(r.quantity, 0) and s.ended is distinct from 'closed'
+                and f.ended is distinct from 'closed')
             """;
 
     /**
@@ -138,8 +156,10 @@ public class OrderLists {
                 plain(row.get("arrived", BigDecimal.class)),
                 row.get("arrived_on", LocalDate.class),
                 plain(row.get("returned", BigDecimal.class)),
+                row.get("lies_at", String.class),
                 told(row),
-                second(row),
+                going(row, "second_id", "second_day", "technician", "ended"),
+                going(row, "own_id", "own_day", "own_technician", "own_ended"),
                 ending(row));
     }
 
@@ -154,15 +174,15 @@ public class OrderLists {
                         Objects.requireNonNull(row.get("here", Boolean.class)));
     }
 
-    private static PartOrder.@Nullable Going second(Tuple row) {
-        UUID visit = row.get("second_id", UUID.class);
+    private static PartOrder.@Nullable Going going(Tuple row, String id, String day, String technician, String ended) {
+        UUID visit = row.get(id, UUID.class);
         return visit == null
                 ? null
                 : new PartOrder.Going(
                         visit,
-                        row.get("second_day", LocalDate.class),
-                        row.get("technician", String.class),
-                        row.get("ended", String.class));
+                        row.get(day, LocalDate.class),
+                        row.get(technician, String.class),
+                        row.get(ended, String.class));
     }
 
     private static PartOrder.@Nullable Ending ending(Tuple row) {

@@ -12,15 +12,23 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.UUID;
 
-/** What technicians take along for the second visits of some days: what came for them and did not go back. */
+/**
+ * What technicians take along for the visits of some days: what came for them and did not go back. A part goes with the visit that was
+ * made to use it, and with the one that waits for it where none was made.
+ */
 @ApplicationScoped
 public class OrderNeeds {
 
     private static final String PARTS = """
             select d.technician_id, o.part_code, sum(coalesce(a.quantity, 0) - coalesce(r.quantity, 0)) as quantity
               from appointment d
-              join part_second_visit w on (w.tenant_id, w.visit_id) = (d.tenant_id, d.visit_id)
-              join part_order o on (o.tenant_id, o.id) = (w.tenant_id, w.order_id)
+              join lateral (
+                select w.order_id from part_second_visit w where (w.tenant_id, w.visit_id) = (d.tenant_id, d.visit_id)
+                union
+                select q.id from part_order q where (q.tenant_id, q.visit_id) = (d.tenant_id, d.visit_id) and not exists (
+                  select from part_second_visit w left join visit_ending e on (e.tenant_id, e.visit_id) = (w.tenant_id, w.visit_id)
+                   where (w.tenant_id, w.order_id) = (q.tenant_id, q.id) and (e.how is null or e.how = 'closed'))) w on true
+              join part_order o on o.tenant_id = d.tenant_id and o.id = w.order_id
               left join lateral (select sum(x.quantity) as quantity from part_arrival x
                                   where (x.tenant_id, x.order_id) = (o.tenant_id, o.id)) a on true
               left join lateral (select sum(x.quantity) as quantity from part_return x

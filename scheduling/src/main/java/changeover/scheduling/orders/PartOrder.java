@@ -4,6 +4,7 @@ import changeover.contracts.words.Wording;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -12,8 +13,11 @@ import org.jspecify.annotations.Nullable;
  *
  * @param orderedBy who wrote it down; empty for the system itself
  * @param arrivedOn when the last of it came
+ * @param liesAt the place onto which it came last
  * @param told when the customer was told last
- * @param second the visit that uses it, the latest
+ * @param second the visit that was made to use it, the latest
+ * @param own the visit that waits for it, where that one will use it or has used it: it is still to be kept on or after the day on
+ *     which the part came, or was closed with the part in it
  * @param givenUp what has not come will not come
  */
 public record PartOrder(
@@ -35,8 +39,10 @@ public record PartOrder(
         BigDecimal arrived,
         @Nullable LocalDate arrivedOn,
         BigDecimal returned,
+        @Nullable String liesAt,
         @Nullable Told told,
         @Nullable Going second,
+        @Nullable Going own,
         @Nullable Ending givenUp) {
 
     /** @param here whether all of it was here then */
@@ -52,8 +58,19 @@ public record PartOrder(
     public record Ending(LocalDate day, String why) {}
 
     public OrderFacts facts() {
+        OrderFacts.Second uses = hasSecond() ? second(second) : second(own);
         return new OrderFacts(
-                quantity, arrived, returned, expectedOn, givenUp != null, told != null && told.here(), second(second));
+                quantity, arrived, returned, expectedOn, givenUp != null, told != null && told.here(), uses);
+    }
+
+    /** Whether a visit was made to use it, and stands or was kept. */
+    public boolean hasSecond() {
+        return second(second) != OrderFacts.Second.NONE;
+    }
+
+    /** The visit that uses it: the one made for it, or else the one that waits for it. */
+    public Optional<Going> usedBy() {
+        return Optional.ofNullable(hasSecond() ? second : own);
     }
 
     private static OrderFacts.Second second(@Nullable Going going) {

@@ -124,14 +124,14 @@ public class PartOrders {
     public UUID secondVisit(UUID id, int minutes, @Nullable LocalDate last) {
         PartOrder asked = locked(id);
         refuseOver(asked);
-        if (asked.facts().second() != OrderFacts.Second.NONE) {
+        if (asked.hasSecond()) {
             throw Refusal.of("part-order.visit-there").thrown();
         }
         LocalDate day = today.day();
         List<PartOrder> together = lists.ofVisits(List.of(asked.visitId())).stream()
                 .filter(one -> one.visitId().equals(asked.visitId()))
                 .filter(one -> !OrderStanding.of(one.facts(), day).isOver())
-                .filter(one -> one.facts().second() == OrderFacts.Second.NONE)
+                .filter(one -> !one.hasSecond())
                 .toList();
         LocalDate first = SecondVisit.earliest(together, day);
         LocalDate end = last == null ? first.plusDays(SecondVisit.DAYS) : last;

@@ -7,6 +7,7 @@ import changeover.contracts.PostgresForTests;
 import changeover.contracts.calendar.Window;
 import changeover.contracts.words.Refused;
 import changeover.scheduling.Shop;
+import changeover.scheduling.visits.NewVisit;
 import changeover.scheduling.visits.Visit;
 import changeover.scheduling.visits.VisitKind;
 import io.quarkus.test.common.QuarkusTestResource;
@@ -124,6 +125,56 @@ class PartOrdersTest extends AWaitingVisit {
                     TWO,
                     needs.in(Window.ofDay(today.day())).get(Shop.TECHNICIAN).get(MOTOR));
         });
+    }
+
+    @Test
+    void a_visit_that_is_still_to_be_kept_uses_what_came_for_it() {
+        open(VisitKind.CALL);
+        visit = shop.in(
+                tenant,
+                () -> visits.make(new NewVisit(
+                                shop.home("ON"),
+                                null,
+                                VisitKind.EXTRA,
+                                Window.ofDays(today.day(), today.day().plusDays(14)),
+                                90,
+                                null,
+                                "Estimate 7: a new motor",
+                                List.of()))
+                        .id());
+        UUID motor = order(MOTOR, TWO, 0);
+        run(() -> orders.arrive(UUID.randomUUID(), motor, TWO, shelf));
+        standing(motor, OrderStanding.PLANNED, NextStep.TELL);
+        run(() -> orders.tell(motor, ToldHow.CALL, "Mara Quill"));
+        standing(motor, OrderStanding.PLANNED, NextStep.GIVE_DAY);
+        run(() -> assertEquals(0, needs.in(Window.ofDay(today.day())).size()));
+        run(() -> {
+            appoint(visit);
+            assertEquals(
+                    TWO,
+                    needs.in(Window.ofDay(today.day())).get(Shop.TECHNICIAN).get(MOTOR));
+        });
+        standing(motor, OrderStanding.PLANNED, NextStep.GO);
+        run(() -> visits.close(visit, today.day()));
+        standing(motor, OrderStanding.HERE, NextStep.MAKE_VISIT);
+        run(() -> {
+            rows.createNativeQuery(
+                            "insert into closure (visit_id, home_id, technician_id, day, minutes, minutes_planned,"
+                                    + " extra_minutes, received_by, closed_at) select id, home_id, :technician, :day, 90, 90, 0, 'Mara Quill',"
+                                    + " now() + interval '1 hour' from visit where id = :visit")
+                    .setParameter("technician", Shop.TECHNICIAN)
+                    .setParameter("day", today.day())
+                    .setParameter("visit", visit)
+                    .executeUpdate();
+            rows.createNativeQuery("insert into part_used (id, visit_id, part_code, quantity, place_id, why)"
+                            + " values (uuidv7(), :visit, :part, 2, :place, 'repair')")
+                    .setParameter("visit", visit)
+                    .setParameter("part", MOTOR)
+                    .setParameter("place", van)
+                    .executeUpdate();
+        });
+        standing(motor, OrderStanding.USED, NextStep.NOTHING);
+        run(() -> assertEquals(List.of(), lists.open()));
     }
 
     private void appoint(UUID second) {

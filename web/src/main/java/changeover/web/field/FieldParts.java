@@ -14,6 +14,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
@@ -23,8 +24,8 @@ import java.util.stream.Collectors;
 @ApplicationScoped
 class FieldParts {
 
-    /** A part that was used; the operation takes it back. */
-    public record Used(String operation, String words) {}
+    /** A part that was used; the operation takes it back. The serials are empty where nobody read one. */
+    public record Used(String operation, String words, String oldSerial, String newSerial) {}
 
     /** @param standing in words; {@code late} where it should have come */
     public record Ordered(String words, String supplier, String expected, String standing, boolean late) {}
@@ -61,7 +62,9 @@ class FieldParts {
                                 .map(said -> new Used(
                                         said.id().toString(),
                                         amount(SheetSoFar.text(said, "quantity"), frame) + " × "
-                                                + name(SheetSoFar.text(said, "part"), frame)))
+                                                + name(SheetSoFar.text(said, "part"), frame),
+                                        SheetSoFar.text(said, "oldSerial"),
+                                        SheetSoFar.text(said, "newSerial")))
                                 .toList(),
                 ordered(row.id(), frame),
                 choices.parts(frame.locale()),
@@ -72,6 +75,24 @@ class FieldParts {
     List<Ordered> ordered(UUID visit, Frame frame) {
         return orders.ofVisits(List.of(visit)).stream()
                 .map(order -> ordered(order, frame))
+                .toList();
+    }
+
+    /** A part that came for one of the day's visits. @param place onto which it came */
+    public record Along(String words, String place, String home) {}
+
+    /** What came for these visits and is not in them yet: it goes along, whatever the lists of the tasks hold. */
+    List<Along> along(Collection<UUID> visits, Frame frame) {
+        return orders.ofVisits(visits).stream()
+                .filter(order -> order.facts().kept().signum() > 0)
+                .filter(order -> order.usedBy()
+                        .filter(going -> going.ended() == null && visits.contains(going.visitId()))
+                        .isPresent())
+                .map(order -> new Along(
+                        Written.of(order.facts().kept(), frame.locale()) + " × "
+                                + order.part().in(frame.locale()),
+                        order.liesAt() == null ? "" : order.liesAt(),
+                        order.home()))
                 .toList();
     }
 

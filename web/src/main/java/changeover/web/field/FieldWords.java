@@ -49,6 +49,12 @@ public interface FieldWords {
     @Message("Nothing has to be loaded for this day.")
     String nothing_to_load();
 
+    @Message("ordered for {home}")
+    String ordered_for(String home);
+
+    @Message("came to {place}")
+    String came_to(String place);
+
     @Message("in case it is needed")
     String in_case();
 

@@ -69,6 +69,7 @@ public class StopsPages {
      * A day of somebody, and the days on both sides of it.
      *
      * @param rings whether whoever looks is on call
+     * @param along what was ordered for one of the stops and came
      */
     public record View(
             String technician,
@@ -79,6 +80,7 @@ public class StopsPages {
             String after,
             List<Stop> stops,
             List<Load> load,
+            List<FieldParts.Along> along,
             List<Other> others) {}
 
     @CheckedTemplate(basePath = "field")
@@ -129,8 +131,8 @@ public class StopsPages {
         List<UUID> homes =
                 plan.stops().stream().map(DayPlan.Stop::homeId).distinct().toList();
         Map<UUID, Word> words = servings.at(homes, frame.today());
-        Set<UUID> waiting =
-                parts.waiting(plan.stops().stream().map(DayPlan.Stop::visitId).toList(), frame.today());
+        List<UUID> visits = plan.stops().stream().map(DayPlan.Stop::visitId).toList();
+        Set<UUID> waiting = parts.waiting(visits, frame.today());
         Map<UUID, String> stopped = stops.namesIn(homes, frame);
         Map<UUID, String> closed = shut.on(homes, day, frame.locale());
         List<Other> others = all.stream()
@@ -157,6 +159,7 @@ public class StopsPages {
                         plan.load().stream()
                                 .map(one -> load(one, frame.locale()))
                                 .toList(),
+                        parts.along(visits, frame),
                         others));
     }
 

@@ -79,7 +79,7 @@ public class OrderInWords {
                 facts.rest().signum() == 0 ? "" : Written.of(facts.rest(), frame.locale()),
                 facts.kept().signum() == 0 ? "" : Written.of(facts.kept(), frame.locale()),
                 givenUp == null ? "" : frame.inWords(givenUp.day()) + ", " + givenUp.why(),
-                !over && facts.second() == OrderFacts.Second.NONE,
+                !over && !order.hasSecond(),
                 order.version(),
                 UUID.randomUUID(),
                 choices.places(),

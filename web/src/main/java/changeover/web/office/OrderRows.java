@@ -24,7 +24,8 @@ public class OrderRows {
      * An order in words.
      *
      * @param awaited whether the visit still waits for it
-     * @param second the visit that uses it; null while there is none
+     * @param second the visit that was made to use it; null while there is none
+     * @param own whether the visit that waits for it uses it, or has
      * @param told when and how the customer was told last, or empty
      */
     public record Line(
@@ -44,6 +45,7 @@ public class OrderRows {
             String next,
             @Nullable UUID second,
             String secondDay,
+            boolean own,
             String told) {}
 
     @Inject
@@ -101,6 +103,7 @@ public class OrderRows {
                 NextStep.of(order.facts(), frame.today()).wording().in(frame.locale()),
                 second == null ? null : second.visitId(),
                 second == null || second.day() == null ? "" : frame.brief(second.day()),
+                !order.hasSecond() && order.own() != null,
                 told == null
                         ? ""
                         : CallRows.inWords(

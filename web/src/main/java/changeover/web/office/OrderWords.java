@@ -145,6 +145,9 @@ public interface OrderWords {
     @Message("none yet")
     String no_second();
 
+    @Message("none: the visit that waits for it uses it")
+    String own_second();
+
     @Message("no day yet")
     String no_day();
 
