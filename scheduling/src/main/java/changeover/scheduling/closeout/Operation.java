@@ -89,6 +89,8 @@ public sealed interface Operation {
      * @param place where it was taken from; null for the technician's own van
      * @param why plan, repair, extra or warranty
      * @param shortWhy why more was used than the place held; null when it held enough
+     * @param oldSerial of the part that came out, where it has one
+     * @param newSerial of the part that went in, where it has one
      */
     record PartTaken(
             String part,
@@ -96,8 +98,22 @@ public sealed interface Operation {
             @Nullable UUID place,
             @Nullable UUID equipment,
             String why,
-            @Nullable String shortWhy)
-            implements Operation {}
+            @Nullable String shortWhy,
+            @Nullable String oldSerial,
+            @Nullable String newSerial)
+            implements Operation {
+
+        /** One without a serial. */
+        public PartTaken(
+                String part,
+                BigDecimal quantity,
+                @Nullable UUID place,
+                @Nullable UUID equipment,
+                String why,
+                @Nullable String shortWhy) {
+            this(part, quantity, place, equipment, why, shortWhy, null, null);
+        }
+    }
 
     /**
      * @param onSite whole minutes at the home

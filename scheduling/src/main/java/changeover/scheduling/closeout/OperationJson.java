@@ -33,6 +33,8 @@ public final class OperationJson {
 
     private static final Set<String> LEVELS =
             Arrays.stream(FindingLevel.values()).map(FindingLevel::code).collect(Collectors.toSet());
+    private static final int LONGEST_SERIAL = 80;
+
     private static final Set<String> CAUSES = Set.of("cold", "other");
 
     private static final Set<String> OUTCOMES =
@@ -139,7 +141,9 @@ public final class OperationJson {
                 body.idOrNull("place"),
                 body.idOrNull("equipment"),
                 body.oneOf("why", Set.of("plan", "repair", "extra", "warranty")),
-                body.wordsOrNull("short", Body.LONGEST_LINE));
+                body.wordsOrNull("short", Body.LONGEST_LINE),
+                body.wordsOrNull("oldSerial", LONGEST_SERIAL),
+                body.wordsOrNull("newSerial", LONGEST_SERIAL));
         if (body.refusals().isEmpty()
                 && (part.quantity().signum() <= 0
                         || part.quantity().intValue() > 9999
@@ -188,9 +192,10 @@ public final class OperationJson {
             }
             case Photographed(var sha256, var finding, var task, var caption) ->
                 put(put(put(put(json, "sha256", sha256), "finding", finding), "task", task), "caption", caption);
-            case PartTaken(var part, var quantity, var place, var equipment, var why, var shortWhy) -> {
-                put(put(put(json, "part", part), "quantity", plain(quantity)), "place", place);
-                put(put(put(json, "equipment", equipment), "why", why), "short", shortWhy);
+            case PartTaken part -> {
+                put(put(put(json, "part", part.part()), "quantity", plain(part.quantity())), "place", part.place());
+                put(put(put(json, "equipment", part.equipment()), "why", part.why()), "short", part.shortWhy());
+                put(put(json, "oldSerial", part.oldSerial()), "newSerial", part.newSerial());
             }
             case MachineFound found -> MachineJson.write(found, json);
             case MinutesTold(int onSite, int extra, var extraWhy) ->

@@ -33,6 +33,12 @@ public class PartUsed extends OwnedWithGivenId {
     @Column(name = "short_why")
     private @Nullable String shortWhy;
 
+    @Column(name = "old_serial")
+    private @Nullable String oldSerial;
+
+    @Column(name = "new_serial")
+    private @Nullable String newSerial;
+
     /** For Hibernate. */
     protected PartUsed() {}
 
@@ -49,6 +55,8 @@ public class PartUsed extends OwnedWithGivenId {
         row.equipmentId = part.equipment();
         row.why = part.why();
         row.shortWhy = part.shortWhy();
+        row.oldSerial = part.oldSerial();
+        row.newSerial = part.newSerial();
         return row;
     }
 
@@ -79,5 +87,15 @@ public class PartUsed extends OwnedWithGivenId {
     /** Why more was used than the place held. */
     public Optional<String> shortWhy() {
         return Optional.ofNullable(shortWhy);
+    }
+
+    /** Of the part that came out. */
+    public Optional<String> oldSerial() {
+        return Optional.ofNullable(oldSerial);
+    }
+
+    /** Of the part that went in. */
+    public Optional<String> newSerial() {
+        return Optional.ofNullable(newSerial);
     }
 }

@@ -66,7 +66,7 @@ final class ClosureJson {
                 "answer",
                 "next",
                 "ticket");
-        each("parts", "part", "part", "quantity", "place", "equipment", "why", "short");
+        each("parts", "part", "part", "quantity", "place", "equipment", "why", "short", "oldSerial", "newSerial");
         minutes();
         if (asked.value("note") != null) {
             say("note", body().put("text", asked.text("note", 4000)));

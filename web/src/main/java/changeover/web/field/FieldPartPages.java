@@ -43,6 +43,7 @@ public class FieldPartPages {
 
     private static final int USUAL_DAYS = 3;
     private static final int LINE = 200;
+    private static final int SERIAL = 80;
 
     @CheckedTemplate(basePath = "field")
     static class Pages {
@@ -117,7 +118,15 @@ public class FieldPartPages {
                         UUID machine = typed.idOrNone("machine");
                         UUID place = typed.idOrNone("place");
                         telling.add(
-                                new Operation.PartTaken(part, quantity, place, machine, why, typed.line("short", LINE)),
+                                new Operation.PartTaken(
+                                        part,
+                                        quantity,
+                                        place,
+                                        machine,
+                                        why,
+                                        typed.line("short", LINE),
+                                        typed.line("oldSerial", SERIAL),
+                                        typed.line("newSerial", SERIAL)),
                                 FieldPartPages::field);
                     }
                     typed.understood();
@@ -139,7 +148,7 @@ public class FieldPartPages {
         return switch (field) {
             case "quantity" -> "used";
             case "equipment" -> "machine";
-            case "place", "short", "why" -> field;
+            case "place", "short", "why", "oldSerial", "newSerial" -> field;
             default -> "taken";
         };
     }

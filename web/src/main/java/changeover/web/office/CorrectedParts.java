@@ -73,8 +73,14 @@ record CorrectedParts(List<DaySheet.Said> said, Function<UUID, @Nullable UUID> c
                         cameFrom.apply(part.id()),
                         Ids.read(AmendmentForm.text(part, "equipment")).orElse(null),
                         AmendmentForm.text(part, "why"),
-                        why != null ? why : stood.isEmpty() ? null : stood),
+                        why != null ? why : orNull(stood),
+                        orNull(AmendmentForm.text(part, "oldSerial")),
+                        orNull(AmendmentForm.text(part, "newSerial"))),
                 at);
+    }
+
+    private static @Nullable String orNull(String said) {
+        return said.isEmpty() ? null : said;
     }
 
     private static void forgotten(Typed typed, CorrectionTold told) {

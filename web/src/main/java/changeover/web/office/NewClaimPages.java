@@ -4,6 +4,7 @@ import changeover.contracts.money.Money;
 import changeover.contracts.tenants.Businesses;
 import changeover.scheduling.claims.NewClaim;
 import changeover.scheduling.claims.PartClaims;
+import changeover.scheduling.claims.SerialsRead;
 import changeover.scheduling.visits.VisitLists;
 import changeover.web.session.Desk;
 import changeover.web.session.Frame;
@@ -28,6 +29,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -68,12 +70,26 @@ public class NewClaimPages {
     PartClaims claims;
 
     @Inject
+    SerialsRead serials;
+
+    @Inject
     Businesses businesses;
 
     @GET
     @Transactional
     public TemplateInstance write(@PathParam("id") UUID id) {
-        return page(found(id), UUID.randomUUID().toString(), Said.blank());
+        Said noted = serials.noted(id)
+                .map(one -> Said.filled(Map.of(
+                        "part", one.part(),
+                        "equipment",
+                                one.equipmentId() == null
+                                        ? ""
+                                        : one.equipmentId().toString(),
+                        "maker", one.maker(),
+                        "oldSerial", one.oldSerial(),
+                        "newSerial", one.newSerial())))
+                .orElseGet(Said::blank);
+        return page(found(id), UUID.randomUUID().toString(), noted);
     }
 
     @POST

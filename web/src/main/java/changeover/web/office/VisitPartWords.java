@@ -36,4 +36,19 @@ public interface VisitPartWords {
 
     @Message("from {supplier}, expected {day}")
     String from_expected(String supplier, String day);
+
+    @Message("Serial of the part that came out")
+    String old_serial();
+
+    @Message("Serial of the part that went in")
+    String new_serial();
+
+    @Message("Where it carries one: the maker’s warranty asks for both")
+    String serial_hint();
+
+    @Message("out {serial}")
+    String came_out(String serial);
+
+    @Message("in {serial}")
+    String went_in(String serial);
 }

@@ -69,8 +69,14 @@ class ClaimPagesTest {
                                             "part", "CAP-45",
                                             "quantity", "1",
                                             "why", "warranty",
-                                            "short", "bought on the way"))))
+                                            "short", "bought on the way",
+                                            "oldSerial", "OLD-1",
+                                            "newSerial", "NEW-2"))))
                     .statusCode(200);
+            as(shop.office())
+                    .get(visit + "/claims")
+                    .then()
+                    .body(containsString("value=\"OLD-1\""), containsString("value=\"NEW-2\""));
             var fields = new HashMap<String, Object>(Map.of(
                     "operation", UUID.randomUUID().toString(),
                     "part", "CAP-45",
