@@ -11,6 +11,7 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -49,6 +50,16 @@ public class Answering {
                     said.words());
             return HeadRows.one(connection, id);
         });
+    }
+
+    /** Why a yes may not be signed where the work is, today; empty where it may. */
+    public Optional<Refusal> notOnTheSpot(Estimate estimate) {
+        return ConsentRules.refusal(
+                estimate.place(),
+                ConsentChannel.SITE,
+                today.day(),
+                estimate.origin().askedFor(),
+                consents.all());
     }
 
     /** A draft that is not wanted any more, or an offer taken back before its answer; it says by whom and why. */

@@ -59,6 +59,7 @@ public class FieldVisitPages {
                 VisitView view,
                 Unpaid unpaid,
                 List<Accepted> accepted,
+                List<FieldEstimates.Row> estimates,
                 List<FieldParts.Ordered> ordered,
                 List<StopInWords.View> stops,
                 List<AccessCodes.Shown> shown,
@@ -100,6 +101,9 @@ public class FieldVisitPages {
 
     @Inject
     Estimates estimates;
+
+    @Inject
+    FieldEstimates written;
 
     @Inject
     FieldParts parts;
@@ -165,6 +169,7 @@ public class FieldVisitPages {
                 views.of(row, frame),
                 unpaid(row, frame),
                 accepted(row, frame),
+                written.rows(row.id(), frame),
                 parts.ordered(row.id(), frame),
                 stopWords.of(stops.openIn(List.of(row.homeId())).getOrDefault(row.homeId(), List.of()), frame),
                 shown,

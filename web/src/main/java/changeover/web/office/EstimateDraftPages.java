@@ -13,6 +13,8 @@ import changeover.contracts.words.Refusal;
 import changeover.scheduling.stock.KnownPart;
 import changeover.scheduling.stock.Parts;
 import changeover.web.session.Desk;
+import changeover.web.session.EstimateForm;
+import changeover.web.session.FormRows;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
 import changeover.web.session.Said;

@@ -4,6 +4,7 @@ import changeover.contracts.catalogue.Fact;
 import changeover.contracts.catalogue.Kind;
 import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Wording;
+import changeover.web.session.FormRows;
 import changeover.web.session.Said;
 import changeover.web.session.Typed;
 import java.util.ArrayList;

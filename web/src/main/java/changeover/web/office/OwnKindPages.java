@@ -8,6 +8,7 @@ import changeover.contracts.catalogue.OwnTasks;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.FilledOn;
 import changeover.web.session.Desk;
+import changeover.web.session.FormRows;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
 import changeover.web.session.Said;

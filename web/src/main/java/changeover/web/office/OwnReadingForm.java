@@ -3,6 +3,7 @@ package changeover.web.office;
 import changeover.contracts.catalogue.Band;
 import changeover.contracts.catalogue.ReadingSpec;
 import changeover.contracts.words.Wording;
+import changeover.web.session.FormRows;
 import changeover.web.session.Typed;
 import changeover.web.session.Written;
 import java.math.BigDecimal;

@@ -6,6 +6,7 @@ import changeover.contracts.catalogue.TicketNeeded;
 import changeover.contracts.catalogue.Who;
 import changeover.contracts.words.Refusal;
 import changeover.contracts.words.Wording;
+import changeover.web.session.FormRows;
 import changeover.web.session.Said;
 import changeover.web.session.Typed;
 import changeover.web.session.Written;

@@ -7,6 +7,7 @@ import changeover.contracts.catalogue.Task;
 import changeover.contracts.tenants.Today;
 import changeover.contracts.words.FilledOn;
 import changeover.web.session.Desk;
+import changeover.web.session.FormRows;
 import changeover.web.session.Frame;
 import changeover.web.session.Frames;
 import changeover.web.session.Said;

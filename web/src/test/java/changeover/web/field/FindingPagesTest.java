@@ -35,7 +35,7 @@ class FindingPagesTest {
     @Inject
     ALivedInHome homes;
 
-    private static String location(ValidatableResponse response) {
+    static String location(ValidatableResponse response) {
         return response.statusCode(303)
                 .extract()
                 .header("Location")
@@ -43,9 +43,9 @@ class FindingPagesTest {
                 .replaceFirst("\\?.*", "");
     }
 
-    /** A call's visit that the technician has today. */
-    private static String visit(Shop shop, UUID home) {
-        String visit = location(post(
+    /** A call's visit that nobody has yet. */
+    static String made(Shop shop, UUID home) {
+        return location(post(
                 shop.office(),
                 shop.at("homes/" + home + "/visits"),
                 Map.of(
@@ -54,6 +54,11 @@ class FindingPagesTest {
                         "last", TODAY.toString(),
                         "minutes", "60",
                         "note", "No heat")));
+    }
+
+    /** A call's visit that the technician has today. */
+    static String visit(Shop shop, UUID home) {
+        String visit = made(shop, home);
         String seen = as(shop.office())
                 .get(visit)
                 .then()

@@ -1,4 +1,4 @@
-package changeover.web.office;
+package changeover.web.session;
 
 import changeover.billing.estimates.EstimateFacts;
 import changeover.billing.estimates.EstimateFacts.OtherItem;
@@ -9,10 +9,7 @@ import changeover.billing.tax.ContractForm;
 import changeover.billing.tax.Work;
 import changeover.contracts.money.Money;
 import changeover.contracts.words.Refusal;
-import changeover.web.office.FormRows.Row;
-import changeover.web.session.Said;
-import changeover.web.session.Typed;
-import changeover.web.session.Written;
+import changeover.web.session.FormRows.Row;
 import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,9 +18,9 @@ import java.util.Map;
 import java.util.Set;
 
 /** An estimate as it was typed: rows of parts and of lines in one's own words, of which blank ones are none. */
-final class EstimateForm {
+public final class EstimateForm {
 
-    static final int MOST = 20;
+    private static final int MOST = 20;
 
     /** How the price of an estimate may be agreed. */
     private static final Set<String> FORMS = Set.of(ContractForm.SEPARATE.code(), ContractForm.LUMP_SUM.code());
@@ -33,12 +30,12 @@ final class EstimateForm {
     private final FormRows rows = new FormRows();
     private final Typed typed;
 
-    EstimateForm(Typed typed) {
+    public EstimateForm(Typed typed) {
         this.typed = typed;
     }
 
     /** @param known the codes of the parts that may be chosen */
-    EstimateFacts read(Set<String> known, Currency currency) {
+    public EstimateFacts read(Set<String> known, Currency currency) {
         List<PartItem> parts = known.isEmpty()
                 ? List.of()
                 : rows.filled(typed, "part", MOST, List.of("code", "quantity")).stream()
@@ -67,11 +64,11 @@ final class EstimateForm {
     }
 
     /** What the rule says of the second part is said at the row it was typed into. */
-    List<Refusal> placed(List<Refusal> refusals) {
+    public List<Refusal> placed(List<Refusal> refusals) {
         return rows.placed(refusals);
     }
 
-    static Map<String, String> filled(EstimateFacts facts, Locale locale) {
+    public static Map<String, String> filled(EstimateFacts facts, Locale locale) {
         Map<String, String> fields = new LinkedHashMap<>();
         fields.put("words", facts.words());
         fields.put("minutes", facts.minutes() == 0 ? "" : String.valueOf(facts.minutes()));
@@ -99,11 +96,11 @@ final class EstimateForm {
         return fields;
     }
 
-    static List<Row> parts(Said form) {
+    public static List<Row> parts(Said form) {
         return FormRows.shown(form, "part", MOST);
     }
 
-    static List<Row> others(Said form) {
+    public static List<Row> others(Said form) {
         return FormRows.shown(form, "other", MOST);
     }
 }

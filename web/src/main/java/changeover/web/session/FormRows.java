@@ -1,8 +1,6 @@
-package changeover.web.office;
+package changeover.web.session;
 
 import changeover.contracts.words.Refusal;
-import changeover.web.session.Said;
-import changeover.web.session.Typed;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,13 +21,13 @@ public final class FormRows {
             return prefix + field;
         }
 
-        static Row of(String rows, int at) {
+        public static Row of(String rows, int at) {
             return new Row(rows + "-" + at + "-");
         }
     }
 
     /** The rows in which something was typed into one of these fields. */
-    List<Row> filled(Typed typed, String rows, int most, List<String> telling) {
+    public List<Row> filled(Typed typed, String rows, int most, List<String> telling) {
         List<Integer> found = IntStream.range(0, most)
                 .filter(at -> telling.stream()
                         .anyMatch(
@@ -41,7 +39,7 @@ public final class FormRows {
     }
 
     /** The rows to show: those that hold something, and two more. */
-    static List<Row> shown(Said form, String rows, int most) {
+    public static List<Row> shown(Said form, String rows, int most) {
         int last = form.values().keySet().stream()
                 .map(FIELD::matcher)
                 .filter(field -> field.matches() && field.group(1).equals(rows))
@@ -56,7 +54,7 @@ public final class FormRows {
     }
 
     /** What a rule says of the so manieth filled row, at the row it was typed into. */
-    List<Refusal> placed(List<Refusal> refusals) {
+    public List<Refusal> placed(List<Refusal> refusals) {
         return refusals.stream().map(this::placed).toList();
     }
 
