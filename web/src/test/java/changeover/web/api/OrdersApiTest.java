@@ -84,11 +84,11 @@ class OrdersApiTest {
         Sending.twice(shop.office(), at + "/arrival", Map.of("quantity", "2"))
                 .statusCode(200)
                 .body("arrived", equalTo("2"))
-                .body("standing", equalTo("here"));
+                .body("standing", equalTo("planned"));
         Sending.twice(shop.office(), at + "/notice", Map.of("how", "message", "who", "Adèle Fournier-Blake"))
                 .statusCode(200)
                 .body("told.here", equalTo(true))
-                .body("next", equalTo("make_visit"));
+                .body("next", equalTo("give_day"));
         Sending.twice(shop.office(), at + "/visit", Map.of())
                 .statusCode(200)
                 .body("secondVisit", notNullValue())

@@ -87,6 +87,12 @@ class Reached {
             Map.entry("loading", "stock_place.id"),
             Map.entry("parts", "part.code"));
 
+    /** What is found under its own visit only: the visit and the row as an address names them. */
+    private static final Map<String, String> OF_A_VISIT = Map.of(
+            "tasks/{task}", "select distinct visit_id || '/tasks/' || id from visit_task where tenant_id = ?",
+            "estimates/{estimate}",
+                    "select distinct visit_id || '/estimates/' || estimate_id from estimate_work where tenant_id = ?");
+
     @Inject
     OwnersEyes eyes;
 
@@ -123,16 +129,14 @@ class Reached {
 
     /** The same address for each row that its last word may name. */
     List<String> paths(Lived lived, Route route) {
-        if (route.path().contains("/visits/{id}/tasks/{task}")) {
-            return eyes
-                    .texts(
-                            "select distinct visit_id || '/tasks/' || id from visit_task where tenant_id = ?",
-                            lived.shop().tenant())
-                    .stream()
-                    .map(pair -> path(
-                            lived,
-                            new Route(route.method(), route.path().replace("{id}/tasks/{task}", pair), route.takes())))
-                    .toList();
+        for (String of : OF_A_VISIT.keySet()) {
+            if (route.path().contains("/visits/{id}/" + of)) {
+                return eyes.texts(OF_A_VISIT.get(of), lived.shop().tenant()).stream()
+                        .map(pair -> path(
+                                lived,
+                                new Route(route.method(), route.path().replace("{id}/" + of, pair), route.takes())))
+                        .toList();
+            }
         }
         List<String> parameters = route.parameters();
         String last = parameters.isEmpty() ? "" : parameters.getLast();
