@@ -110,10 +110,11 @@ public class FieldEstimatePages {
                             typed.line("words", 1000));
                     typed.understood();
                     var _ = answering.answer(estimate, said);
-                    if (yes && typed.ticked("here")) {
+                    boolean here = yes && typed.ticked("here");
+                    if (here) {
                         works.bind(estimate, id);
                     }
-                    return SaidOnce.at(address(slug, id, estimate), yes ? "estimate-accepted" : "kept");
+                    return SaidOnce.at(address(slug, id, estimate), yes && !here ? "estimate-accepted" : "kept");
                 },
                 refusals -> sheet(id, estimate, Said.again(typed, refusals, frames.locale())));
     }
