@@ -57,7 +57,7 @@ public class OrderLists {
                                    left join closure c on (c.tenant_id, c.visit_id) = (v.tenant_id, v.id)
                                   where (v.tenant_id, v.id) = (o.tenant_id, o.visit_id)
                                     and (e.id is null and (d.day is null or d.day >= a.day)
-                                      or e.how = 'closed' and a.at < c.closed_at and exists (
+                                      or e.how = 'closed' and a.day <= c.day and a.at < c.made_at and exists (
                                         select from part_used u
                                          where (u.tenant_id, u.visit_id, u.part_code) = (v.tenant_id, v.id, o.part_code)))) f on true
               left join lateral (select y.name from part_arrival x

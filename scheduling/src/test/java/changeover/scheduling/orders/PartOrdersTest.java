@@ -161,7 +161,7 @@ class PartOrdersTest extends AWaitingVisit {
             rows.createNativeQuery(
                             "insert into closure (visit_id, home_id, technician_id, day, minutes, minutes_planned,"
                                     + " extra_minutes, received_by, closed_at) select id, home_id, :technician, :day, 90, 90, 0, 'Mara Quill',"
-                                    + " now() + interval '1 hour' from visit where id = :visit")
+                                    + " now() from visit where id = :visit")
                     .setParameter("technician", Shop.TECHNICIAN)
                     .setParameter("day", today.day())
                     .setParameter("visit", visit)
