@@ -33,8 +33,13 @@ public class Estimates {
     private static final String OPEN = """
             a.id is null and (o.id is null or e.valid_until >= ?) order by o.id is null, e.valid_until, e.id""";
 
-    private static final String OVER = """
-            (a.id is not null or (o.id is not null and e.valid_until < ?))
+    /** The customer said yes, and nobody goes there for it. */
+    private static final String TO_DO = """
+            a.how = 'accepted' and not exists (select 1 from estimate_work w
+              where w.tenant_id = e.tenant_id and w.estimate_id = e.id)""";
+
+    private static final String OVER = "not (a.id is not null and " + TO_DO + """
+            ) and (a.id is not null or (o.id is not null and e.valid_until < ?))
             order by coalesce(a.at::date, e.valid_until) desc, e.id desc offset ? limit ?""";
 
     @Inject
@@ -156,22 +161,30 @@ public class Estimates {
         return read(OPEN, today.day());
     }
 
-    /** Answered or expired, the newest first. */
+    /** Those that the customer said yes to and that no visit does yet, the longest waiting first. */
+    public List<Estimate> toDo() {
+        return read(TO_DO + " order by a.at, e.id");
+    }
+
+    /** Answered or expired, the newest first; those that still want a visit stand in {@link #toDo}. */
     public List<Estimate> over(int skip, int count) {
         return read(OVER, today.day(), skip, count);
     }
 
-    /** @param soon of those that wait, with a week or less for it */
-    public record Counts(int open, int soon) {}
+    /**
+     * @param soon of those that wait, with a week or less for it
+     * @param toDo said yes to, and without a visit
+     */
+    public record Counts(int open, int soon, int toDo) {}
 
-    /** How many wait for their answer. */
+    /** How many wait for their answer, and how many for their visit. */
     public Counts counts() {
         LocalDate day = today.day();
         List<Estimate> waiting = open().stream()
                 .filter(one -> one.state(day) == EstimateState.OFFERED)
                 .toList();
-        return new Counts(waiting.size(), (int)
-                waiting.stream().filter(one -> one.expiresSoon(day)).count());
+        int soon = (int) waiting.stream().filter(one -> one.expiresSoon(day)).count();
+        return new Counts(waiting.size(), soon, toDo().size());
     }
 
     public List<Estimate> ofHome(UUID home) {

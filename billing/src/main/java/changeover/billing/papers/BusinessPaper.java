@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * A paper of the business holds until its last day, and is spoken of so many days before it.
  *
  * @param kind licence, insurance, bond, ticket or other
- * @param person whose ticket it is; null for the business's own papers
+ * @param person whose ticket it is, and what they are called; null for the business's own papers
  * @param remindDays how many days before its last day somebody is told
  * @param file whether a file is kept with it
  */
@@ -18,7 +18,8 @@ public record BusinessPaper(
         String kind,
         String name,
         @Nullable String number,
-        @Nullable String person,
+        @Nullable UUID person,
+        @Nullable String personName,
         @Nullable LocalDate expiresOn,
         int remindDays,
         boolean file) {

@@ -34,7 +34,7 @@ public class BusinessPapers {
     private static final byte[] PDF = "%PDF-".getBytes(StandardCharsets.US_ASCII);
 
     private static final String IN_FORCE = """
-            select p.id, p.kind, p.name, p.number, p.expires_on, p.remind_days, m.name as person, exists (select 1 from document d
+            select p.id, p.kind, p.name, p.number, p.expires_on, p.remind_days, p.person_id, m.name as person, exists (select 1 from document d
                 where d.tenant_id = p.tenant_id and d.of_kind = 'paper' and d.of_id = p.id) as file
               from business_paper p
               left join membership m on m.tenant_id = p.tenant_id and m.person_id = p.person_id
@@ -85,6 +85,7 @@ public class BusinessPapers {
                         row.get("kind", String.class),
                         row.get("name", String.class),
                         row.get("number", String.class),
+                        row.get("person_id", UUID.class),
                         row.get("person", String.class),
                         row.get("expires_on", LocalDate.class),
                         row.get("remind_days", Integer.class),
@@ -107,12 +108,10 @@ public class BusinessPapers {
         String kind = checks.oneOf("kind", facts.kind(), BusinessPaper.KINDS);
         String name = checks.line("name", facts.name());
         String number = checks.optionalLine("number", facts.number());
-        UUID person = kind.equals(BusinessPaper.TICKET) ? facts.person() : null;
-        checks.refuseIf(
-                kind.equals(BusinessPaper.TICKET)
-                        && (person == null || people.of(person).isEmpty()),
-                "person",
-                "paper.whose-ticket");
+        UUID person = facts.person();
+        boolean ticket = kind.equals(BusinessPaper.TICKET);
+        checks.refuseIf(ticket && (person == null || people.of(person).isEmpty()), "person", "paper.whose-ticket");
+        checks.refuseIf(!ticket && person != null, "person", "paper.nobodys");
         checks.refuseIf(facts.remindDays() < 1 || facts.remindDays() > 365, "remindDays", "paper.remind-days");
         checks.refuseIf(file.length > 0 && !isPdf(file), "file", "paper.not-a-pdf");
         checks.refuseIf(file.length > LARGEST, "file", "paper.too-large");

@@ -51,7 +51,7 @@ public final class Checks {
 
     /** @param max the most characters */
     public @Nullable String optional(String field, @Nullable String said, int max) {
-        if (said == null || said.isBlank()) {
+        if (said == null || isUnseen(said)) {
             return null;
         }
         String text = said.strip();
@@ -110,6 +110,14 @@ public final class Checks {
         if (!refusals.isEmpty()) {
             throw new Refused(refusals);
         }
+    }
+
+    /** Whether nothing of a text would be seen: blanks, and characters that only shape others or the line. */
+    public static boolean isUnseen(String text) {
+        return text.codePoints()
+                .allMatch(point -> Character.isWhitespace(point)
+                        || Character.isSpaceChar(point)
+                        || Character.getType(point) == Character.FORMAT);
     }
 
     /** What no typed text may hold: a character that cannot be printed, or one that turns the reading of what stands around it. */

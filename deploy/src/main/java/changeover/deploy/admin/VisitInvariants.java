@@ -41,8 +41,9 @@ final class VisitInvariants {
                         select -sum(m.quantity) from stock_movement m
                          where m.tenant_id = p.tenant_id and m.visit_id = p.visit_id and m.part_code = p.part_code
                            and m.kind in ('use', 'return')), 0))
-                      from (select tenant_id, visit_id, part_code, sum(quantity) as quantity
-                              from part_used group by 1, 2, 3) p"""),
+                      from (select u.tenant_id, u.visit_id, u.part_code, sum(u.quantity) as quantity
+                              from part_used u join closure c on c.tenant_id = u.tenant_id and c.visit_id = u.visit_id
+                             group by 1, 2, 3) p"""),
             new Invariant("moves-balance", "stock_movement", """
                     select coalesce(sum(n), 0), count(*) filter (where total <> 0)
                       from (select count(*) as n, sum(quantity) as total

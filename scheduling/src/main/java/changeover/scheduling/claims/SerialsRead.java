@@ -33,8 +33,10 @@ public class SerialsRead {
                          where u.tenant_id = current_tenant() and u.visit_id = :visit
                            and (u.old_serial is not null or u.new_serial is not null)
                            and not exists (select from part_claim c
-                             where (c.tenant_id, c.visit_id, c.part_code) = (u.tenant_id, u.visit_id, u.part_code))
-                         order by u.why = 'warranty' desc, u.id limit 1""", Tuple.class)
+                             where (c.tenant_id, c.visit_id, c.part_code) = (u.tenant_id, u.visit_id, u.part_code)
+                               and c.old_serial is not distinct from u.old_serial
+                               and c.new_serial is not distinct from u.new_serial)
+                         order by u.why = 'warranty' desc, u.made_at, u.id limit 1""", Tuple.class)
                 .setParameter("visit", visit)
                 .getResultList();
         return found.stream()

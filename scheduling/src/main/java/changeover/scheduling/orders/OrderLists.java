@@ -20,6 +20,24 @@ import org.jspecify.annotations.Nullable;
 @ApplicationScoped
 public class OrderLists {
 
+    /**
+     * The visit that waited for an order {@code o}, of which {@code a} is what came, was closed after that with as many of the part in it
+     * as came for it in all its orders.
+     */
+    static final String USED_UP = """
+            exists (select from closure c
+              where (c.tenant_id, c.visit_id) = (o.tenant_id, o.visit_id) and a.day <= c.day and a.at < c.made_at
+                and (select coalesce(sum(u.quantity), 0) from part_used u
+                      where (u.tenant_id, u.visit_id, u.part_code) = (o.tenant_id, o.visit_id, o.part_code))
+                  >= greatest(0.0001,
+                    (select coalesce(sum(x.quantity), 0)
+                       from part_order p join part_arrival x on (x.tenant_id, x.order_id) = (p.tenant_id, p.id)
+                      where (p.tenant_id, p.visit_id, p.part_code) = (o.tenant_id, o.visit_id, o.part_code))
+                    - (select coalesce(sum(x.quantity), 0)
+                       from part_order p join part_return x on (x.tenant_id, x.order_id) = (p.tenant_id, p.id)
+                      where (p.tenant_id, p.visit_id, p.part_code) = (o.tenant_id, o.visit_id, o.part_code))))
+            """;
+
     private static final String FROM = """
             select o.id, o.visit_id, o.home_id, concat_ws(', ', h.street, h.unit_label, h.city) as home, o.equipment_id,
                    q.name as machine, o.part_code, coalesce(p.name_en, o.part_code) as name_en,
@@ -54,12 +72,10 @@ public class OrderLists {
                                    left join appointment d on (d.tenant_id, d.visit_id) = (v.tenant_id, v.id)
                                    left join membership n on (n.tenant_id, n.person_id) = (d.tenant_id, d.technician_id)
                                    left join visit_ending e on (e.tenant_id, e.visit_id) = (v.tenant_id, v.id)
-                                   left join closure c on (c.tenant_id, c.visit_id) = (v.tenant_id, v.id)
                                   where (v.tenant_id, v.id) = (o.tenant_id, o.visit_id)
                                     and (e.id is null and (d.day is null or d.day >= a.day)
-                                      or e.how = 'closed' and a.day <= c.day and a.at < c.made_at and exists (
-                                        select from part_used u
-                                         where (u.tenant_id, u.visit_id, u.part_code) = (v.tenant_id, v.id, o.part_code)))) f on true
+                                      or e.how = 'closed' and\s""" + USED_UP + """
+                                    )) f on true
               left join lateral (select y.name from part_arrival x
                                    join stock_place y on (y.tenant_id, y.id) = (x.tenant_id, x.place_id)
                                   where (x.tenant_id, x.order_id) = (o.tenant_id, o.id)

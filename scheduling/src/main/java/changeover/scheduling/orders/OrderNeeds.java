@@ -29,12 +29,14 @@ public class OrderNeeds {
                   select from part_second_visit w left join visit_ending e on (e.tenant_id, e.visit_id) = (w.tenant_id, w.visit_id)
                    where (w.tenant_id, w.order_id) = (q.tenant_id, q.id) and (e.how is null or e.how = 'closed'))) w on true
               join part_order o on o.tenant_id = d.tenant_id and o.id = w.order_id
-              left join lateral (select sum(x.quantity) as quantity from part_arrival x
+              left join lateral (select sum(x.quantity) as quantity, max(x.day) as day, max(x.made_at) as at
+                                   from part_arrival x
                                   where (x.tenant_id, x.order_id) = (o.tenant_id, o.id)) a on true
               left join lateral (select sum(x.quantity) as quantity from part_return x
                                   where (x.tenant_id, x.order_id) = (o.tenant_id, o.id)) r on true
              where d.tenant_id = current_tenant() and d.day >= :first and d.day < :until
                and not exists (select 1 from visit_ending e where (e.tenant_id, e.visit_id) = (d.tenant_id, d.visit_id))
+               and not\s""" + OrderLists.USED_UP + """
              group by d.technician_id, o.part_code
             having sum(coalesce(a.quantity, 0) - coalesce(r.quantity, 0)) > 0
             """;

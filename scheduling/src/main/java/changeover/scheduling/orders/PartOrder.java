@@ -58,7 +58,7 @@ public record PartOrder(
     public record Ending(LocalDate day, String why) {}
 
     public OrderFacts facts() {
-        OrderFacts.Second uses = hasSecond() ? second(second) : second(own);
+        OrderFacts.Second uses = usedBy().map(PartOrder::second).orElse(OrderFacts.Second.NONE);
         return new OrderFacts(
                 quantity, arrived, returned, expectedOn, givenUp != null, told != null && told.here(), uses);
     }
@@ -68,9 +68,10 @@ public record PartOrder(
         return second(second) != OrderFacts.Second.NONE;
     }
 
-    /** The visit that uses it: the one made for it, or else the one that waits for it. */
+    /** The visit that uses it: the one made for it, unless the one that waits for it has used it or none was made. */
     public Optional<Going> usedBy() {
-        return Optional.ofNullable(hasSecond() ? second : own);
+        boolean usedThere = second(own) == OrderFacts.Second.KEPT;
+        return Optional.ofNullable(hasSecond() && !usedThere ? second : own);
     }
 
     private static OrderFacts.Second second(@Nullable Going going) {

@@ -167,12 +167,16 @@ class PartOrdersTest extends AWaitingVisit {
                     .setParameter("visit", visit)
                     .executeUpdate();
             rows.createNativeQuery("insert into part_used (id, visit_id, part_code, quantity, place_id, why)"
-                            + " values (uuidv7(), :visit, :part, 2, :place, 'repair')")
+                            + " values (uuidv7(), :visit, :part, 1, :place, 'repair')")
                     .setParameter("visit", visit)
                     .setParameter("part", MOTOR)
                     .setParameter("place", van)
                     .executeUpdate();
         });
+        standing(motor, OrderStanding.HERE, NextStep.MAKE_VISIT);
+        run(() -> rows.createNativeQuery("update part_used set quantity = 2 where visit_id = :visit")
+                .setParameter("visit", visit)
+                .executeUpdate());
         standing(motor, OrderStanding.USED, NextStep.NOTHING);
         run(() -> assertEquals(List.of(), lists.open()));
     }

@@ -80,7 +80,7 @@ public final class Asked {
             refusals.add(Refusal.of("typed.too-long", Map.of("most", most)).at(path + member));
             return null;
         }
-        return text.isEmpty() ? null : text;
+        return Checks.isUnseen(text) ? null : text;
     }
 
     public boolean yes(String member) {

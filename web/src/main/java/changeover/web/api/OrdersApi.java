@@ -86,7 +86,7 @@ public class OrdersApi {
     @Path("{order}")
     @Transactional
     public OrderDocument one(@PathParam("order") UUID id) {
-        return document(id);
+        return said(id);
     }
 
     /**
@@ -113,7 +113,7 @@ public class OrdersApi {
             }
             asked.understood();
             UUID id = orders.order(Once.named(operation), facts).id();
-            return Once.Answer.made("/api/v1/" + slug + "/part-orders/" + id, document(id));
+            return Once.Answer.made("/api/v1/" + slug + "/part-orders/" + id, said(id));
         });
     }
 
@@ -122,7 +122,7 @@ public class OrdersApi {
     @Path("{order}/arrival")
     public Response arrive(@PathParam("order") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
         return once.answer(operation, "part arrival " + id + body, () -> {
-            var _ = found(id);
+            var _ = known(id);
             Asked asked = Asked.of(body, json);
             BigDecimal quantity = asked.decimal("quantity", new BigDecimal("0.0001"), MOST);
             UUID place = asked.idOrNone("place");
@@ -132,7 +132,7 @@ public class OrdersApi {
                     : place;
             var _ = places.find(onto).orElseThrow(NotFoundException::new);
             orders.arrive(Once.named(operation), id, quantity, onto);
-            return Once.Answer.done(document(id));
+            return Once.Answer.done(said(id));
         });
     }
 
@@ -141,13 +141,13 @@ public class OrdersApi {
     @Path("{order}/promise")
     public Response promise(@PathParam("order") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
         return once.answer(operation, "part promise " + id + body, () -> {
-            var _ = found(id);
+            var _ = known(id);
             Asked asked = Asked.of(body, json);
             LocalDate expected = asked.day("expectedOn");
             int version = asked.whole("version", 0, Integer.MAX_VALUE);
             asked.nothingElse().understood();
             orders.promise(id, expected, version);
-            return Once.Answer.done(document(id));
+            return Once.Answer.done(said(id));
         });
     }
 
@@ -156,13 +156,13 @@ public class OrdersApi {
     @Path("{order}/notice")
     public Response tell(@PathParam("order") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
         return once.answer(operation, "part notice " + id + body, () -> {
-            var _ = found(id);
+            var _ = known(id);
             Asked asked = Asked.of(body, json);
             String how = asked.oneOf("how", ToldHow.codes());
             String who = asked.text("who", 200);
             asked.nothingElse().understood();
             orders.tell(id, ToldHow.of(how), who);
-            return Once.Answer.done(document(id));
+            return Once.Answer.done(said(id));
         });
     }
 
@@ -171,13 +171,13 @@ public class OrdersApi {
     @Path("{order}/visit")
     public Response visit(@PathParam("order") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
         return once.answer(operation, "part visit " + id + body, () -> {
-            var _ = found(id);
+            var _ = known(id);
             Asked asked = Asked.of(body, json);
             int minutes = asked.wholeOr("minutes", 5, DAY_IN_MINUTES, 60);
             LocalDate last = asked.dayOrNone("last");
             asked.nothingElse().understood();
             var _ = orders.secondVisit(id, minutes, last);
-            return Once.Answer.done(document(id));
+            return Once.Answer.done(said(id));
         });
     }
 
@@ -186,20 +186,31 @@ public class OrdersApi {
     @Path("{order}/ending")
     public Response giveUp(@PathParam("order") UUID id, @HeaderParam("Operation-Id") String operation, String body) {
         return once.answer(operation, "part ending " + id + body, () -> {
-            var _ = found(id);
+            var _ = known(id);
             Asked asked = Asked.of(body, json);
             String why = asked.text("why", 500);
             asked.nothingElse().understood();
             orders.giveUp(id, why);
-            return Once.Answer.done(document(id));
+            return Once.Answer.done(said(id));
         });
     }
 
+    // For the returns of an order. A method that is not private asks for the class's roles wherever it is called from,
+    // which are
+    // not those of whoever orders for their own visit: within this class the private ones are called.
     PartOrder found(UUID id) {
+        return known(id);
+    }
+
+    private PartOrder known(UUID id) {
         return lists.one(id).orElseThrow(NotFoundException::new);
     }
 
     OrderDocument document(UUID id) {
-        return OrderDocument.of(found(id), returns.ofOrder(id), today.day());
+        return said(id);
+    }
+
+    private OrderDocument said(UUID id) {
+        return OrderDocument.of(known(id), returns.ofOrder(id), today.day());
     }
 }

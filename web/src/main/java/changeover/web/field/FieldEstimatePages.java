@@ -2,6 +2,7 @@ package changeover.web.field;
 
 import changeover.billing.estimates.Answering;
 import changeover.billing.estimates.ConsentChannel;
+import changeover.billing.estimates.Estimate;
 import changeover.billing.estimates.EstimateWorks;
 import changeover.billing.estimates.NewAnswer;
 import changeover.billing.estimates.Offering;
@@ -28,6 +29,7 @@ import jakarta.ws.rs.core.MultivaluedHashMap;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 
@@ -72,7 +74,7 @@ public class FieldEstimatePages {
     @Path("{estimate}")
     @Transactional
     public TemplateInstance one(@PathParam("id") UUID id, @PathParam("estimate") UUID estimate) {
-        return sheet(id, estimate, Said.blank());
+        return sheet(id, estimate, Said.filled(Map.of("here", "yes")));
     }
 
     @POST
@@ -99,7 +101,7 @@ public class FieldEstimatePages {
         var typed = new Typed(fields);
         return desk.answer(
                 () -> {
-                    var _ = views.found(id, estimate);
+                    Estimate one = views.found(id, estimate);
                     boolean yes =
                             typed.oneOf("how", Set.of("accepted", "refused")).equals("accepted");
                     var said = new NewAnswer(
@@ -108,9 +110,12 @@ public class FieldEstimatePages {
                             today.now(),
                             ConsentChannel.SITE,
                             typed.line("words", 1000));
+                    boolean here = yes && typed.ticked("here");
+                    if (here && !views.mayBeHere(one, views.visit(id))) {
+                        typed.refuse(Refusal.of("estimate.visit-not-open").at("here"));
+                    }
                     typed.understood();
                     var _ = answering.answer(estimate, said);
-                    boolean here = yes && typed.ticked("here");
                     if (here) {
                         works.bind(estimate, id);
                     }

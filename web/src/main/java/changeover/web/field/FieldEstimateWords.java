@@ -83,6 +83,9 @@ public interface FieldEstimateWords {
     @Message("Where a yes may not be signed here, do only what makes the home safe.")
     String safe_first();
 
+    @Message("The office sees to it: call them.")
+    String office_adds();
+
     @Message("With taxes")
     String total();
 

@@ -6,6 +6,7 @@ import changeover.billing.estimates.Estimate;
 import changeover.billing.estimates.EstimateLine;
 import changeover.billing.estimates.EstimateState;
 import changeover.billing.estimates.EstimateSum;
+import changeover.billing.estimates.EstimateWorks;
 import changeover.billing.estimates.Estimates;
 import changeover.billing.invoices.DraftsByHand;
 import changeover.contracts.money.Money;
@@ -44,6 +45,7 @@ class FieldEstimates {
      * @param notHere why a yes is not signed here, or empty
      * @param accepted before taxes, or empty
      * @param here whether this visit does the work
+     * @param mayBeHere whether it may: it is still to be kept, and asks nothing for it yet
      */
     public record Sheet(
             UUID id,
@@ -63,7 +65,8 @@ class FieldEstimates {
             String notYet,
             String notHere,
             String accepted,
-            boolean here) {}
+            boolean here,
+            boolean mayBeHere) {}
 
     public record Choice(String code, String words) {}
 
@@ -86,6 +89,9 @@ class FieldEstimates {
 
     @Inject
     Parts parts;
+
+    @Inject
+    EstimateWorks works;
 
     @Inject
     OwnVisits visits;
@@ -149,7 +155,13 @@ class FieldEstimates {
                         .map(refusal -> Refusals.sentence(refusal, frame.locale()))
                         .orElse(""),
                 format(one.accepted(), frame),
-                one.visits().contains(visit.id()));
+                one.visits().contains(visit.id()),
+                mayBeHere(one, visit));
+    }
+
+    boolean mayBeHere(Estimate one, VisitLists.Row visit) {
+        return visit.how() == null
+                && works.candidates(one).stream().anyMatch(other -> other.id().equals(visit.id()));
     }
 
     Writing writing(VisitLists.Row visit, @Nullable UUID id, int version, Said form, Frame frame) {
@@ -171,10 +183,17 @@ class FieldEstimates {
 
     private static Line line(EstimateLine line, Frame frame) {
         return new Line(
-                Written.of(line.quantity(), frame.locale()),
+                quantity(line, frame),
                 line.words().in(frame.locale()),
                 line.why().in(frame.locale()),
                 line.unitPrice() == null ? "" : format(line.net(), frame));
+    }
+
+    /** With its unit, but for pieces. */
+    private static String quantity(EstimateLine line, Frame frame) {
+        String figure = Written.of(line.quantity(), frame.locale());
+        String unit = Words.in(frame.locale()).unit(line.unit());
+        return unit.isEmpty() ? figure : figure + "\u00a0" + unit;
     }
 
     static String home(VisitLists.Row visit) {

@@ -2,6 +2,7 @@ package changeover.web.field;
 
 import changeover.contracts.tenants.CurrentTenant;
 import changeover.contracts.tenants.Today;
+import changeover.contracts.words.Refusal;
 import changeover.scheduling.closeout.CloseOut;
 import changeover.scheduling.closeout.Operation;
 import changeover.scheduling.closeout.StopLines;
@@ -129,6 +130,10 @@ public class FieldPartPages {
                                         typed.line("newSerial", SERIAL)),
                                 FieldPartPages::field);
                     }
+                    if (part == null
+                            && (typed.line("oldSerial", SERIAL) != null || typed.line("newSerial", SERIAL) != null)) {
+                        typed.refuse(Refusal.of("field.serial-of-which").at("taken"));
+                    }
                     typed.understood();
                     telling.tell(closeOut, id, current.person());
                     return SaidOnce.at("/" + slug + "/field/visits/" + id + "/parts", "kept");
@@ -169,7 +174,7 @@ public class FieldPartPages {
                 refusals -> again(id, typed, refusals));
     }
 
-    private TemplateInstance again(UUID id, Typed typed, List<changeover.contracts.words.Refusal> refusals) {
+    private TemplateInstance again(UUID id, Typed typed, List<Refusal> refusals) {
         Said said = Said.again(typed, refusals, frames.locale());
         var values = new java.util.HashMap<String, List<String>>();
         known().forEach((field, value) -> values.put(field, List.of(value)));

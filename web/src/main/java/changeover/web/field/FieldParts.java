@@ -105,7 +105,9 @@ class FieldParts {
     }
 
     private static Ordered ordered(PartOrder order, Frame frame) {
-        OrderStanding standing = OrderStanding.of(order.facts(), frame.today());
+        OrderStanding stands = OrderStanding.of(order.facts(), frame.today());
+        boolean ownWaits = stands == OrderStanding.PLANNED && !order.hasSecond();
+        OrderStanding standing = ownWaits ? OrderStanding.HERE : stands;
         return new Ordered(
                 Written.of(order.quantity(), frame.locale()) + " × "
                         + order.part().in(frame.locale()),

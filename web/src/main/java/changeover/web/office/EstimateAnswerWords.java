@@ -228,6 +228,12 @@ public interface EstimateAnswerWords {
     @Message("{count} estimates wait for an answer.")
     String open_some(int count);
 
+    @Message("One that was accepted has no visit.")
+    String to_do_one();
+
+    @Message("{count} that were accepted have no visit.")
+    String to_do_some(int count);
+
     @Message("One expires soon.")
     String soon_one();
 

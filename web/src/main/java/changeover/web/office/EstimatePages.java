@@ -57,6 +57,7 @@ public class EstimatePages {
         static native TemplateInstance estimates(
                 Frame frame,
                 List<ToWrite> toWrite,
+                List<EstimateRowsInWords.Line> toDo,
                 List<EstimateRowsInWords.Line> open,
                 List<EstimateRowsInWords.Line> over,
                 int from,
@@ -114,6 +115,7 @@ public class EstimatePages {
         return Pages.estimates(
                 frame,
                 start == 0 ? toWrite.all(frame) : List.of(),
+                start == 0 ? rows.toDo(frame) : List.of(),
                 start == 0 ? rows.open(frame) : List.of(),
                 over.stream().limit(PAGE).toList(),
                 start,

@@ -48,6 +48,10 @@ public class EstimateRowsInWords {
         return lines(estimates.open(), frame);
     }
 
+    List<Line> toDo(Frame frame) {
+        return lines(estimates.toDo(), frame);
+    }
+
     List<Line> over(Frame frame, int skip, int count) {
         return lines(estimates.over(skip, count), frame);
     }

@@ -22,6 +22,12 @@ public interface EstimateWords {
     @Message("Waiting")
     String waiting();
 
+    @Message("Accepted, without a visit")
+    String to_do();
+
+    @Message("The customer said yes, and nobody goes there yet. Open it and give it a visit.")
+    String to_do_lead();
+
     @Message("Over")
     String over();
 

@@ -222,7 +222,7 @@ public class OwnPaperPages {
                 one.kind(),
                 one.name(),
                 number == null ? "" : number,
-                one.person() == null ? "" : one.person(),
+                one.personName() == null ? "" : one.personName(),
                 last == null ? "" : frame.brief(last),
                 state,
                 one.file());

@@ -43,7 +43,7 @@ public final class EstimateForm {
                                 typed.oneOf(row.of("code"), known),
                                 typed.number(row.of("quantity"), DraftChange.LEAST, DraftChange.MOST)))
                         .toList();
-        List<OtherItem> others = rows.filled(typed, "other", MOST, List.of("words", "price")).stream()
+        List<OtherItem> others = rows.filled(typed, "other", MOST, List.of("words", "price", "quantity")).stream()
                 .map(row -> new OtherItem(
                         typed.text(row.of("words"), 500),
                         typed.number(row.of("quantity"), DraftChange.LEAST, DraftChange.MOST),

@@ -41,13 +41,19 @@ class Mishaps {
     @ServerExceptionMapper
     Response refused(WebApplicationException failure, RoutingContext context) {
         int status = failure.getResponse().getStatus();
-        return status >= 500
-                ? broken(failure, context)
-                : said(
-                        context,
-                        status,
-                        fr(context) ? "Cette demande n’est pas comprise." : "This is not understood.",
-                        "");
+        return status >= 500 ? broken(failure, context) : notUnderstood(status, context);
+    }
+
+    private static Response notUnderstood(int status, RoutingContext context) {
+        return said(context, status, fr(context) ? "Cette demande n’est pas comprise." : "This is not understood.", "");
+    }
+
+    /** The reader of forms throws what it cannot decode as it is. */
+    private static boolean isBadlyEncoded(Exception failure) {
+        StackTraceElement[] thrown = failure.getStackTrace();
+        return failure instanceof IllegalArgumentException
+                && thrown.length > 0
+                && thrown[0].getClassName().endsWith(".URLUtils");
     }
 
     @ServerExceptionMapper
@@ -55,6 +61,9 @@ class Mishaps {
         List<Refusal> refusals = Desk.refusals(failure).orElse(List.of());
         if (!refusals.isEmpty()) {
             return refused(refusals, context);
+        }
+        if (isBadlyEncoded(failure)) {
+            return notUnderstood(400, context);
         }
         String id = UUID.randomUUID().toString().substring(0, 8);
         LOG.errorf(failure, "mishap %s at %s", id, context.normalizedPath());

@@ -45,12 +45,12 @@ public final class Typed {
 
     /** A text that must be there, at most so many characters. */
     public String text(String field, int most) {
+        int before = refusals.size();
         String text = line(field, most);
-        if (text == null) {
+        if (text == null && refusals.size() == before) {
             refuse("typed.missing", field);
-            return "";
         }
-        return text;
+        return text == null ? "" : text;
     }
 
     /** A text that may be left out; blanks at both ends do not count. */
@@ -65,7 +65,7 @@ public final class Typed {
             refusals.add(Refusal.of("typed.too-long", Map.of("most", most)).at(field));
             return null;
         }
-        return text.isEmpty() ? null : text.replace("\r\n", "\n");
+        return Checks.isUnseen(text) ? null : text.replace("\r\n", "\n");
     }
 
     public boolean ticked(String field) {

@@ -9,6 +9,7 @@ import static org.hamcrest.CoreMatchers.notNullValue;
 import changeover.contracts.PostgresForTests;
 import changeover.contracts.calendar.Window;
 import changeover.contracts.words.Wording;
+import changeover.scheduling.dayplan.Appointments;
 import changeover.scheduling.stock.KnownPart;
 import changeover.scheduling.stock.Parts;
 import changeover.scheduling.visits.NewVisit;
@@ -20,6 +21,7 @@ import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.List;
@@ -44,6 +46,9 @@ class OrdersApiTest {
 
     @Inject
     Parts parts;
+
+    @Inject
+    Appointments appointments;
 
     private UUID visit(AShop.Shop shop) {
         UUID home = homes.machines(shop, "en").home();
@@ -197,6 +202,10 @@ class OrdersApiTest {
         send(other.office(), other.api("part-orders"), said(visit)).statusCode(404);
         send(shop.technician(), shop.api("part-orders"), said(visit)).statusCode(404);
         as(shop.technician()).get(shop.api("part-orders")).then().statusCode(404);
+        shops.in(
+                shop,
+                () -> appointments.give(visit, new Appointments.Slot(shop.technician(), TODAY, LocalTime.NOON, null)));
+        send(shop.technician(), shop.api("part-orders"), said(visit)).statusCode(201);
         String id = send(shop.office(), shop.api("part-orders"), said(visit))
                 .statusCode(201)
                 .extract()

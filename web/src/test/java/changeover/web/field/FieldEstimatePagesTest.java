@@ -97,8 +97,9 @@ class FieldEstimatePagesTest {
                     .body(
                             containsString(french ? "113,00" : "113.00"),
                             containsString(french ? "Oui, faites-le" : "Yes, do it"));
-            post(shop.technician(), at + "/answer", Map.of("how", "accepted", "byName", ""))
-                    .statusCode(422);
+            post(shop.technician(), at + "/answer", Map.of("how", "accepted", "byName", "\u200b"))
+                    .statusCode(422)
+                    .body(not(containsString("name=\"here\" value=\"yes\" checked")));
             FindingPagesTest.location(post(shop.technician(), at + "/answer", said("accepted")));
             post(shop.technician(), at + "/answer", said("refused")).statusCode(422);
             as(shop.technician())
@@ -145,6 +146,27 @@ class FieldEstimatePagesTest {
         String another = offered(shop, visit, false);
         FindingPagesTest.location(post(shop.technician(), another + "/answer", said("refused")));
         as(shop.technician()).get(another).then().body(containsString("refused"));
+    }
+
+    @Test
+    void a_yes_without_a_visit_waits_for_the_office() {
+        Shop shop = shops.open("CA-ON", "en");
+        ABilledShop.confirmed(shop);
+        String visit = FindingPagesTest.visit(shop, homes.machines(shop, "en").home());
+        String at = offered(shop, visit, false);
+        FindingPagesTest.location(
+                post(shop.technician(), at + "/answer", Map.of("how", "accepted", "byName", "Anselm Birk")));
+        as(shop.technician()).get(at).then().body(containsString("The office gives it a visit"));
+        as(shop.office()).get(shop.at("today")).then().body(containsString("One that was accepted has no visit."));
+        as(shop.office()).get(shop.at("estimates")).then().body(containsString("Accepted, without a visit"));
+        FindingPagesTest.location(post(
+                shop.office(),
+                at.replaceFirst("/field/visits/[^/]*", "") + "/visits",
+                Map.of("visit", "", "minutes", "60", "last", TODAY.plusDays(3).toString())));
+        as(shop.office())
+                .get(shop.at("estimates"))
+                .then()
+                .body(not(containsString("Accepted, without a visit")), containsString("New sensors and a seal"));
     }
 
     @Test
