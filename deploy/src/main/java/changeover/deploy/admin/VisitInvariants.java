@@ -36,14 +36,15 @@ final class VisitInvariants {
                       from call c
                       left join call_outcome o on o.tenant_id = c.tenant_id and o.call_id = c.id
                       left join visit v on v.tenant_id = o.tenant_id and v.id = o.visit_id"""),
+            // What is written down at a visit that is under way moves when it is closed.
             new Invariant("parts-moved", "part_used", """
-                    select count(*), count(*) filter (where p.quantity <> coalesce((
-                        select -sum(m.quantity) from stock_movement m
+                    select count(*), count(*) filter (where p.quantity <> m.quantity and (m.quantity <> 0 or exists (
+                        select 1 from visit_ending e where e.tenant_id = p.tenant_id and e.visit_id = p.visit_id)))
+                      from (select tenant_id, visit_id, part_code, sum(quantity) as quantity
+                              from part_used group by 1, 2, 3) p
+                      cross join lateral (select coalesce(-sum(m.quantity), 0) as quantity from stock_movement m
                          where m.tenant_id = p.tenant_id and m.visit_id = p.visit_id and m.part_code = p.part_code
-                           and m.kind in ('use', 'return')), 0))
-                      from (select u.tenant_id, u.visit_id, u.part_code, sum(u.quantity) as quantity
-                              from part_used u join closure c on c.tenant_id = u.tenant_id and c.visit_id = u.visit_id
-                             group by 1, 2, 3) p"""),
+                           and m.kind in ('use', 'return')) m"""),
             new Invariant("moves-balance", "stock_movement", """
                     select coalesce(sum(n), 0), count(*) filter (where total <> 0)
                       from (select count(*) as n, sum(quantity) as total

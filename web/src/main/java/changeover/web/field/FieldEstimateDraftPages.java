@@ -24,7 +24,6 @@ import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
-import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
@@ -103,9 +102,6 @@ public class FieldEstimateDraftPages {
     @Transactional
     public TemplateInstance change(@PathParam("id") UUID id, @PathParam("estimate") UUID estimate) {
         Estimate one = views.found(id, estimate);
-        if (one.offer() != null) {
-            throw new NotFoundException();
-        }
         return form(
                 views.visit(id),
                 estimate,
